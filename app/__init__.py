@@ -1,0 +1,1 @@
+"""How people reach the core: the window, the headless commands, the PDF packet."""

@@ -1,0 +1,76 @@
+"""The command line: a window by default, or one of the commands without one.
+
+Bad input ends in one sentence on standard error and exit status 2; nothing is
+written then. The commands import no Qt.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Sequence
+from importlib.metadata import PackageNotFoundError, version
+from pathlib import Path
+
+from app.commands import COMMANDS
+from core.refusal import Refusal
+
+BAD_INPUT = 2
+
+
+def main(argv: Sequence[str]) -> int:
+    """Run what the words after the program's name ask for; return the exit status."""
+    if not argv or argv[0] not in (*COMMANDS, "-h", "--help", "--version"):
+        return _window(argv)
+    arguments = _parser().parse_args(argv)
+    try:
+        status: int = arguments.run(arguments)
+        return status
+    except Refusal as refusal:
+        return complain(f"{arguments.file}: {refusal}")
+    except OSError as error:
+        return complain(f"{error.filename or arguments.file}: {error.strerror or error}")
+
+
+def entry() -> None:
+    """The `crossgrain` command of an installed copy."""
+    sys.exit(main(sys.argv[1:]))
+
+
+def complain(sentence: str) -> int:
+    """One sentence on standard error; the status that says so to a script."""
+    print(f"crossgrain: {sentence}", file=sys.stderr)
+    return BAD_INPUT
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="crossgrain",
+        description="Plan the finishing of a quilt: what to buy, what to cut, and from where.",
+        epilog="Without a command the window opens, on FILE if one is given.",
+    )
+    parser.add_argument("--version", action="version", version=f"crossgrain {_version()}")
+    commands = parser.add_subparsers(metavar="COMMAND", required=True)
+    for name, command in COMMANDS.items():
+        sub = commands.add_parser(name, help=command.HELP, description=command.HELP)
+        sub.set_defaults(run=command.run)
+        command.add_arguments(sub)
+    return parser
+
+
+def _version() -> str:
+    try:
+        return version("crossgrain")
+    except PackageNotFoundError:
+        return "from a checkout"
+
+
+def _window(argv: Sequence[str]) -> int:
+    if len(argv) > 1 or (argv and argv[0].startswith("-")):
+        return complain(f'"{argv[0]}" is no command; give one project file to open, or see --help')
+    path = Path(argv[0]) if argv else None
+    if path is not None and not path.is_file():
+        return complain(f"{path}: there is no such file; give a .crossgrain file, or none")
+    from app.window.main import run
+
+    return run([], path)

@@ -1,0 +1,47 @@
+"""`lay`: lay rectangles and runs on cloth, from a lay problem in JSON."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from pathlib import Path
+
+from app.commands.output import json_bytes, put_out
+from core.lay.check import check
+from core.lay.lay_file import lay_document, read_problem
+from core.lay.solve import Stop, solve
+
+HELP = "lay pieces and runs on cloth with the least bought"
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="PROBLEM", help="a lay problem as JSON")
+    parser.add_argument("--seconds", type=_seconds, help="stop searching after so long")
+    parser.add_argument("--json", metavar="OUT", default="-", help="a file to write, - for here")
+
+
+def run(arguments: argparse.Namespace) -> int:
+    problem = read_problem(Path(arguments.file))
+    stop = Stop() if arguments.seconds is None else Stop.after(arguments.seconds)
+    lay = solve(problem, stop=stop)
+    faults = check(problem, lay)
+    if faults:
+        raise RuntimeError("; ".join(fault.sentence for fault in faults))
+    for left in lay.unplaced:
+        print(
+            f"crossgrain: {left.name}: the cloth on hand is not enough, {left.count} left out",
+            file=sys.stderr,
+        )
+    put_out(json_bytes(lay_document(lay)), arguments.json)
+    return 0
+
+
+def _seconds(text: str) -> float:
+    """A number of seconds from 0 to 3600."""
+    try:
+        seconds = float(text)
+    except ValueError:
+        seconds = -1.0
+    if not 0 <= seconds <= 3600:
+        raise argparse.ArgumentTypeError(f"write seconds from 0 to 3600, not {text!r}")
+    return seconds

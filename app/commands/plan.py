@@ -1,0 +1,73 @@
+"""`plan`: plan a project file and write the plan as words, JSON, PDF or SVG."""
+
+from __future__ import annotations
+
+import argparse
+import re
+from pathlib import Path
+
+from app.commands.output import STANDARD_OUTPUT, json_bytes, print_lines, put_out
+from app.commands.summary import summary
+from core.plan import Plan, make_plan
+from core.plan_json import plan_document
+from core.project_file import load
+
+HELP = "plan a project: what to buy, what to cut, from where"
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", help="a .crossgrain project")
+    parser.add_argument("--json", metavar="OUT", help="write the plan as JSON, - for here")
+    parser.add_argument("--pdf", metavar="OUT", help="write the cutting packet")
+    parser.add_argument("--svg", metavar="DIR", help="write a drawing a sheet of cloth")
+    parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
+    parser.add_argument("--grey", action="store_true", help="a packet without colour")
+
+
+def run(arguments: argparse.Namespace) -> int:
+    plan = make_plan(load(Path(arguments.file)))
+    # All is made before anything is written, so that a refusal leaves no half.
+    outputs: list[tuple[str, bytes]] = []
+    if arguments.json:
+        outputs.append((arguments.json, json_bytes(plan_document(plan))))
+    if arguments.pdf:
+        outputs.append((arguments.pdf, _packet(plan, arguments.paper, grey=arguments.grey)))
+    if arguments.svg:
+        folder = Path(arguments.svg)
+        drawings = _drawings(plan)
+        folder.mkdir(parents=True, exist_ok=True)
+        outputs.extend((str(folder / name), data) for name, data in drawings)
+    for where, data in outputs:
+        put_out(data, where)
+    if arguments.json != STANDARD_OUTPUT:
+        print_lines(summary(plan))
+    return 0
+
+
+def _packet(plan: Plan, paper: str, *, grey: bool) -> bytes:
+    from app.packet.packet import Paper, packet_bytes
+
+    return packet_bytes(plan, paper=Paper[paper.upper()], grey=grey)
+
+
+def _drawings(plan: Plan) -> list[tuple[str, bytes]]:
+    """A file name and an SVG for the quilt and for each sheet in use."""
+    from app.paint_svg import paint_svg
+    from app.style import PAPER_COLOUR
+    from core.drawing.cloth import Heading, draw_sheet, sheets_of
+    from core.drawing.quilt import draw_quilt
+
+    drawings = [("quilt", draw_quilt(plan))]
+    for index, fabric in enumerate(plan.fabrics):
+        for sheet in sheets_of(fabric):
+            drawing = draw_sheet(plan, index, sheet, Heading.RIGHT)
+            drawings.append((f"{index + 1} {drawing.title}", drawing))
+    return [
+        (f"{_file_name(name)}.svg", paint_svg(drawing, PAPER_COLOUR).encode("utf-8"))
+        for name, drawing in drawings
+    ]
+
+
+def _file_name(title: str) -> str:
+    """A title as a file name that every system takes."""
+    return re.sub(r"[^\w]+", "-", title).strip("-").lower()[:80] or "cloth"

@@ -1,0 +1,52 @@
+"""A plan in a few lines of plain text, for the terminal."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from core.lengths import Rounding, show
+from core.plan import FabricPlan, Plan
+
+
+def summary(plan: Plan) -> str:
+    """What to buy, what to cut, and what to mind."""
+    return "\n".join(_lines(plan))
+
+
+def _lines(plan: Plan) -> Iterator[str]:
+    units = plan.project.units
+    size = f"{show(plan.finished_width, units, unit=False)} × {show(plan.finished_length, units)}"
+    yield f"{plan.project.quilt.name or 'Quilt'}: {size} with its borders"
+    yield "To buy:"
+    for fabric in plan.fabrics:
+        yield f"  {fabric.fabric.name}: {_buy(fabric)}"
+    if plan.batting is not None:
+        package = plan.batting.package
+        across, along = (
+            show(plan.batting.across, units, unit=False),
+            show(plan.batting.along, units),
+        )
+        yield f"  batting: {across} × {along}, {f'{package[0]} package' if package else 'by the roll'}"
+    yield "To cut:"
+    for part in plan.parts:
+        across = show(part.across, units, unit=False)
+        long = f"{across} × {show(part.along, units)}" if part.along else f"{across} wide strips"
+        yield f"  {part.letter}  {part.count} × {part.name}, {long}, {part.fabric}"
+    if (binding := plan.binding) is not None:
+        yield (
+            f"Binding: {binding.strips} strips, {binding.joins} joins, "
+            f"{show(binding.joined_length, units, Rounding.DOWN)} joined, "
+            f"{show(binding.spare, units, Rounding.DOWN)} spare"
+        )
+    for warning in plan.warnings:
+        yield f"Mind: {warning.text}"
+
+
+def _buy(fabric: FabricPlan) -> str:
+    if not fabric.lay.placements:
+        return "nothing"
+    if not fabric.buy.along:
+        return "nothing, what is on hand is enough"
+    least = ", proved least" if fabric.lay.proved_least else ""
+    cost = fabric.buy.cost
+    return f"{fabric.buy.sale_text}{'' if cost is None else f', {float(cost):.2f}'}{least}"

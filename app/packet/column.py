@@ -1,0 +1,128 @@
+"""A column of matter that runs on from page to page and never clips.
+
+Whatever is added is set below what is there; where it does not fit, the column
+turns to a new page, which repeats the running head. Sizes are points.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from app.packet.page import Box, Entry, Item, Page, Words
+from app.packet.paper import FRAME_HEIGHT, FRAME_WIDTH
+from app.type_fit import CAPITALS, LEADING, limited, shortened, wrap
+from app.typeface import Typeface, typeface
+
+BODY: Final = 10.5
+HEADING: Final = 13.0
+TITLE: Final = 20.0
+FOOT: Final = 10.0
+LINE: Final = 1.3 * BODY  # from one baseline of running text to the next
+
+FOOT_HEIGHT: Final = 22.0
+BOTTOM: Final = FRAME_HEIGHT - FOOT_HEIGHT  # where the matter of a page ends
+_TITLE_LINES = 2
+
+
+class Column:
+    """Pages in the making. `y` is where the next thing goes."""
+
+    def __init__(self, head: str) -> None:
+        self.head = head
+        self.y = 0.0
+        self._pages: list[tuple[list[Item], list[Entry]]] = [([], [])]
+
+    def pages(self) -> tuple[Page, ...]:
+        return tuple(Page(tuple(items), tuple(entries)) for items, entries in self._pages)
+
+    def add(self, *items: Item) -> None:
+        self._pages[-1][0].extend(items)
+
+    def turn(self, head: str | None = None) -> None:
+        """Start a new page under `head` (none given: the running head, continued)."""
+        self._pages.append(([], []))
+        self.y = 0.0
+        self._line(f"{self.head}, continued" if head is None else head, HEADING)
+        self.y += 4
+
+    def need(self, height: float) -> None:
+        """Turn the page unless `height` is still free on this one."""
+        if self.y + height > BOTTOM:
+            self.turn()
+
+    def take(self, height: float) -> float:
+        """The top of a strip of `height`, which is then used up."""
+        self.need(height)
+        top = self.y
+        self.y += height
+        return top
+
+    def gap(self, height: float) -> None:
+        """Space that a page may end in."""
+        self.y = min(self.y + height, BOTTOM)
+
+    def mark(self, title: str, level: int) -> None:
+        """Put an entry into the outline that leads here."""
+        self._pages[-1][1].append(Entry(title, level, self.y))
+
+    def title(self, text: str) -> None:
+        """A large heading, in two lines at the most."""
+        bold = typeface(bold=True)
+        lines = wrap(bold.words(text), FRAME_WIDTH, bold.width, TITLE)
+        for line in limited(lines, _TITLE_LINES, FRAME_WIDTH, bold.width, TITLE):
+            self._line(line, TITLE)
+        self.y += 2
+
+    def heading(self, text: str, *, level: int | None = None, follow: float = 3 * LINE) -> None:
+        """A heading that stays with the `follow` points of matter after it."""
+        self.need(HEADING * LEADING + 6 + follow)
+        if level is not None:
+            self.mark(text, level)
+        self._line(text, HEADING)
+        self.y += 4
+
+    def text(self, text: str, *, bold: bool = False, indent: float = 0.0) -> None:
+        """A paragraph; it may run over the page's end between lines."""
+        for line in lines_of(text, FRAME_WIDTH - indent, bold=bold):
+            self.words(line, indent, self.take(LINE), bold=bold)
+
+    def item(self, text: str, sign: str = "•") -> None:
+        """A paragraph hung on a bullet; kept in one piece where a page can hold it."""
+        lines = lines_of(text, FRAME_WIDTH - BODY * 1.4)
+        self.need(min(len(lines) * LINE, BOTTOM / 2))
+        for place, line in enumerate(lines):
+            top = self.take(LINE)
+            if place == 0:
+                self.words(sign, 0, top)
+            self.words(line, BODY * 1.4, top)
+
+    def words(self, text: str, left: float, top: float, *, bold: bool = False) -> None:
+        """One line of running text in the strip whose top is `top`."""
+        self.add(Words((left, baseline(top)), text, BODY, bold))
+
+    def tick_box(self, left: float, top: float) -> None:
+        """A box to tick, beside the line of running text whose strip starts at `top`."""
+        side = 11.0
+        self.add(Box(left, top + (LINE - side) / 2, side, side))
+
+    def _line(self, text: str, size: float) -> None:
+        face = typeface(bold=True)
+        fitted = shortened(face.words(text), FRAME_WIDTH, face.width, size)
+        height = size * LEADING
+        self.add(Words((0.0, self.y + (height + CAPITALS * size) / 2), fitted, size, True))
+        self.y += height
+
+
+def baseline(top: float) -> float:
+    """Where the letters of a line of running text stand, in the strip that starts at `top`."""
+    return top + (LINE + CAPITALS * BODY) / 2
+
+
+def lines_of(text: str, width: float, *, bold: bool = False) -> list[str]:
+    """`text` as lines of running text, drawable and no wider than `width`."""
+    face: Typeface = typeface(bold=bold)
+    return [
+        line
+        for paragraph in face.words(text).split("\n")
+        for line in wrap(paragraph, width, face.width, BODY)
+    ]

@@ -1,0 +1,71 @@
+"""The cut order: every cut of every cloth as a numbered line with a box to tick."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from app.packet.column import BOTTOM, LINE, Column, lines_of
+from app.packet.page import Page
+from app.packet.paper import FRAME_WIDTH
+from core.drawing.cloth import sheet_title
+from core.lay.lay import Sheet
+from core.plan import FabricPlan, Plan
+from core.steps import CutStep, sentence
+
+_NUMBER_AT: Final = 20.0
+_TEXT_AT: Final = 46.0
+_BETWEEN: Final = 5.0  # points between one cut and the next
+_TITLE: Final = "The cut order"
+
+
+def cut_order_pages(plan: Plan) -> tuple[Page, ...]:
+    """The checklist, cloth by cloth and sheet by sheet; a line is never broken over pages."""
+    column = Column(_TITLE)
+    column.mark(_TITLE, 0)
+    column.title(_TITLE)
+    column.text(
+        "Work from the top. All cuts run edge to edge of the cloth in hand. Tick each one off. "
+        "A box that says “each from the fresh edge” is ticked after the last of its cuts."
+    )
+    column.gap(LINE)
+    for fabric_plan in plan.fabrics:
+        if fabric_plan.lay.placements:
+            _fabric(column, plan, fabric_plan)
+    return column.pages()
+
+
+def _fabric(column: Column, plan: Plan, fabric_plan: FabricPlan) -> None:
+    sheet: Sheet | None = None
+    for step in fabric_plan.steps:
+        if step.sheet != sheet:
+            sheet = step.sheet
+            length = dict(fabric_plan.lay.sheets)[sheet].along
+            title = sheet_title(fabric_plan.fabric, sheet, length, plan.project.units)
+            column.heading(title, level=1, follow=4 * LINE)
+        _step(column, plan, step)
+    _done(column, plan, fabric_plan)
+
+
+def _step(column: Column, plan: Plan, step: CutStep) -> None:
+    lines = lines_of(sentence(step, plan.project.units), FRAME_WIDTH - _TEXT_AT)
+    column.need(min(len(lines) * LINE + _BETWEEN, BOTTOM / 2))
+    for place, line in enumerate(lines):
+        top = column.take(LINE)
+        if place == 0:
+            column.tick_box(0, top)
+            column.words(f"{step.number}.", _NUMBER_AT, top, bold=True)
+        column.words(line, _TEXT_AT, top)
+    column.gap(_BETWEEN)
+
+
+def _done(column: Column, plan: Plan, fabric_plan: FabricPlan) -> None:
+    """What should now lie on the table."""
+    labels = ", ".join(plan.label(placement) for placement in fabric_plan.lay.placements)
+    name = fabric_plan.fabric.name
+    lines = lines_of(f"{name} is all cut when you have: {labels}.", FRAME_WIDTH - _TEXT_AT)
+    for place, line in enumerate(lines):
+        top = column.take(LINE)
+        if place == 0:
+            column.tick_box(0, top)
+        column.words(line, _TEXT_AT, top)
+    column.gap(LINE)

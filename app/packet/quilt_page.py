@@ -1,0 +1,169 @@
+"""The first page: the quilt, what to buy, what to cut, and what to know before cutting."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from typing import Final
+
+from app.packet.binding_facts import binding_facts
+from app.packet.cautions import CAUTIONS
+from app.packet.column import BODY, LINE, Column, lines_of
+from app.packet.page import Frame, Page, Picture
+from app.packet.paper import FRAME_WIDTH
+from app.packet.table import ColumnHead, table
+from app.packet.wording import money, part_size, purchase, size, times
+from app.type_fit import limited
+from app.typeface import typeface
+from core.drawing.quilt import draw_quilt
+from core.lay.lay import BOLT
+from core.lengths import show
+from core.plan import FabricPlan, Plan
+from core.quilt import Seams
+
+_TITLE: Final = "The quilt"
+_PICTURE: Final = (250.0, 240.0)  # points that the picture may take
+_FACTS_AT: Final = 264.0
+_GAP: Final = 10.0
+_BUY = (
+    ColumnHead("Fabric", 22),
+    ColumnHead("Buy", 18),
+    ColumnHead("Lay takes", 16),
+    ColumnHead("From the shelf", 22),
+    ColumnHead("Cost", 11),
+    ColumnHead("Least?", 13),
+)
+_CUT = (
+    ColumnHead("Letter", 9),
+    ColumnHead("Part", 34),
+    ColumnHead("Cut size", 27),
+    ColumnHead("Count", 10),
+    ColumnHead("Fabric", 22),
+)
+
+
+def quilt_pages(plan: Plan) -> tuple[Page, ...]:
+    """The first page, and its continuation where a plan says more than a page holds."""
+    column = Column(_TITLE)
+    column.mark(_TITLE, 0)
+    column.title(plan.project.quilt.name or "A quilt")
+    _quilt(column, plan)
+    _buy(column, plan)
+    _cut(column, plan)
+    _warnings(column, plan)
+    _binding(column, plan)
+    _cautions(column)
+    return column.pages()
+
+
+def _quilt(column: Column, plan: Plan) -> None:
+    """The picture, and beside it the sizes."""
+    drawing = draw_quilt(plan)
+    scale = min(_PICTURE[0] / drawing.width, _PICTURE[1] / drawing.height)
+    wide, high = drawing.width * scale, drawing.height * scale
+    facts = _facts_lines(plan)
+    top = column.take(max(high, len(facts) * LINE) + _GAP)
+    left = (_PICTURE[0] - wide) / 2
+    column.add(Picture(drawing, (left, top), scale, Frame(left, top, wide, high)))
+    for place, (line, bold) in enumerate(facts):
+        column.words(line, _FACTS_AT, top + place * LINE, bold=bold)
+
+
+def _facts_lines(plan: Plan) -> list[tuple[str, bool]]:
+    width = FRAME_WIDTH - _FACTS_AT
+    return [
+        (line, bold)
+        for text, bold in _facts(plan)
+        for line in lines_of(text, width, bold=bold)
+    ]
+
+
+def _facts(plan: Plan) -> Iterator[tuple[str, bool]]:
+    """What is made and how large, (text, bold) line by line."""
+    units, quilt = plan.project.units, plan.project.quilt
+    yield f"Finished {size(plan.finished_width, plan.finished_length, units)}", True
+    yield f"Top as measured: {size(quilt.width, quilt.length, units)}", False
+    if quilt.copies > 1:
+        yield f"This packet cuts {quilt.copies} of them.", True
+    for border in plan.borders:
+        yield f"Border {border.number}: {show(border.border.width, units)} finished", False
+    if (backing := plan.backing) is not None:
+        yield f"Backing: {size(backing.across, backing.along, units)}", False
+        if backing.seams is not Seams.NONE:
+            yield f"{times(backing.panels, 'panel')}, seams {backing.seams}", False
+    if (batting := plan.batting) is not None:
+        yield f"Batting: {size(batting.across, batting.along, units)}", False
+        if batting.package is not None:
+            name, across, along = batting.package
+            yield f"Smallest common package: {name}, {size(across, along, units)}", False
+    if (sleeve := plan.sleeve) is not None:
+        yield f"Hanging sleeve: {show(sleeve.depth, units)} deep", False
+
+
+def _buy(column: Column, plan: Plan) -> None:
+    column.heading("What to buy", level=1, follow=5 * LINE)
+    table(column, _BUY, [_buy_row(plan, fabric_plan) for fabric_plan in plan.fabrics])
+    if any(not fabric_plan.lay.proved_least for fabric_plan in plan.fabrics):
+        column.text(
+            "“Proved”: no lay of these pieces can be bought in less. “Not proved”: a better lay may "
+            "exist."
+        )
+    column.gap(_GAP)
+
+
+def _buy_row(plan: Plan, fabric_plan: FabricPlan) -> tuple[str, ...]:
+    units, lay, buy = plan.project.units, fabric_plan.lay, fabric_plan.buy
+    return (
+        fabric_plan.fabric.name,
+        purchase(fabric_plan),
+        show(lay.used_along, units) if lay.used_along else "–",
+        _from_the_shelf(plan, fabric_plan),
+        money(buy.cost if buy.along else None),
+        "proved" if lay.proved_least else "not proved",
+    )
+
+
+def _from_the_shelf(plan: Plan, fabric_plan: FabricPlan) -> str:
+    """The pieces on hand that the lay uses, equal ones counted."""
+    used = Counter(
+        (rect.across, rect.along) for sheet, rect in fabric_plan.lay.sheets if sheet.on != BOLT
+    )
+    units = plan.project.units
+    return "\n".join(
+        f"{count} of {size(across, along, units)}" for (across, along), count in used.items()
+    ) or "–"
+
+
+def _cut(column: Column, plan: Plan) -> None:
+    column.heading("What to cut", level=1, follow=5 * LINE)
+    units = plan.project.units
+    rows = [
+        (part.letter, part.name, part_size(part, units), str(part.count), part.fabric)
+        for part in plan.parts
+    ]
+    table(column, _CUT, rows)
+    column.gap(_GAP)
+
+
+def _warnings(column: Column, plan: Plan) -> None:
+    if not plan.warnings:
+        return
+    column.heading("Before you cut", level=1)
+    for warning in plan.warnings:
+        column.item(warning.text, "!")
+    column.gap(_GAP)
+
+
+def _binding(column: Column, plan: Plan) -> None:
+    if plan.binding is None or plan.project.binding is None:
+        return
+    column.heading("The binding", level=1)
+    for text in binding_facts(plan.project.binding, plan.binding, plan.project.units):
+        column.item(text)
+    column.gap(_GAP)
+
+
+def _cautions(column: Column) -> None:
+    column.heading("Cautions", level=1, follow=6 * LINE)
+    for text in CAUTIONS:
+        column.item(text)

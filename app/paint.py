@@ -1,0 +1,96 @@
+"""Painting: a drawing's roles become looks, and its marks a few verbs on a surface.
+
+A surface is PDF or SVG (the window has its own painter, since it repaints only
+what it must). Places are inches of the drawing, y down, as in `core.drawing`;
+line widths and type sizes are points as seen. A surface flips and scales in
+one function of its own.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import Protocol, assert_never
+
+from app.hatch import Segment, hatch_lines
+from app.style import Style, Theme
+from app.type_fit import Setting, Sizes, fit
+from app.typeface import Typeface
+from core.drawing.marks import Area, Drawing, Label, Line, Point
+
+HATCH_PITCH = 7.0  # points
+HATCH_WIDTH = 0.35  # points: thin enough not to drown a letter, thick enough to photocopy
+LABEL_SIZES = Sizes(least=5.5, easy=8.5, most=16)  # points
+_HALO = 1.5  # points of plain fill kept round words on a hatch
+
+
+@dataclass(frozen=True, slots=True)
+class Pen:
+    """How a line looks: colour "#rrggbb", width in points, dashes in points."""
+
+    colour: str
+    width: float
+    dash: tuple[float, ...] = ()
+
+
+class Surface(Protocol):
+    """What can be painted on."""
+
+    def polygon(self, points: Sequence[Point], fill: str, key: str) -> None: ...
+    def outline(self, points: Sequence[Point], pen: Pen, *, closed: bool) -> None: ...
+    def segments(self, segments: Iterable[Segment], pen: Pen) -> None: ...
+    def words(self, setting: Setting, centre: Point, ink: str) -> None: ...
+
+
+@dataclass(frozen=True, slots=True)
+class Painter:
+    """Paints drawings on one surface; `scale` is points as seen to an inch of drawing."""
+
+    surface: Surface
+    scale: float
+    theme: Theme
+    face: Typeface
+
+    def paint(self, drawing: Drawing) -> None:
+        for mark in drawing.marks:
+            match mark:
+                case Area():
+                    self._area(mark)
+                case Line():
+                    self.surface.outline(mark.points, _pen(self.theme[mark.role]), closed=False)
+                case Label():
+                    self._label(mark)
+                case _:
+                    assert_never(mark)
+
+    def _area(self, area: Area) -> None:
+        style = self.theme[area.role]
+        self.surface.polygon(area.points, style.fill, area.key)
+        if style.hatch:
+            lines = hatch_lines(area.points, style.hatch, HATCH_PITCH / self.scale)
+            self.surface.segments(lines, Pen(style.outline, HATCH_WIDTH))
+        self.surface.outline(area.points, _pen(style), closed=True)
+
+    def _label(self, label: Label) -> None:
+        style = self.theme[label.role]
+        wide, high = label.room
+        texts = [self.face.words(text) for text in label.texts]
+        room = (wide * self.scale, high * self.scale)
+        setting = fit(texts, room, self.face.width, LABEL_SIZES)
+        if setting is None:
+            return
+        if style.hatch:
+            self.surface.polygon(self._behind(setting, label.centre), style.fill, "")
+        self.surface.words(setting, label.centre, style.ink)
+
+    def _behind(self, setting: Setting, centre: Point) -> tuple[Point, ...]:
+        """The rectangle behind words that keeps a hatch off them."""
+        wide, high = (
+            (side + 2 * _HALO) / self.scale / 2 for side in setting.extent(self.face.width)
+        )
+        x, y = centre
+        return ((x - wide, y - high), (x + wide, y - high), (x + wide, y + high), (x - wide, y + high))
+
+
+def _pen(style: Style) -> Pen:
+    return Pen(style.outline, style.width, tuple(part * style.width for part in style.dash))

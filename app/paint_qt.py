@@ -1,0 +1,228 @@
+"""Painting a drawing on the screen, as often as it is looked at.
+
+A `Picture` prepares one drawing once (areas of one role in a row become one
+batch, since each call from Python costs more than what it draws) and paints it
+at any zoom. Lines and words keep their size on screen; hatches keep theirs
+within a factor of two and stay fixed to the cloth. What would be too small to
+see is left out. Antialiasing is off but for slanted lines and words.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass, field
+from functools import cache
+from itertools import groupby
+from math import floor, log2
+
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QFontDatabase,
+    QFontMetricsF,
+    QPainter,
+    QPen,
+    QPolygonF,
+    QTransform,
+)
+
+from app.assets import asset
+from app.hatch import hatch_lines
+from app.style import Style, Theme
+from app.type_fit import Setting, Sizes, fit
+from core.drawing.marks import Area, Drawing, Label, Line, Point
+from core.lengths import typeset
+
+LABEL_SIZES = Sizes(least=8.0, easy=11.0, most=15.0)  # pixels
+HATCH_PITCH = 8.0  # pixels, at least
+HATCH_OPACITY = 0.42
+SMALLEST_HATCHED = 5.0  # pixels; a narrower piece is plain
+MOST_SMOOTH_LINES = 4000  # beyond this, slanted lines are drawn without antialiasing
+_HALO = 2.0  # pixels of plain fill round words on a hatch
+
+
+@cache
+def canvas_font() -> QFont:
+    """The program's own typeface, which has every fraction."""
+    number = QFontDatabase.addApplicationFont(str(asset("fonts/DejaVuSans.ttf")))
+    return QFont(QFontDatabase.applicationFontFamilies(number))
+
+
+@cache
+def _width(text: str) -> float:
+    """Width of `text` at size 1."""
+    font = QFont(canvas_font())
+    font.setPixelSize(100)
+    return QFontMetricsF(font).horizontalAdvance(text) / 100
+
+
+@dataclass(slots=True)
+class _Areas:
+    """Areas of one role that follow each other; `hatch` is kept for the last pitch used."""
+
+    role: str
+    areas: tuple[Area, ...]
+    rects: list[QRectF] = field(default_factory=list)
+    polygons: list[QPolygonF] = field(default_factory=list)
+    hatch: tuple[float, list[QLineF]] = (0.0, [])
+
+    def prepare(self) -> None:
+        for area in self.areas:
+            polygon = QPolygonF([QPointF(x, y) for x, y in area.points])
+            if _is_level(area.points):
+                self.rects.append(polygon.boundingRect())
+            else:
+                self.polygons.append(polygon)
+
+    def hatch_at(self, hatch_id: str, pitch: float, narrowest: float) -> list[QLineF]:
+        if self.hatch[0] != pitch:
+            lines = [
+                QLineF(*start, *end)
+                for area in self.areas
+                if _narrow(area.points) >= narrowest
+                for start, end in hatch_lines(area.points, hatch_id, pitch)
+            ]
+            self.hatch = pitch, lines
+        return self.hatch[1]
+
+
+class Picture:
+    """One drawing, ready to be painted in a theme."""
+
+    def __init__(self, drawing: Drawing) -> None:
+        self.drawing = drawing
+        marks = [mark for mark in drawing.marks if not isinstance(mark, Label)]
+        self._labels = [mark for mark in drawing.marks if isinstance(mark, Label)]
+        self._shapes: list[_Areas | Line] = []
+        for (kind, role), group in groupby(marks, lambda mark: (type(mark), mark.role)):
+            if kind is Area:
+                areas = _Areas(role, tuple(mark for mark in group if isinstance(mark, Area)))
+                areas.prepare()
+                self._shapes.append(areas)
+            else:
+                self._shapes.extend(mark for mark in group if isinstance(mark, Line))
+        self._settings: tuple[float, list[Setting | None]] = (0.0, [])
+
+    def paint(
+        self, painter: QPainter, scale: float, theme: Theme, chosen: Collection[str] = ()
+    ) -> None:
+        """Paint in the painter's coordinates, inches; `scale` is pixels to an inch."""
+        for shape in self._shapes:
+            style = theme[shape.role]
+            if isinstance(shape, Line):
+                _paint_line(painter, shape, style)
+            else:
+                _paint_areas(painter, shape, style, scale)
+        self._ring(painter, theme, chosen)
+        self._paint_labels(painter, scale, theme)
+
+    def key_at(self, x: float, y: float) -> str:
+        """The key of the topmost keyed area at a place, or nothing."""
+        for mark in reversed(self.drawing.marks):
+            if isinstance(mark, Area) and mark.key:
+                polygon = QPolygonF([QPointF(px, py) for px, py in mark.points])
+                if polygon.containsPoint(QPointF(x, y), Qt.FillRule.OddEvenFill):
+                    return mark.key
+        return ""
+
+    def _ring(self, painter: QPainter, theme: Theme, chosen: Collection[str]) -> None:
+        """A dark and a light line round each chosen piece, seen on any fill."""
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        for mark in self.drawing.marks:
+            if isinstance(mark, Area) and mark.key in chosen:
+                polygon = QPolygonF([QPointF(x, y) for x, y in mark.points])
+                for colour, width in ((theme.table, 5.0), (theme.chosen, 3.0)):
+                    painter.setPen(_pen(colour, width))
+                    painter.drawPolygon(polygon)
+
+    def _paint_labels(self, painter: QPainter, scale: float, theme: Theme) -> None:
+        if self._settings[0] != scale:
+            self._settings = scale, [_setting(label, scale) for label in self._labels]
+        to_screen = painter.worldTransform()
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
+        font = QFont(canvas_font())
+        for label, setting in zip(self._labels, self._settings[1], strict=True):
+            if setting is not None:
+                centre = to_screen.map(QPointF(*label.centre))
+                _paint_words(painter, setting, centre, theme[label.role], font)
+        painter.restore()
+
+
+def _setting(label: Label, scale: float) -> Setting | None:
+    room = (label.room[0] * scale, label.room[1] * scale)
+    if max(room) < LABEL_SIZES.least or min(room) < LABEL_SIZES.least / 2:
+        return None
+    return fit([typeset(text) for text in label.texts], room, _width, LABEL_SIZES)
+
+
+def _paint_areas(painter: QPainter, areas: _Areas, style: Style, scale: float) -> None:
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(QColor(style.fill))
+    _draw(painter, areas)
+    if style.hatch:
+        pitch = 2.0 ** -floor(log2(scale / HATCH_PITCH))
+        lines = areas.hatch_at(style.hatch, pitch, SMALLEST_HATCHED / scale)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, len(lines) < MOST_SMOOTH_LINES)
+        painter.setPen(_pen(style.outline, 1.0, opacity=HATCH_OPACITY))
+        painter.drawLines(lines)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, bool(areas.polygons))
+    painter.setPen(_pen(style.outline, style.width * 4 / 3, style.dash))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    _draw(painter, areas)
+
+
+def _draw(painter: QPainter, areas: _Areas) -> None:
+    if areas.rects:
+        painter.drawRects(areas.rects)
+    for polygon in areas.polygons:
+        painter.drawPolygon(polygon)
+
+
+def _paint_line(painter: QPainter, line: Line, style: Style) -> None:
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    painter.setPen(_pen(style.outline, style.width * 4 / 3, style.dash))
+    painter.drawPolyline(QPolygonF([QPointF(x, y) for x, y in line.points]))
+
+
+def _paint_words(
+    painter: QPainter, setting: Setting, centre: QPointF, style: Style, font: QFont
+) -> None:
+    wide, high = (side + 2 * _HALO for side in setting.extent(_width))
+    painter.setWorldTransform(QTransform())
+    if style.hatch:
+        back = QRectF(centre.x() - wide / 2, centre.y() - high / 2, wide, high)
+        painter.fillRect(back, QColor(style.fill))
+    turn = QTransform.fromTranslate(centre.x(), centre.y())
+    painter.setWorldTransform(turn.rotate(-90) if setting.turned else turn)
+    font.setPixelSize(int(setting.size))
+    painter.setFont(font)
+    painter.setPen(QColor(style.ink))
+    for text, below in setting.baselines():
+        painter.drawText(QPointF(-_width(text) * int(setting.size) / 2, below), text)
+
+
+def _pen(colour: str, width: float, dash: Sequence[float] = (), opacity: float = 1.0) -> QPen:
+    """A pen of a width on screen, whatever the zoom."""
+    tint = QColor(colour)
+    tint.setAlphaF(opacity)
+    pen = QPen(tint, width)
+    pen.setCosmetic(True)
+    pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
+    if dash:
+        pen.setDashPattern(list(dash))
+    return pen
+
+
+def _is_level(points: Sequence[Point]) -> bool:
+    """Whether the points are a rectangle with level and upright sides."""
+    xs, ys = {x for x, _ in points}, {y for _, y in points}
+    return len(points) == 4 and len(xs) == 2 and len(ys) == 2
+
+
+def _narrow(points: Sequence[Point]) -> float:
+    """The smaller side of the box round the points."""
+    xs, ys = [x for x, _ in points], [y for _, y in points]
+    return min(max(xs) - min(xs), max(ys) - min(ys))

@@ -1,0 +1,82 @@
+"""Painting a drawing as SVG at true size: one user unit is one inch of cloth.
+
+Lines and words are as large as they would be on a page that the drawing just
+fills, since at true size a printed letter would be lost on a yard of cloth. Each
+line of words states its width, so that it keeps to its room in any typeface.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from xml.sax.saxutils import escape, quoteattr
+
+from app.hatch import Segment
+from app.paint import Painter, Pen
+from app.style import Theme
+from app.type_fit import Setting
+from app.typeface import FAMILY, Typeface, typeface
+from core.drawing.marks import Drawing, Point
+
+_PAGE = 540.0  # points that the drawing's longer side takes on the page thought of
+
+
+def paint_svg(drawing: Drawing, style: Theme) -> str:
+    """`drawing` as an SVG document, as wide and high in inches as the cloth it shows."""
+    face, scale = typeface(), _PAGE / max(drawing.width, drawing.height)
+    surface = _Svg(scale, face)
+    Painter(surface, scale, style, face).paint(drawing)
+    size = f'width="{drawing.width:g}in" height="{drawing.height:g}in"'
+    box = f'viewBox="0 0 {drawing.width:g} {drawing.height:g}"'
+    title = escape(face.words(drawing.title))
+    return "\n".join(
+        [
+            f'<svg xmlns="http://www.w3.org/2000/svg" {size} {box}>',
+            f"<title>{title}</title>",
+            *surface.lines,
+            "</svg>\n",
+        ]
+    )
+
+
+class _Svg:
+    """A surface: points as seen become inches, places stay as they are."""
+
+    def __init__(self, scale: float, face: Typeface) -> None:
+        self.scale, self.face = scale, face
+        self.lines: list[str] = []
+
+    def polygon(self, points: Sequence[Point], fill: str, key: str) -> None:
+        named = f" data-piece={quoteattr(key)}" if key else ""
+        self.lines.append(f'<polygon{named} fill="{fill}" points="{_places(points)}"/>')
+
+    def outline(self, points: Sequence[Point], pen: Pen, *, closed: bool) -> None:
+        shape = "polygon" if closed else "polyline"
+        self.lines.append(f'<{shape} fill="none" {self._look(pen)} points="{_places(points)}"/>')
+
+    def segments(self, segments: Iterable[Segment], pen: Pen) -> None:
+        ways = "".join(
+            f"M{start[0]:.4g} {start[1]:.4g}L{end[0]:.4g} {end[1]:.4g}" for start, end in segments
+        )
+        if ways:
+            self.lines.append(f'<path fill="none" {self._look(pen)} d="{ways}"/>')
+
+    def words(self, setting: Setting, centre: Point, ink: str) -> None:
+        turn = ' transform="rotate(-90)"' if setting.turned else ""
+        self.lines.append(f'<g transform="translate({centre[0]:.6g} {centre[1]:.6g})"><g{turn}>')
+        for line, below in setting.baselines():
+            size, width = setting.size / self.scale, self.face.width(line) * setting.size / self.scale
+            self.lines.append(
+                f'<text y="{below / self.scale:.4g}" font-size="{size:.4g}" fill="{ink}" '
+                f'font-family="{FAMILY}, sans-serif" text-anchor="middle" '
+                f'textLength="{width:.4g}" lengthAdjust="spacingAndGlyphs">{escape(line)}</text>'
+            )
+        self.lines.append("</g></g>")
+
+    def _look(self, pen: Pen) -> str:
+        dash = " ".join(f"{part / self.scale:.4g}" for part in pen.dash)
+        dashes = f' stroke-dasharray="{dash}"' if dash else ""
+        return f'stroke="{pen.colour}" stroke-width="{pen.width / self.scale:.4g}"{dashes}'
+
+
+def _places(points: Sequence[Point]) -> str:
+    return " ".join(f"{x:.6g},{y:.6g}" for x, y in points)

@@ -1,0 +1,167 @@
+"""Styles: what each role of a drawing looks like, on a screen or on paper.
+
+A drawing carries roles ("binding"), never colours; a painter asks a `Theme` for
+the role's `Style`. Fills are light on paper and on the light screen, so that
+words on them read easily; a part is told by its hatch as well as by its colour,
+so that a black-and-white print or a colour-blind eye loses nothing. `PAPER_GREY`
+has only greys.
+
+Colours are "#rrggbb", line widths are points on paper and 1/96 in on screen,
+dashes are lengths on and off in line widths. Hatches are ids of `app.hatch`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from types import MappingProxyType
+
+
+@dataclass(frozen=True, slots=True)
+class Style:
+    """One role's look: its fill, outline (also of its lines), words and hatch ("" for none)."""
+
+    fill: str
+    outline: str
+    hatch: str = ""
+    ink: str = "#1c1c1c"
+    width: float = 0.7
+    dash: tuple[float, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Theme:
+    """A style for every role, and the table that the cloth lies on.
+
+    `ink` is for words on the table, `chosen` for the ring round a chosen piece.
+    """
+
+    table: str
+    ink: str
+    chosen: str
+    styles: Mapping[str, Style]
+
+    def __getitem__(self, role: str) -> Style:
+        return self.styles[role]
+
+
+# One hatch a part, the same in every theme, so that a person learns it once.
+HATCHES: Mapping[str, str] = MappingProxyType(
+    {
+        "selvage": "level",
+        "straightening": "zigzag",
+        "border": "rising",
+        "border corner": "crossed",
+        "backing": "dashes",
+        "batting": "dots",
+        "binding": "falling",
+        "sleeve": "grid",
+    }
+)
+_LOOKS: Mapping[str, tuple[float, tuple[float, ...]]] = MappingProxyType(
+    {
+        "offcut": (0.7, (4.0, 3.0)),
+        "seam": (0.7, (3.0, 2.0)),
+        "edge": (1.2, ()),
+        "ruler": (0.5, ()),
+        "grain": (0.9, ()),
+        "cut": (1.6, ()),
+    }
+)
+
+
+def _styles(ink: str, colours: Mapping[str, tuple[str, str]]) -> Mapping[str, Style]:
+    """Styles from (fill, outline) of each role, all with the same ink."""
+    styles = {}
+    for role, (fill, outline) in colours.items():
+        style = Style(fill, outline, HATCHES.get(role, ""), ink)
+        width, dash = _LOOKS.get(role, (style.width, style.dash))
+        styles[role] = replace(style, width=width, dash=dash)
+    return MappingProxyType(styles)
+
+
+PAPER_COLOUR = Theme(
+    table="#ffffff",
+    ink="#1a1a1a",
+    chosen="#1a4f8a",
+    styles=_styles(
+        "#1a1a1a",
+        {
+            "cloth": ("#fbfaf7", "#4d4a45"),
+            "selvage": ("#ebe8e2", "#79746b"),
+            "straightening": ("#f1eee8", "#79746b"),
+            "offcut": ("#ffffff", "#6d6960"),
+            "top": ("#f4efe4", "#6b6250"),
+            "border": ("#f9dfbd", "#8a5410"),
+            "border corner": ("#efd3e2", "#8b3767"),
+            "backing": ("#d5e6f4", "#2b5f8c"),
+            "batting": ("#e9e6e0", "#68635a"),
+            "binding": ("#cbe8dc", "#176450"),
+            "sleeve": ("#f1eeb9", "#6b6410"),
+            "seam": ("#ffffff", "#4a4a4a"),
+            "edge": ("#ffffff", "#1a1a1a"),
+            "ruler": ("#ffffff", "#4a4a4a"),
+            "grain": ("#ffffff", "#5a5a5a"),
+            "cut": ("#ffffff", "#1a1a1a"),
+            "note": ("#ffffff", "#1a1a1a"),
+        },
+    ),
+)
+
+PAPER_GREY = Theme(
+    table="#ffffff",
+    ink="#000000",
+    chosen="#000000",
+    styles=_styles(
+        "#000000",
+        {
+            "cloth": ("#ffffff", "#333333"),
+            "selvage": ("#ececec", "#666666"),
+            "straightening": ("#f4f4f4", "#666666"),
+            "offcut": ("#ffffff", "#666666"),
+            "top": ("#ffffff", "#444444"),
+            "border": ("#f2f2f2", "#4a4a4a"),
+            "border corner": ("#e6e6e6", "#3a3a3a"),
+            "backing": ("#fafafa", "#555555"),
+            "batting": ("#eeeeee", "#606060"),
+            "binding": ("#dcdcdc", "#303030"),
+            "sleeve": ("#f6f6f6", "#505050"),
+            "seam": ("#ffffff", "#333333"),
+            "edge": ("#ffffff", "#000000"),
+            "ruler": ("#ffffff", "#333333"),
+            "grain": ("#ffffff", "#444444"),
+            "cut": ("#ffffff", "#000000"),
+            "note": ("#ffffff", "#000000"),
+        },
+    ),
+)
+
+SCREEN_LIGHT = replace(PAPER_COLOUR, table="#e7e9eb", ink="#24282c", chosen="#0b57a4")
+
+SCREEN_DARK = Theme(
+    table="#1b1f23",
+    ink="#dfe3e6",
+    chosen="#8ec7ff",
+    styles=_styles(
+        "#f3f3f1",
+        {
+            "cloth": ("#30363c", "#a9b0b6"),
+            "selvage": ("#262b30", "#8d949a"),
+            "straightening": ("#292e33", "#8d949a"),
+            "offcut": ("#363d43", "#9aa1a7"),
+            "top": ("#403d36", "#b3a98f"),
+            "border": ("#574021", "#e0a659"),
+            "border corner": ("#522f45", "#dc93ba"),
+            "backing": ("#28455e", "#86b8e2"),
+            "batting": ("#45433f", "#b4afa5"),
+            "binding": ("#1f4c40", "#6fcdb0"),
+            "sleeve": ("#4b4920", "#cfc95f"),
+            "seam": ("#30363c", "#c5cace"),
+            "edge": ("#30363c", "#eef0f1"),
+            "ruler": ("#1b1f23", "#aab1b7"),
+            "grain": ("#30363c", "#bcc2c7"),
+            "cut": ("#30363c", "#ffffff"),
+            "note": ("#1b1f23", "#dfe3e6"),
+        },
+    ),
+)

@@ -1,0 +1,141 @@
+"""Setting words in a room: choosing a size, breaking lines, cutting short.
+
+Everything here works from a `Measure`, the width of a text at size 1, so that
+paper, SVG and screen set words by the same rules whatever draws them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from typing import TypeAlias
+
+Measure: TypeAlias = Callable[[str], float]
+
+LEADING = 1.2  # distance between baselines, and the height one line takes, in sizes
+CAPITALS = 0.73  # height of a capital in DejaVu Sans, in sizes
+PADDING = 1.5  # kept free at each side of a room, in the unit of the sizes
+
+
+@dataclass(frozen=True, slots=True)
+class Sizes:
+    """Type sizes that a label may have.
+
+    A fuller text is passed over for a shorter one only to stay at `easy` or
+    above; below `least` a label is left out.
+    """
+
+    least: float
+    easy: float
+    most: float
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """Lines of words at a size; `turned` a quarter turn, reading upwards."""
+
+    lines: tuple[str, ...]
+    size: float
+    turned: bool = False
+
+    def extent(self, measure: Measure) -> tuple[float, float]:
+        """Width and height of the block as it stands on the page."""
+        wide = max(measure(line) for line in self.lines) * self.size
+        high = LEADING * len(self.lines) * self.size
+        return (high, wide) if self.turned else (wide, high)
+
+    def baselines(self) -> Iterator[tuple[str, float]]:
+        """Each line with its baseline's distance below the block's centre."""
+        first = CAPITALS / 2 - LEADING * (len(self.lines) - 1) / 2
+        for place, line in enumerate(self.lines):
+            yield line, (first + LEADING * place) * self.size
+
+
+def fit(
+    texts: Iterable[str], room: tuple[float, float], measure: Measure, sizes: Sizes
+) -> Setting | None:
+    """The fullest of `texts` that reads easily in `room`, else the fullest that goes in at all.
+
+    >>> fit(["A1\\n8 × 40", "A1"], (40, 30), lambda text: 0.6 * len(text), Sizes(5, 9, 16))
+    Setting(lines=('A1', '8 × 40'), size=10.277777777777779, turned=False)
+    >>> fit(["A1\\n8 × 40", "A1"], (12, 14), lambda text: 0.6 * len(text), Sizes(5, 9, 16))
+    Setting(lines=('A1',), size=7.5, turned=False)
+    """
+    settings = [_largest(tuple(text.split("\n")), room, measure, sizes) for text in texts]
+    for floor in (sizes.easy, sizes.least):
+        for setting in settings:
+            if setting.size >= floor:
+                return setting
+    return None
+
+
+def _largest(
+    lines: tuple[str, ...], room: tuple[float, float], measure: Measure, sizes: Sizes
+) -> Setting:
+    """Upright if that reads easily or the room lies; else turned where that is larger."""
+    wide, high = (max(side - 2 * PADDING, 0.0) for side in room)
+    upright = _size(lines, wide, high, measure, sizes.most)
+    turned = _size(lines, high, wide, measure, sizes.most) if high > wide else 0.0
+    if upright >= sizes.easy or upright >= turned:
+        return Setting(lines, upright)
+    return Setting(lines, turned, turned=True)
+
+
+def _size(
+    lines: tuple[str, ...], wide: float, high: float, measure: Measure, most: float
+) -> float:
+    ems = max(measure(line) for line in lines)
+    return min(high / (LEADING * len(lines)), wide / ems if ems else most, most)
+
+
+def wrap(text: str, width: float, measure: Measure, size: float) -> list[str]:
+    """`text` in lines no wider than `width`; a word that is wider is broken.
+
+    >>> wrap("two short words", 10, len, 1)
+    ['two short', 'words']
+    >>> wrap("incomprehensible", 10, len, 1)
+    ['incomprehe', 'nsible']
+    """
+    lines: list[str] = []
+    line = ""
+    for word in text.split(" "):
+        longer = f"{line} {word}" if line else word
+        if measure(longer) * size <= width:
+            line = longer
+            continue
+        if line:
+            lines.append(line)
+        *full, line = _broken(word, width, measure, size)
+        lines.extend(full)
+    return [*lines, line]
+
+
+def _broken(word: str, width: float, measure: Measure, size: float) -> Sequence[str]:
+    """`word` in parts no wider than `width`, each at least one character."""
+    parts = [""]
+    for char in word:
+        if parts[-1] and measure(parts[-1] + char) * size > width:
+            parts.append("")
+        parts[-1] += char
+    return parts
+
+
+def shortened(text: str, width: float, measure: Measure, size: float) -> str:
+    """`text`, or as much of its start as `width` holds, with an ellipsis.
+
+    >>> shortened("a long name", 8, len, 1)
+    'a long…'
+    """
+    if measure(text) * size <= width:
+        return text
+    kept = text
+    while kept and measure(f"{kept}…") * size > width:
+        kept = kept[:-1]
+    return f"{kept.rstrip()}…"
+
+
+def limited(lines: Sequence[str], most: int, width: float, measure: Measure, size: float) -> list[str]:
+    """At most `most` lines, the last with an ellipsis where some were dropped."""
+    if len(lines) <= most:
+        return list(lines)
+    return [*lines[: most - 1], shortened(f"{lines[most - 1]} …", width, measure, size)]

@@ -1,0 +1,79 @@
+"""The program's typeface: DejaVu Sans, the same file on screen, on paper and in SVG.
+
+Letters that it lacks, and those that run from right to left (which a PDF would
+set in the wrong order and unjoined), are spelled out as their Unicode numbers:
+never drawn as an empty box, never left out.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from dataclasses import dataclass
+from functools import cache
+from itertools import groupby
+from typing import TYPE_CHECKING
+
+from app.assets import asset
+from core.lengths import typeset
+from core.refusal import Refusal
+
+if TYPE_CHECKING:
+    from reportlab.pdfbase.ttfonts import TTFont
+
+FAMILY = "DejaVu Sans"
+_RIGHT_TO_LEFT = ("R", "AL", "AN")  # bidirectional classes, Unicode Standard Annex 9
+_BEFORE_UNIT = re.compile(r"(?<=[\d₀-₉]) (?=(?:in|yd|cm|mm|m)\b)")
+_NO_BREAK = "\u00a0"
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Typeface:
+    """One weight. `name` is what the PDF library knows it by."""
+
+    name: str
+    font: TTFont
+
+    def width(self, text: str) -> float:
+        """Width of `text` at size 1."""
+        return float(self.font.stringWidth(text, 1))
+
+    def covers(self, char: str) -> bool:
+        return (
+            ord(char) in self.font.face.charToGlyph
+            and unicodedata.bidirectional(char) not in _RIGHT_TO_LEFT
+        )
+
+    def words(self, text: str) -> str:
+        """`text` as this face draws it: fractions set, numbers kept with their units."""
+        return _BEFORE_UNIT.sub(_NO_BREAK, self.spelled(typeset(text)))
+
+    def spelled(self, text: str) -> str:
+        """`text` with every letter that cannot be drawn written as its Unicode number."""
+        return "".join(
+            "".join(run) if covered else f"[{' '.join(f'U+{ord(char):04X}' for char in run)}]"
+            for covered, run in groupby(_visible(text), lambda char: char == "\n" or self.covers(char))
+        )
+
+
+def _visible(text: str) -> str:
+    """`text` composed, without the characters that only steer how it is shown."""
+    composed = unicodedata.normalize("NFC", text)
+    return "".join(char for char in composed if char == "\n" or unicodedata.category(char)[0] != "C")
+
+
+@cache
+def typeface(*, bold: bool = False) -> Typeface:
+    """The regular or bold weight, ready for measuring and for a PDF."""
+    from reportlab.pdfbase.pdfmetrics import registerFont
+    from reportlab.pdfbase.ttfonts import TTFError, TTFont
+
+    name = "DejaVuSans-Bold" if bold else "DejaVuSans"
+    try:
+        font = TTFont(name, str(asset(f"fonts/{name}.ttf")), shapable=False)
+    except (OSError, TTFError) as error:
+        raise Refusal(
+            "", f"the program's font {name}.ttf cannot be read; install the program again"
+        ) from error
+    registerFont(font)
+    return Typeface(name, font)

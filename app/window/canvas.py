@@ -1,0 +1,203 @@
+"""A view of drawings to scale that can be zoomed and moved about.
+
+One tab stop. Wheel with Ctrl zooms, plain wheel and arrow keys scroll, the
+middle button or Space with the left button drags; + and − zoom, F fits the
+width, 0 shows everything. Until the person zooms, a resized view fits itself.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from enum import Enum, auto
+
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
+from PySide6.QtGui import (
+    QColor,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QResizeEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QFrame, QGraphicsScene, QGraphicsView
+
+from app.style import SCREEN_LIGHT, Theme
+from app.window.drawing_item import DrawingItem
+
+STEP = 1.25
+LEAST_SCALE, MOST_SCALE = 0.5, 96.0  # pixels to an inch
+MARGIN = 3.0  # inches of table kept round the drawings
+
+
+class Fit(Enum):
+    """What the view keeps in sight while it is resized."""
+
+    WIDTH = auto()
+    ALL = auto()
+    FREE = auto()
+
+
+class Canvas(QGraphicsView):
+    """Shows `DrawingItem`s. Emits `picked(key)` for a click; "" beside every piece."""
+
+    picked = Signal(str)
+
+    def __init__(self, name: str, fit: Fit) -> None:
+        super().__init__()
+        self.theme: Theme = SCREEN_LIGHT
+        self._items: list[DrawingItem] = []
+        self._home = fit
+        self._fit = fit
+        self._drag_from: QPointF | None = None
+        self._space = False
+        self.setScene(QGraphicsScene(self))
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setAccessibleName(name)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setResizeAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
+        self.set_theme(self.theme)
+
+    def show_items(self, items: Sequence[DrawingItem]) -> None:
+        """Show these drawings in place of the last ones, at the same zoom."""
+        scene = self.scene()
+        chosen = self._items[0].chosen if self._items else frozenset()
+        scene.clear()
+        self._items = list(items)
+        bounds = QRectF()
+        for item in items:
+            scene.addItem(item)
+            item.choose(chosen)
+            bounds |= item.mapRectToScene(item.boundingRect())
+        scene.setSceneRect(bounds.adjusted(-MARGIN, -MARGIN / 2, MARGIN, MARGIN))
+        self._refit()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another theme."""
+        self.theme = theme
+        self.setBackgroundBrush(QColor(theme.table))
+        for item in self._items:
+            item.theme = theme
+        self.viewport().update()
+
+    def choose(self, keys: frozenset[str]) -> None:
+        """Ring these pieces."""
+        for item in self._items:
+            item.choose(keys)
+
+    @property
+    def zoom(self) -> float:
+        """Pixels to an inch."""
+        return self.transform().m11()
+
+    def zoom_by(self, factor: float) -> None:
+        """Zoom about the place that the transformation anchor says."""
+        reached = min(max(self.zoom * factor, LEAST_SCALE), MOST_SCALE)
+        self._fit = Fit.FREE
+        self.scale(reached / self.zoom, reached / self.zoom)
+
+    def zoom_in(self) -> None:
+        self.zoom_by(STEP)
+
+    def zoom_out(self) -> None:
+        self.zoom_by(1 / STEP)
+
+    def fit_width(self) -> None:
+        """Fill the width of the view; what is below can be scrolled to."""
+        self._fit = Fit.WIDTH
+        self._refit()
+
+    def fit_all(self) -> None:
+        """Show everything."""
+        self._fit = Fit.ALL
+        self._refit()
+
+    def _refit(self) -> None:
+        room, shown = self.viewport().rect(), self.sceneRect()
+        if self._fit is Fit.FREE or shown.isEmpty() or room.isEmpty():
+            return
+        if self._fit is Fit.ALL:
+            self.fitInView(shown, Qt.AspectRatioMode.KeepAspectRatio)
+            return
+        bar = self.verticalScrollBar().sizeHint().width()
+        scale = (self.maximumViewportSize().width() - bar) / shown.width()
+        top = self.verticalScrollBar().value() / self.zoom
+        self.setTransform(self.transform().fromScale(scale, scale))
+        self.horizontalScrollBar().setValue(self.horizontalScrollBar().minimum())
+        self.verticalScrollBar().setValue(round(top * scale))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        super().resizeEvent(event)
+        self._refit()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802 - Qt's name
+        if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            self.setTransformationAnchor(QGraphicsView.ViewportAnchor.AnchorUnderMouse)
+            self.zoom_by(STEP ** (event.angleDelta().y() / 120))
+            self.setTransformationAnchor(QGraphicsView.ViewportAnchor.AnchorViewCenter)
+            event.accept()
+        else:
+            super().wheelEvent(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
+        keys = {
+            "+": self.zoom_in,
+            "=": self.zoom_in,
+            "-": self.zoom_out,
+            "0": self.fit_all,
+            "f": self.fit_width,
+        }
+        if event.key() == Qt.Key.Key_Space:
+            self._space = True
+            self.viewport().setCursor(Qt.CursorShape.OpenHandCursor)
+        elif (act := keys.get(event.text().lower())) is not None:
+            act()
+        else:
+            super().keyPressEvent(event)
+
+    def keyReleaseEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
+        if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
+            self._space = False
+            self.viewport().unsetCursor()
+        super().keyReleaseEvent(event)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802 - Qt's name
+        left = event.button() == Qt.MouseButton.LeftButton
+        if event.button() == Qt.MouseButton.MiddleButton or (left and self._space):
+            self._drag_from = event.position()
+            self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
+        elif left:
+            self.picked.emit(self._key_at(event.position()))
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802 - Qt's name
+        if self._drag_from is None:
+            super().mouseMoveEvent(event)
+            return
+        moved = event.position() - self._drag_from
+        self._drag_from = event.position()
+        across, down = self.horizontalScrollBar(), self.verticalScrollBar()
+        across.setValue(across.value() - round(moved.x()))
+        down.setValue(down.value() - round(moved.y()))
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: N802 - Qt's name
+        self._drag_from = None
+        self.viewport().unsetCursor()
+
+    def _key_at(self, position: QPointF) -> str:
+        for item in self._items:
+            place = item.mapFromScene(self.mapToScene(position.toPoint()))
+            if key := item.picture.key_at(place.x(), place.y()):
+                return key
+        return ""
+
+    def focusInEvent(self, event: QEvent) -> None:  # type: ignore[override]  # noqa: N802
+        super().focusInEvent(event)  # type: ignore[arg-type]
+        self.viewport().update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802 - Qt's name
+        super().paintEvent(event)
+        if self.hasFocus():
+            painter = QPainter(self.viewport())
+            painter.setPen(QPen(QColor(self.theme.chosen), 2))
+            painter.drawRect(self.viewport().rect().adjusted(1, 1, -1, -1))

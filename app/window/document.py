@@ -1,0 +1,112 @@
+"""The document: one frozen project, where it is kept, and how to go back.
+
+State in the window is one `Project`. An edit makes a new one; undo is the old
+one, so no edit needs an inverse. Nothing here asks or shows anything.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from time import monotonic
+from typing import Any
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QUndoCommand, QUndoStack
+
+from app.window.fields import FileForm
+from core import edit
+from core.project_file import load, save, to_document
+from core.quilt import Project
+
+# Arrow-key steps in one field that follow each other within this many seconds
+# are one step to undo; nothing else is ever joined.
+GESTURE_SECONDS = 1.0
+
+
+class Document(QObject):
+    """The project being edited. `path` is None until it is saved."""
+
+    changed = Signal()
+    renamed = Signal()
+
+    def __init__(self, project: Project, path: Path | None = None) -> None:
+        super().__init__()
+        self.project = project
+        self.path = path
+        self.undo_stack = QUndoStack(self)
+
+    @property
+    def name(self) -> str:
+        """What the title bar calls it."""
+        return self.path.name if self.path else self.project.quilt.name or "Untitled quilt"
+
+    @property
+    def form(self) -> FileForm:
+        """The project in the JSON form of its file, for fields to show."""
+        return to_document(self.project)
+
+    def edit(self, text: str, change: Callable[[Project], Project], gesture: int = -1) -> None:
+        """Change the project as one step to undo, `text` being the user's phrase.
+
+        `change` may raise `Refusal`, which reaches the caller and changes nothing.
+        An edit that changes nothing is no step.
+        """
+        after = change(self.project)
+        if after != self.project:
+            self.undo_stack.push(_Edit(self, after, text, gesture))
+
+    def put(self, path: str, value: Any, text: str, gesture: int = -1) -> None:
+        """Set one value by its path in the file; raises `Refusal` with that path."""
+        self.edit(text, lambda project: edit.put(project, path, value), gesture)
+
+    def start(self, project: Project, path: Path | None = None) -> None:
+        """Begin afresh with another project; what there was to undo is gone."""
+        self.undo_stack.clear()
+        self.path = path
+        self.show(project)
+        self.renamed.emit()
+
+    def open(self, path: Path) -> None:
+        """Begin with the file at `path`; raises `Refusal` or `OSError`, changing nothing."""
+        self.start(load(path), path)
+
+    def save(self, path: Path) -> None:
+        """Save to `path` and keep it there from now on; raises `OSError`."""
+        save(self.project, path)
+        self.path = path
+        self.undo_stack.setClean()
+        self.renamed.emit()
+
+    def show(self, project: Project) -> None:
+        """Make `project` the current one; for edits and their undoing."""
+        self.project = project
+        self.changed.emit()
+
+
+class _Edit(QUndoCommand):
+    """The whole project before and after."""
+
+    def __init__(self, document: Document, after: Project, text: str, gesture: int) -> None:
+        super().__init__(text)
+        self.document = document
+        self.before = document.project
+        self.after = after
+        self.gesture = gesture
+        self.time = monotonic()
+
+    def redo(self) -> None:
+        self.document.show(self.after)
+
+    def undo(self) -> None:
+        self.document.show(self.before)
+
+    def id(self) -> int:
+        return self.gesture
+
+    def mergeWith(self, other: QUndoCommand) -> bool:  # noqa: N802 - Qt's name
+        if not isinstance(other, _Edit) or other.time - self.time > GESTURE_SECONDS:
+            return False
+        self.after, self.time = other.after, other.time
+        self.setObsolete(self.after == self.before)
+        return True

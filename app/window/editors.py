@@ -1,0 +1,175 @@
+"""The other fields: text, choices, ticks and counts, all with one interface.
+
+Each emits `edited(value, stepped)` with a value in the file's JSON form, and
+shows what it is told to. What is right is for the project file's reader to say.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any, Protocol, cast
+
+from PySide6.QtCore import Qt, Signal, SignalInstance
+from PySide6.QtGui import QWheelEvent
+from PySide6.QtWidgets import QCheckBox, QComboBox, QSpinBox, QWidget
+
+from app.window.fields import Field, Kind
+from app.window.length_editor import LengthEditor
+from app.window.line_edit import LineEdit
+from core.lengths import Units
+
+MOST_COPIES = 100
+
+
+class Editor(Protocol):
+    """What a form asks of every editor; each is a widget as well."""
+
+    edited: SignalInstance
+
+    def show_value(self, value: Any, units: Units) -> None: ...
+    def commit(self) -> None: ...
+
+
+def editor_for(field: Field) -> Editor:
+    """A fresh editor for the field's kind."""
+    match field.kind:
+        case Kind.LENGTH:
+            made: QWidget = LengthEditor(field)
+        case Kind.TEXT | Kind.MONEY | Kind.SHARE:
+            made = TextEditor(field)
+        case Kind.COUNT:
+            made = CountEditor()
+        case Kind.FLAG:
+            made = FlagEditor(field)
+        case Kind.CHOICE:
+            made = ChoiceEditor(field.choices)
+        case Kind.FABRIC:
+            made = FabricEditor(field)
+    return cast(Editor, made)
+
+
+class TextEditor(LineEdit):
+    """A line of text; a share gets its percent sign."""
+
+    edited = Signal(object, bool)
+
+    def __init__(self, field: Field) -> None:
+        super().__init__()
+        self._kind = field.kind
+        self.setPlaceholderText(field.none_words)
+        self.editingFinished.connect(self.commit)
+
+    def show_value(self, value: str | None, units: Units) -> None:
+        self.setText(value or "")
+        self.setModified(False)
+
+    def commit(self) -> None:
+        """Hand over what was typed, if anything was."""
+        if self.isModified():
+            self.edited.emit(self._value(), False)
+
+    def _value(self) -> str | None:
+        text = self.text().strip()
+        if self._kind is Kind.MONEY and not text:
+            return None
+        if self._kind is Kind.SHARE and text[-1:].isdigit():
+            return f"{text}%"
+        return text
+
+
+class CountEditor(QSpinBox):
+    """A whole number from 1 up."""
+
+    edited = Signal(object, bool)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setRange(1, MOST_COPIES)
+        self.setKeyboardTracking(False)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.valueChanged.connect(self._changed)
+
+    def show_value(self, value: int, units: Units) -> None:
+        self.blockSignals(True)
+        self.setValue(value)
+        self.blockSignals(False)
+
+    def commit(self) -> None:
+        """Read what is still being typed."""
+        self.interpretText()
+
+    def _changed(self, value: int) -> None:
+        self.edited.emit(value, True)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802 - Qt's name
+        """The wheel scrolls the panel, unless the field is being edited."""
+        if self.hasFocus():
+            super().wheelEvent(event)
+        else:
+            event.ignore()
+
+
+class FlagEditor(QCheckBox):
+    """Yes or no; its words are the field's label."""
+
+    edited = Signal(object, bool)
+
+    def __init__(self, field: Field) -> None:
+        super().__init__(field.label)
+        self.clicked.connect(self._clicked)
+
+    def show_value(self, value: bool, units: Units) -> None:
+        self.setChecked(value)
+
+    def commit(self) -> None:
+        """A tick is handed over at once; nothing is left to do."""
+
+    def _clicked(self, ticked: bool) -> None:
+        self.edited.emit(ticked, False)
+
+
+class ChoiceEditor(QComboBox):
+    """One of a few values, in plain words."""
+
+    edited = Signal(object, bool)
+
+    def __init__(self, choices: Sequence[tuple[str | None, str]] = ()) -> None:
+        super().__init__()
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.setMinimumContentsLength(8)
+        self.offer(choices)
+        self.activated.connect(self._activated)
+
+    def offer(self, choices: Sequence[tuple[str | None, str]]) -> None:
+        """Put these values up for choice, if they are not yet."""
+        if [(self.itemData(i), self.itemText(i)) for i in range(self.count())] != list(choices):
+            self.clear()
+            for value, words in choices:
+                self.addItem(words, value)
+
+    def show_value(self, value: str | None, units: Units) -> None:
+        self.setCurrentIndex(self.findData(value))
+
+    def commit(self) -> None:
+        """A choice is handed over at once; nothing is left to do."""
+
+    def _activated(self, index: int) -> None:
+        self.edited.emit(self.itemData(index), False)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802 - Qt's name
+        """The wheel scrolls the panel; a choice is not changed in passing."""
+        event.ignore()
+
+
+class FabricEditor(ChoiceEditor):
+    """One of the project's fabrics, or none where the field allows it."""
+
+    def __init__(self, field: Field) -> None:
+        super().__init__()
+        self._none_words = field.none_words
+
+    def offer_fabrics(self, names: Sequence[str]) -> None:
+        """Follow the project's fabrics."""
+        none: list[tuple[str | None, str]] = [(None, self._none_words)] if self._none_words else []
+        self.offer(none + [(name, name) for name in names])

@@ -1,0 +1,134 @@
+"""A form: the fields of one part, each with a place for what is wrong with it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import Any, cast
+
+from PySide6.QtCore import QTimer, Signal
+from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
+
+from app.window.editors import Editor, FabricEditor, editor_for
+from app.window.fields import Field, FileForm, Kind, value_at
+from app.window.length_editor import LengthEditor
+from core.lengths import Units
+
+HINT_PAUSE_MS = 700
+
+
+class FieldRow(QWidget):
+    """One editor, and under it a sentence when its value cannot be used.
+
+    While a length is being typed the sentence waits for a pause, and goes as
+    soon as the text can be read again.
+    """
+
+    edited = Signal(object, bool)
+
+    def __init__(self, field: Field, name: str) -> None:
+        super().__init__()
+        self.field = field
+        self.value: Any = None
+        self.editor: Editor = editor_for(field)
+        self.problem = QLabel(wordWrap=True, visible=False)
+        self.problem.setObjectName("problem")
+        widget = cast(QWidget, self.editor)
+        widget.setToolTip(f"<p>{field.help}</p>")
+        widget.setAccessibleName(name)
+        widget.setAccessibleDescription(field.help)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(2)
+        layout.addWidget(widget)
+        layout.addWidget(self.problem)
+        self.setFocusProxy(widget)
+        self.editor.edited.connect(self.edited)
+        self._watch_typing()
+
+    def _watch_typing(self) -> None:
+        self._pause = QTimer(self)
+        self._pause.setSingleShot(True)
+        self._pause.setInterval(HINT_PAUSE_MS)
+        self._pause.timeout.connect(self._hint)
+        if isinstance(self.editor, LengthEditor):
+            self.editor.lineEdit().textEdited.connect(self._typed)
+
+    def _typed(self) -> None:
+        if self.problem.isVisibleTo(self):
+            self._hint()
+        else:
+            self._pause.start()
+
+    def _hint(self) -> None:
+        if isinstance(self.editor, LengthEditor):
+            self.tell(self.editor.problem())
+
+    def show_value(self, value: Any, units: Units, *, anew: bool = True) -> None:
+        """Show the project's value; text that was refused stays while that is unchanged."""
+        refused = self.problem.isVisibleTo(self) and value == self.value
+        self.value = value
+        if anew or not refused:
+            self.editor.show_value(value, units)
+            self.tell("")
+
+    def tell(self, sentence: str) -> None:
+        """Say what is wrong, to the eye and to a screen reader; "" for nothing."""
+        self._pause.stop()
+        self.problem.setText(sentence)
+        self.problem.setVisible(bool(sentence))
+        widget = cast(QWidget, self.editor)
+        widget.setAccessibleDescription(sentence or self.field.help)
+
+
+class PartForm(QWidget):
+    """The fields of the part at `prefix`, told apart into common and rare ones.
+
+    Emits `edited(field, value, stepped)`.
+    """
+
+    edited = Signal(object, object, bool)
+
+    def __init__(self, fields: Sequence[Field], part_title: str) -> None:
+        super().__init__()
+        self.rows: dict[str, FieldRow] = {}
+        self._form = QFormLayout(self)
+        self._form.setContentsMargins(0, 0, 0, 0)
+        self._form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.ExpandingFieldsGrow)
+        self._form.setHorizontalSpacing(12)
+        for field in fields:
+            self._add(field, part_title)
+
+    def _add(self, field: Field, part_title: str) -> None:
+        row = FieldRow(field, f"{part_title}: {field.label}")
+        row.edited.connect(self._passer(field))
+        self.rows[field.key] = row
+        if field.kind is Kind.FLAG:
+            self._form.addRow("", row)
+            return
+        label = QLabel(field.label)
+        label.setToolTip(f"<p>{field.help}</p>")
+        label.setBuddy(cast(QWidget, row.editor))
+        label.setMinimumHeight(cast(QWidget, row.editor).sizeHint().height())
+        self._form.addRow(label, row)
+
+    def _passer(self, field: Field) -> Callable[[object, bool], None]:
+        def passed(value: object, stepped: bool) -> None:
+            self.edited.emit(field, value, stepped)
+
+        return passed
+
+    def refresh(
+        self, values: FileForm, units: Units, fabrics: Sequence[str], *, anew: bool
+    ) -> None:
+        """Show a part's values; `anew` also clears text that was refused."""
+        for key, row in self.rows.items():
+            if isinstance(row.editor, FabricEditor):
+                row.editor.offer_fabrics(fabrics)
+            row.show_value(value_at(values, key), units, anew=anew)
+            if (condition := row.field.only_if) is not None:
+                self._form.setRowVisible(row, values[condition[0]] == condition[1])
+
+    def commit(self) -> None:
+        """Hand over whatever is still being typed."""
+        for row in self.rows.values():
+            row.editor.commit()

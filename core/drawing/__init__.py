@@ -1,0 +1,1 @@
+"""Drawings: a plan as neutral shapes, the one source of every picture."""

@@ -1,0 +1,195 @@
+"""A sheet of cloth to scale: the lay with its letters, sizes, selvages and ruler.
+
+On every picture the straightened end comes first and x = 0 is the *near edge*,
+marked as such: with the cloth running right it lies towards the reader, with
+the cloth running down it lies at the left. The two are quarter turns of each
+other, never mirror images.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from enum import StrEnum
+from fractions import Fraction
+
+from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
+from core.fabric import Fabric
+from core.lay.lay import Placement, Rect, Sheet
+from core.lengths import RULERS, Inches, Units, show
+from core.plan import FabricPlan, Plan
+
+MARGIN = Fraction(4)  # inches of cloth beside the selvages, for the ruler and the arrow
+_PADDING = 0.94  # share of a piece that its words may fill
+
+
+class Heading(StrEnum):
+    """Which way the length of the cloth runs on the picture."""
+
+    RIGHT = "right"
+    DOWN = "down"
+
+
+@dataclass(frozen=True, slots=True)
+class _Frame:
+    """Where cloth coordinates lie on the picture."""
+
+    heading: Heading
+    size: Rect  # the cloth from its raw end and with its selvages, cloth coordinates
+
+    def point(self, across: Inches, along: Inches) -> Point:
+        """Picture inches, y down, of a place on the cloth."""
+        down = float(along - self.size.y)
+        over = float(across - self.size.x + MARGIN)
+        if self.heading is Heading.DOWN:
+            return over, down
+        return down, self.height - over
+
+    @property
+    def width(self) -> float:
+        across = self.size.across + 2 * MARGIN
+        return float(across if self.heading is Heading.DOWN else self.size.along)
+
+    @property
+    def height(self) -> float:
+        across = self.size.across + 2 * MARGIN
+        return float(self.size.along if self.heading is Heading.DOWN else across)
+
+    def corners(self, rect: Rect) -> tuple[Point, ...]:
+        return (
+            self.point(rect.x, rect.y),
+            self.point(rect.right, rect.y),
+            self.point(rect.right, rect.end),
+            self.point(rect.x, rect.end),
+        )
+
+    def area(self, rect: Rect, role: str, key: str = "") -> Area:
+        return Area(self.corners(rect), role, key)
+
+    def label(self, rect: Rect, texts: tuple[str, ...], role: str, key: str = "") -> Label:
+        """Words in the middle of `rect`, within most of it."""
+        (x1, y1), (x2, y2) = self.corners(rect)[0], self.corners(rect)[2]
+        room = (abs(x2 - x1) * _PADDING, abs(y2 - y1) * _PADDING)
+        return Label(((x1 + x2) / 2, (y1 + y2) / 2), texts, room, role, key)
+
+
+def sheets_of(fabric_plan: FabricPlan) -> tuple[Sheet, ...]:
+    """The sheets of a fabric that something lies on, pieces on hand first."""
+    return tuple(sheet for sheet, _ in fabric_plan.lay.sheets)
+
+
+def sheet_title(fabric: Fabric, sheet: Sheet, length: Inches, units: Units) -> str:
+    """What a sheet is called on pictures and pages.
+
+    >>> linen = Fabric("linen", Fraction(54), Fraction(1))
+    >>> sheet_title(linen, Sheet(), Fraction(36), Units.INCHES)
+    'linen, from the bolt'
+    """
+    if sheet == Sheet():
+        return f"{fabric.name}, from the bolt"
+    place = int(sheet.on.removeprefix("on_hand[").removesuffix("]"))
+    piece = fabric.on_hand[place]
+    size = f"{show(piece.across, units, unit=False)} × {show(length, units)}"
+    which = f", piece {sheet.copy} of {piece.count}" if piece.count > 1 else ""
+    return f"{fabric.name}, on hand {size}{which}"
+
+
+def draw_sheet(plan: Plan, fabric_index: int, sheet: Sheet, heading: Heading) -> Drawing:
+    """The picture of one sheet of one fabric, in inches of cloth."""
+    fabric_plan, units = plan.fabrics[fabric_index], plan.project.units
+    fabric, lay = fabric_plan.fabric, fabric_plan.lay
+    cloth = dict(lay.sheets)[sheet]
+    frame = _Frame(heading, _with_edges(cloth, fabric, sheet))
+    marks: list[Mark] = [*_cloth(frame, cloth)]
+    for offcut in lay.offcuts:
+        if offcut.sheet == sheet:
+            marks.extend(_offcut(frame, offcut.rect, units))
+    for placement in lay.placements:
+        if placement.sheet == sheet:
+            marks.extend(_piece(frame, plan, placement))
+    marks.extend(_ruler(frame, cloth, units))
+    marks.extend(_arrow(frame, cloth, fabric))
+    title = sheet_title(fabric, sheet, cloth.along, units)
+    return Drawing(title, frame.width, frame.height, tuple(marks))
+
+
+def _with_edges(cloth: Rect, fabric: Fabric, sheet: Sheet) -> Rect:
+    """The cloth with its selvages and its raw end; a piece on hand has neither."""
+    if sheet != Sheet():
+        return cloth
+    selvage, raw = fabric.selvage, fabric.straightening
+    return Rect(-selvage, -raw, cloth.across + 2 * selvage, cloth.along + raw)
+
+
+def _cloth(frame: _Frame, cloth: Rect) -> Iterator[Mark]:
+    whole = frame.size
+    if whole.y < 0:
+        yield frame.area(replace(whole, along=-whole.y), "straightening")
+    if whole.x < 0:
+        side = Rect(whole.x, cloth.y, -whole.x, cloth.along)
+        yield frame.area(side, "selvage")
+        yield frame.area(replace(side, x=cloth.right), "selvage")
+    yield frame.area(cloth, "cloth")
+
+
+def _offcut(frame: _Frame, rect: Rect, units: Units) -> Iterator[Mark]:
+    size = _size(rect, units)
+    yield frame.area(rect, "offcut")
+    yield frame.label(rect, (f"offcut\n{size}", f"offcut {size}", size, "offcut"), "offcut")
+
+
+def _piece(frame: _Frame, plan: Plan, placement: Placement) -> Iterator[Mark]:
+    part, key = plan.part(placement.name), plan.label(placement)
+    size = _size(placement.rect, plan.project.units)
+    texts = (f"{key}\n{part.name}\n{size}", f"{key}  {part.name}  {size}", f"{key}\n{size}")
+    yield frame.area(placement.rect, part.role, key)
+    yield frame.label(placement.rect, (*texts, f"{key}  {size}", key), part.role, key)
+
+
+def _size(rect: Rect, units: Units) -> str:
+    return f"{show(rect.across, units, unit=False)} × {show(rect.along, units)}"
+
+
+def _ruler(frame: _Frame, cloth: Rect, units: Units) -> Iterator[Mark]:
+    """Ticks along the near edge: inches with numbers at every 6, or 5 cm and 10 cm."""
+    metric = units is not Units.INCHES
+    step = RULERS[Units.CENTIMETRES].step * 50 if metric else Fraction(1)
+    numbered = 2 if metric else 6
+    edge = frame.size.x
+    for tick in range(int(cloth.along / step) + 1):
+        place, big = tick * step, tick % numbered == 0
+        length = Fraction(1) if big else Fraction(1, 2)
+        ends = (frame.point(edge, place), frame.point(edge - length, place))
+        yield Line(ends, "ruler")
+        if big and tick:
+            room = Rect(edge - 3, place - 2, Fraction(2), Fraction(4))
+            yield frame.label(room, (show(place, units, unit=False),), "ruler")
+
+
+def _arrow(frame: _Frame, cloth: Rect, fabric: Fabric) -> Iterator[Mark]:
+    """The grain arrow beyond the far edge; one head where the print has one way up."""
+    across = frame.size.right + Fraction(3, 2)
+    length = min(cloth.along, Fraction(12))
+    start, end = Fraction(0), length
+    yield Line((frame.point(across, start), frame.point(across, end)), "grain")
+    heads = [(start, 1)] if fabric.one_way_print else [(start, 1), (end, -1)]
+    for tip, way in heads:
+        back = tip + way * min(Fraction(1), length / 3)
+        side = Fraction(1, 2)
+        head = (
+            frame.point(across, tip),
+            frame.point(across - side, back),
+            frame.point(across + side, back),
+        )
+        yield Area(head, "grain")
+    words = (
+        ("print, this way up", "print up")
+        if fabric.one_way_print
+        else ("lengthwise grain", "grain")
+    )
+    if cloth.along > length + 12:
+        room = Rect(across - 1, end + 1, Fraction(2), Fraction(16))
+        yield frame.label(room, words, "grain")
+    if cloth.along > 24:
+        room = Rect(frame.size.right + Fraction(1, 2), cloth.end - 12, Fraction(2), Fraction(12))
+        yield frame.label(room, ("far edge",), "note")

@@ -1,0 +1,1 @@
+"""Geometry round the quilt's edge: joins, corners, bias."""

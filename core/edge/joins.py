@@ -1,0 +1,70 @@
+"""Joins: what sewing strips end to end costs, and what closing the ring takes.
+
+Derivations: two strips laid at right angles for a diagonal join meet in a
+square of the strip's width, and each keeps its centre line up to the middle of
+that square; so strips a and b make a + b − w. A straight join uses one seam
+allowance of each.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import ceil
+
+from core.lengths import Inches
+from core.quilt import Closing, Joins
+
+# Common practice, no source: the folded end of a tucked closing is turned a
+# little over 1/4 in, and 1 to 2 in of the other end is tucked into it.
+TUCKED_FOLD = Fraction(3, 8)
+TUCKED_OVERLAP = Fraction(2)
+
+
+def join_loss(joins: Joins, width: Inches, seam: Inches) -> Inches:
+    """Length that one join of two strips of `width` uses up.
+
+    >>> join_loss(Joins.DIAGONAL, Fraction(3), Fraction(1, 4))
+    Fraction(3, 1)
+    >>> join_loss(Joins.STRAIGHT, Fraction(3), Fraction(1, 4))
+    Fraction(1, 2)
+    """
+    return width if joins is Joins.DIAGONAL else 2 * seam
+
+
+def closing_takes(closing: Closing, width: Inches, seam: Inches) -> Inches:
+    """Length beyond the perimeter that closing the binding takes.
+
+    Diagonal: the two tails overlap by one strip width. Straight: two seam
+    allowances. Tucked: the fold, the overlap, and a width for the angled ends.
+    """
+    if closing is Closing.DIAGONAL:
+        return width
+    if closing is Closing.STRAIGHT:
+        return 2 * seam
+    return TUCKED_FOLD + TUCKED_OVERLAP + width
+
+
+def chain_length(segments: tuple[Inches, ...], loss: Inches) -> Inches:
+    """Length of the run that `segments` make when sewn end to end.
+
+    >>> chain_length((Fraction(10), Fraction(10)), Fraction(3))
+    Fraction(17, 1)
+    """
+    return sum(segments, Fraction(0)) - max(len(segments) - 1, 0) * loss
+
+
+def strips_needed(needs: Inches, loss: Inches, strip_length: Inches) -> int:
+    """Fewest equal strips whose chain reaches `needs`; each strip is longer than `loss`.
+
+    >>> strips_needed(Fraction(210), Fraction(5, 2), Fraction(42))
+    6
+    """
+    return max(1, ceil((needs - loss) / (strip_length - loss)))
+
+
+def narrowest_strip_length(
+    needs: Inches, loss: Inches, full: int, others: Inches = Fraction(0), count_others: int = 0
+) -> Inches:
+    """How short `full` equal strips may be when the rest of the run is `others` long in all."""
+    joins = full + count_others - 1
+    return (needs + joins * loss - others) / full

@@ -1,0 +1,173 @@
+"""Edits: one change to a project, as a pure function Project -> Project.
+
+A change is made on the project's file form and read back through the file's own
+reader, so that the window refuses exactly what a file would be refused for.
+Paths are those of the file: `borders[1].width`, `fabrics[0].on_hand[0].across`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from copy import deepcopy
+from dataclasses import replace
+from typing import Any
+
+from core.lengths import Units
+from core.project_file import from_document, to_document
+from core.project_file.read import fabric_names
+from core.quilt import Project
+from core.refusal import Refusal
+
+_STEP = re.compile(r"([a-z_]+)|\[(\d+)\]")
+
+_NEW_FABRIC: dict[str, Any] = {
+    "name": "cloth",
+    "width": "42 in",
+    "selvage": "1/2 in",
+    "sale_unit": "1/8 yd",
+    "price_per_yard": None,
+    "one_way_print": False,
+    "repeat": None,
+    "shrinkage": {"across": "0%", "along": "0%"},
+    "straightening": "1 in",
+    "on_hand": [],
+    "buy_more": True,
+}
+_NEW_ON_HAND = {"across": "18 in", "along": "21 in", "count": 1}
+_NEW_PART: dict[str, dict[str, Any]] = {
+    "borders": {
+        "width": "3 in",
+        "corners": "butted",
+        "corner_fabric": None,
+        "grain": "crosswise",
+        "joins": "diagonal",
+        "seam": "1/4 in",
+    },
+    "backing": {"overage": "4 in", "seam": "1/2 in", "seams": "auto"},
+    "batting": {"overage": "4 in"},
+    "binding": {
+        "strip_width": "2 1/2 in",
+        "fold": "double",
+        "grain": "crosswise",
+        "joins": "diagonal",
+        "closing": "diagonal",
+        "allowance": "10 in",
+        "seam": "1/4 in",
+    },
+    "sleeve": {"depth": "4 in"},
+}
+
+
+def put(project: Project, path: str, value: object) -> Project:
+    """The project with one value set, as its file would write it.
+
+    Renaming a fabric renames it wherever the project uses it. Raises `Refusal`.
+    """
+    renamed = re.fullmatch(r"fabrics\[(\d+)\]\.name", path)
+    used = _used(project, int(renamed[1])) if renamed else ()
+
+    def change(document: dict[str, Any]) -> None:
+        for place in (path, *used):
+            holder, key = _holder(document, place)
+            holder[key] = value
+
+    return _changed(project, change)
+
+
+def _used(project: Project, place: int) -> tuple[str, ...]:
+    old = project.fabrics[place].name
+    return tuple(path for path, name in fabric_names(project) if name == old)
+
+
+def add(project: Project, path: str) -> Project:
+    """The project with a new item at the end of the list at `path`."""
+
+    def change(document: dict[str, Any]) -> None:
+        holder, key = _holder(document, path)
+        holder.setdefault(key, []).append(_new_item(project, path))
+
+    return _changed(project, change)
+
+
+def add_part(project: Project, part: str) -> Project:
+    """The project with a backing, batting, binding or sleeve as most quilts have it."""
+    return put(project, part, _with_fabric(project, part))
+
+
+def remove(project: Project, path: str) -> Project:
+    """The project without the list item or the part at `path`."""
+    if re.fullmatch(r"fabrics\[\d+\]", path):
+        _refuse_fabric_in_use(project, path)
+
+    def change(document: dict[str, Any]) -> None:
+        holder, key = _holder(document, path)
+        del holder[key]
+
+    return _changed(project, change)
+
+
+def move(project: Project, path: str, by: int) -> Project:
+    """The project with a list item moved `by` places, as far as the list goes."""
+
+    def change(document: dict[str, Any]) -> None:
+        items, place = _holder(document, path)
+        item = items.pop(place)
+        items.insert(max(0, min(place + by, len(items))), item)
+
+    return _changed(project, change)
+
+
+def set_units(project: Project, units: Units) -> Project:
+    """The same lengths, shown and written in other units; nothing is rounded."""
+    return replace(project, units=units)
+
+
+def _changed(project: Project, change: Callable[[dict[str, Any]], None]) -> Project:
+    document = deepcopy(to_document(project))
+    change(document)
+    return from_document(document)
+
+
+def _holder(document: dict[str, Any], path: str) -> tuple[Any, Any]:
+    """The object or list that holds the value at `path`, and its key or index there."""
+    steps = [word if word else int(index) for word, index in _STEP.findall(path)]
+    holder: Any = document
+    for step in steps[:-1]:
+        holder = holder[step]
+    return holder, steps[-1]
+
+
+def _new_item(project: Project, path: str) -> dict[str, Any]:
+    if path == "fabrics":
+        return {**_NEW_FABRIC, "name": _free_name([f.name for f in project.fabrics])}
+    if path == "borders":
+        return _with_fabric(project, path)
+    return dict(_NEW_ON_HAND)
+
+
+def _with_fabric(project: Project, part: str) -> dict[str, Any]:
+    new = dict(_NEW_PART[part])
+    if part == "batting":
+        return new
+    if not project.fabrics:
+        raise Refusal(part, "add a fabric first, for this part to be cut from")
+    return {"fabric": project.fabrics[0].name, **new}
+
+
+def _free_name(taken: list[str]) -> str:
+    """ "cloth", or "cloth 2", "cloth 3" … where that is taken."""
+    number = 1
+    while (name := "cloth" if number == 1 else f"cloth {number}") in taken:
+        number += 1
+    return name
+
+
+def _refuse_fabric_in_use(project: Project, path: str) -> None:
+    place = int(path.removeprefix("fabrics[").removesuffix("]"))
+    used = _used(project, place)
+    if used:
+        raise Refusal(
+            path,
+            f"{project.fabrics[place].name} is used by {used[0]}; choose another cloth there first",
+        )

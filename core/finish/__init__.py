@@ -1,0 +1,1 @@
+"""From a quilt to what must be cut: one module a part."""

@@ -1,0 +1,163 @@
+"""The two JSON forms: a lay problem to be read, a lay to be written.
+
+Bare lengths in a problem count in inches unless it says `"units"`. Lengths in a
+lay are exact inches, as `str(Fraction)` writes them.
+"""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from pathlib import Path
+from typing import Any, Final
+
+from core.fabric import Grain, OnHand
+from core.lay.lay import ClothLay, Cut, Lay, Offcut, Placement, Rect, Sheet
+from core.lay.problem import Cloth, LayProblem, Piece, Run
+from core.lay.refuse import MOST_PIECES, require_layable
+from core.lengths import Units
+from core.reading import Fields, json_object, text_of
+from core.refusal import Refusal
+
+FORMAT: Final = "crossgrain-lay"
+VERSION: Final = 1
+_PERCENT = re.compile(r"(\d{1,2}(?:[.,]\d+)?)\s*%", re.ASCII)
+
+
+def read_problem(path: Path) -> LayProblem:
+    """The lay problem in a file; raises `Refusal` naming the field, or `OSError`."""
+    return problem_from_text(text_of(path))
+
+
+def problem_from_text(text: str) -> LayProblem:
+    """The lay problem that a JSON text holds; raises `Refusal` naming the first fault."""
+    top = Fields(json_object(text, FORMAT, VERSION), "")
+    top.raw("format"), top.raw("version")
+    units = top.units = top.choice("units", Units, Units.INCHES.value)
+    problem = LayProblem(
+        top.each("cloths", lambda data, at: _cloth(Fields(data, at, units)), most=MOST_PIECES),
+        top.each("pieces", lambda data, at: _piece(Fields(data, at, units)), most=MOST_PIECES),
+        top.each("runs", lambda data, at: _run(Fields(data, at, units)), most=MOST_PIECES),
+    )
+    top.done()
+    require_layable(problem)
+    return problem
+
+
+def _cloth(fields: Fields) -> Cloth:
+    cloth = Cloth(
+        name=fields.text("name"),
+        usable_width=fields.length("usable_width"),
+        sale_unit=fields.length("sale_unit"),
+        straightening=fields.length("straightening", "0", zero=True),
+        shrinkage_along=_share(fields, "shrinkage_along"),
+        on_hand=fields.each(
+            "on_hand", lambda data, at: _on_hand(Fields(data, at, fields.units)), most=MOST_PIECES
+        ),
+        buy_more=fields.flag("buy_more", default=True),
+    )
+    fields.done()
+    return cloth
+
+
+def _share(fields: Fields, key: str) -> Fraction:
+    """A share such as "3%"; none if the key is absent."""
+    text = fields.raw(key, "0%")
+    found = _PERCENT.fullmatch(text.strip()) if isinstance(text, str) else None
+    if found is None:
+        raise Refusal(fields.at(key), 'write a share of 0 % to 99 % as text, such as "3%"')
+    return Fraction(found[1].replace(",", ".")) / 100
+
+
+def _on_hand(fields: Fields) -> OnHand:
+    hand = OnHand(
+        fields.length("across"),
+        fields.length("along"),
+        fields.count("count", 1, most=MOST_PIECES),
+    )
+    fields.done()
+    return hand
+
+
+def _piece(fields: Fields) -> Piece:
+    piece = Piece(
+        name=fields.text("name"),
+        cloth=fields.text("cloth"),
+        across=fields.length("across"),
+        along=fields.length("along"),
+        count=fields.count("count", 1, most=MOST_PIECES),
+        may_turn=fields.flag("may_turn", default=False),
+    )
+    fields.done()
+    return piece
+
+
+def _run(fields: Fields) -> Run:
+    run = Run(
+        name=fields.text("name"),
+        cloth=fields.text("cloth"),
+        strip=fields.length("strip"),
+        needs=fields.length("needs"),
+        join_loss=fields.length("join_loss", zero=True),
+        shortest=fields.length("shortest", zero=True),
+        grain=fields.choice("grain", Grain, Grain.CROSSWISE.value),
+        count=fields.count("count", 1, most=MOST_PIECES),
+    )
+    fields.done()
+    return run
+
+
+def lay_document(lay: Lay) -> dict[str, Any]:
+    """The lay as a JSON object."""
+    return {
+        "cloths": [cloth_document(cloth) for cloth in lay.cloths],
+        "unplaced": [{"name": gone.name, "count": gone.count} for gone in lay.unplaced],
+    }
+
+
+def cloth_document(cloth: ClothLay) -> dict[str, Any]:
+    """One cloth's lay as a JSON object."""
+    return {
+        "name": cloth.name,
+        "bought_along": str(cloth.bought_along),
+        "used_along": str(cloth.used_along),
+        "bound_along": str(cloth.bound_along),
+        "proved_least": cloth.proved_least,
+        "placements": [_placement(placed) for placed in cloth.placements],
+        "offcuts": [_offcut(offcut) for offcut in cloth.offcuts],
+        "cuts": [_cut(cut) for cut in cloth.cuts],
+    }
+
+
+def _placement(placed: Placement) -> dict[str, Any]:
+    document = {"name": placed.name, "copy": placed.copy, **_sheet(placed.sheet)}
+    document |= {**_rect(placed.rect), "turned": placed.turned}
+    return document if placed.run_copy is None else {**document, "run_copy": placed.run_copy}
+
+
+def _offcut(offcut: Offcut) -> dict[str, Any]:
+    return {**_sheet(offcut.sheet), **_rect(offcut.rect)}
+
+
+def _cut(cut: Cut) -> dict[str, Any]:
+    return {
+        **_sheet(cut.sheet),
+        "direction": cut.direction.value,
+        "at": str(cut.at),
+        "measure": str(cut.measure),
+        "length": str(cut.length),
+        "region": _rect(cut.region),
+    }
+
+
+def _sheet(sheet: Sheet) -> dict[str, Any]:
+    return {"on": sheet.on, "on_copy": sheet.copy}
+
+
+def _rect(rect: Rect) -> dict[str, str]:
+    return {
+        "x": str(rect.x),
+        "y": str(rect.y),
+        "across": str(rect.across),
+        "along": str(rect.along),
+    }

@@ -1,0 +1,85 @@
+"""The lay problem: cloths, the pieces and runs to be cut from them, and the rules.
+
+Axes, here and in every lay: x runs *across* the cloth from the left edge of the
+usable width, y runs *along* it from the straightened end. Sizes are exact
+inches. All cuts go edge to edge of the piece of cloth in hand (guillotine).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from core.fabric import Grain, OnHand
+from core.lengths import Inches, round_up
+
+
+@dataclass(frozen=True, slots=True)
+class Cloth:
+    """One fabric to lay on: pieces on hand first, then a bolt of any length.
+
+    `sale_unit` is the step the bolt is sold in; `straightening` is lost at its
+    cut end; `shrinkage_along` is the share of the length lost in washing. The
+    lay is made on washed, straightened cloth.
+    """
+
+    name: str
+    usable_width: Inches
+    sale_unit: Inches
+    straightening: Inches = Fraction(0)
+    shrinkage_along: Fraction = Fraction(0)
+    on_hand: tuple[OnHand, ...] = ()
+    buy_more: bool = True
+
+    def bought(self, used_along: Inches) -> Inches:
+        """Length to buy so that `used_along` is left to cut from; 0 for nothing.
+
+        >>> Cloth("plum", Fraction(42), Fraction(9, 2), Fraction(1)).bought(Fraction(35))
+        Fraction(36, 1)
+        """
+        if used_along == 0:
+            return Fraction(0)
+        return round_up(
+            used_along / (1 - self.shrinkage_along) + self.straightening, self.sale_unit
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """`count` equal rectangles of an exact size; `may_turn`: the grain may run either way."""
+
+    name: str
+    cloth: str
+    across: Inches
+    along: Inches
+    count: int = 1
+    may_turn: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """`count` equal long strips, each joined from segments of width `strip`.
+
+    Segments of lengths l1 … ln make Σl − (n − 1) × join_loss, which must reach
+    `needs`. Each segment is at least `shortest` unless one alone suffices.
+    Crosswise segments lie across the cloth, lengthwise ones along it; `either`
+    leaves each segment free.
+    """
+
+    name: str
+    cloth: str
+    strip: Inches
+    needs: Inches
+    join_loss: Inches
+    shortest: Inches
+    grain: Grain = Grain.CROSSWISE
+    count: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class LayProblem:
+    """Everything to lay; each piece and run names the cloth it is cut from."""
+
+    cloths: tuple[Cloth, ...]
+    pieces: tuple[Piece, ...] = ()
+    runs: tuple[Run, ...] = ()

@@ -1,0 +1,181 @@
+"""Lay problems that cannot be laid, refused before any search.
+
+For problems read from a file and for those made in memory alike; the path leads
+to the field as the file would have it (`pieces[2].across`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from fractions import Fraction
+from typing import Final
+
+from core.fabric import Grain
+from core.lay.problem import Cloth, LayProblem, Piece, Run
+from core.lengths import Inches
+from core.refusal import Refusal
+
+# A plan for one quilt, or a class's kits, has a few hundred pieces.
+MOST_PIECES: Final = 2000
+MOST_SHEETS: Final = 1000
+
+
+def require_layable(problem: LayProblem) -> None:
+    """Raise `Refusal` for the first fault of the problem as such.
+
+    Cloth on hand that is not enough is no such fault: what finds no room is
+    `unplaced` in the lay.
+    """
+    if not problem.cloths:
+        raise Refusal("cloths", "there is no cloth; write at least one")
+    _require_different("cloths", (cloth.name for cloth in problem.cloths))
+    for index, cloth in enumerate(problem.cloths):
+        _require_cloth(f"cloths[{index}]", cloth)
+    cloths = {cloth.name: cloth for cloth in problem.cloths}
+    used = {piece.name: f"pieces[{index}]" for index, piece in enumerate(problem.pieces)}
+    _require_different("pieces", (piece.name for piece in problem.pieces))
+    _require_different("runs", (run.name for run in problem.runs))
+    for index, piece in enumerate(problem.pieces):
+        _require_piece(f"pieces[{index}]", piece, _cloth_of(f"pieces[{index}]", piece, cloths))
+    for index, run in enumerate(problem.runs):
+        path = f"runs[{index}]"
+        if run.name in used:
+            raise Refusal(f"{path}.name", f'"{run.name}" is also {used[run.name]}; choose another')
+        _require_run(path, run, _cloth_of(path, run, cloths))
+    _require_few(problem)
+
+
+def _require_different(path: str, names: Iterable[str]) -> None:
+    seen: dict[str, int] = {}
+    for index, name in enumerate(names):
+        if name in seen:
+            raise Refusal(
+                f"{path}[{index}].name",
+                f'"{name}" is also the name of {path}[{seen[name]}]; choose another',
+            )
+        seen[name] = index
+
+
+def _require_above_zero(path: str, length: Inches) -> None:
+    if length <= 0:
+        raise Refusal(path, "this must be above 0; write a length such as 2 1/2")
+
+
+def _require_not_negative(path: str, length: Inches) -> None:
+    if length < 0:
+        raise Refusal(path, "this cannot be negative; write 0 or a length")
+
+
+def _require_count(path: str, count: int) -> None:
+    if not 1 <= count <= MOST_PIECES:
+        raise Refusal(f"{path}.count", f"write a whole number from 1 to {MOST_PIECES}")
+
+
+def _require_cloth(path: str, cloth: Cloth) -> None:
+    _require_above_zero(f"{path}.usable_width", cloth.usable_width)
+    _require_above_zero(f"{path}.sale_unit", cloth.sale_unit)
+    _require_not_negative(f"{path}.straightening", cloth.straightening)
+    if not 0 <= cloth.shrinkage_along < 1:
+        raise Refusal(f"{path}.shrinkage_along", 'write a share below 100%, such as "3%"')
+    for index, hand in enumerate(cloth.on_hand):
+        _require_above_zero(f"{path}.on_hand[{index}].across", hand.across)
+        _require_above_zero(f"{path}.on_hand[{index}].along", hand.along)
+        _require_count(f"{path}.on_hand[{index}]", hand.count)
+    if sum(hand.count for hand in cloth.on_hand) > MOST_SHEETS:
+        raise Refusal(f"{path}.on_hand", f"write at most {MOST_SHEETS} pieces of cloth in all")
+
+
+def _cloth_of(path: str, part: Piece | Run, cloths: dict[str, Cloth]) -> Cloth:
+    if part.cloth not in cloths:
+        known = ", ".join(f'"{name}"' for name in cloths)
+        raise Refusal(f"{path}.cloth", f'there is no cloth "{part.cloth}"; write one of {known}')
+    return cloths[part.cloth]
+
+
+def _require_piece(path: str, piece: Piece, cloth: Cloth) -> None:
+    _require_above_zero(f"{path}.across", piece.across)
+    _require_above_zero(f"{path}.along", piece.along)
+    _require_count(path, piece.count)
+    turned = piece.along, piece.across
+    if _fits(cloth, piece.across, piece.along):
+        return
+    if _fits(cloth, *turned):
+        if piece.may_turn:
+            return
+        raise Refusal(
+            f"{path}.across",
+            f'"{piece.name}" is {{across}} across and fits "{cloth.name}" only if it is turned; '
+            'let it turn ("may_turn": true) or choose wider cloth',
+            across=piece.across,
+        )
+    raise Refusal(
+        f"{path}.across",
+        f'"{piece.name}" is {{across}} across and "{cloth.name}" gives {{most}}; '
+        "choose wider cloth or a smaller piece",
+        across=piece.across,
+        most=_widest(cloth),
+    )
+
+
+def _fits(cloth: Cloth, across: Inches, along: Inches) -> bool:
+    """Whether it fits the bolt, at any length, or a piece on hand."""
+    if across <= cloth.usable_width:
+        return True
+    return any(across <= hand.across and along <= hand.along for hand in cloth.on_hand)
+
+
+def _widest(cloth: Cloth) -> Inches:
+    return max([cloth.usable_width, *(hand.across for hand in cloth.on_hand)])
+
+
+def _require_run(path: str, run: Run, cloth: Cloth) -> None:
+    _require_above_zero(f"{path}.strip", run.strip)
+    _require_above_zero(f"{path}.needs", run.needs)
+    _require_not_negative(f"{path}.join_loss", run.join_loss)
+    _require_not_negative(f"{path}.shortest", run.shortest)
+    _require_count(path, run.count)
+    if run.grain is Grain.BIAS:
+        raise Refusal(f"{path}.grain", "write crosswise, lengthwise or either; bias is not laid")
+    if run.strip > _widest(cloth):
+        raise Refusal(
+            f"{path}.strip",
+            f'the strip is {{strip}} wide and "{cloth.name}" gives {{most}}; '
+            "choose wider cloth or a narrower strip",
+            strip=run.strip,
+            most=_widest(cloth),
+        )
+    if run.grain is Grain.CROSSWISE:
+        _require_segments(path, run, cloth)
+
+
+def _require_segments(path: str, run: Run, cloth: Cloth) -> None:
+    """A crosswise run is made of segments that the cloth's width gives."""
+    most = _widest(cloth)
+    if run.needs <= most:
+        return
+    if run.shortest > most:
+        raise Refusal(
+            f"{path}.shortest",
+            f'"{cloth.name}" gives segments of {{most}} at most; write a shorter length',
+            most=most,
+        )
+    if run.join_loss >= most:
+        raise Refusal(
+            f"{path}.join_loss",
+            f'a join loses as much as a whole segment of "{cloth.name}" gives ({{most}}); '
+            "write a smaller loss",
+            most=most,
+        )
+
+
+def _require_few(problem: LayProblem) -> None:
+    """Refuse so many pieces and segments that no person would cut them from one plan."""
+    total = sum(piece.count for piece in problem.pieces)
+    widths = {cloth.name: _widest(cloth) for cloth in problem.cloths}
+    for run in problem.runs:
+        gain = max(widths[run.cloth] - run.join_loss, Fraction(1, 8))
+        total += run.count * (1 + int(run.needs / gain))
+    if total > MOST_PIECES:
+        raise Refusal(
+            "pieces", f"that makes {total} pieces and segments; write at most {MOST_PIECES} in all"
+        )

@@ -1,0 +1,84 @@
+"""Notices: what the person should know about a plan before cutting."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from core.finish.binding import reach_warning
+from core.finish.sleeve import SPLIT_ABOVE
+from core.lengths import Rounding, show
+
+if TYPE_CHECKING:
+    from core.plan import Plan
+
+# Our default, no source: cloth is rarely more than this narrower than the bolt says.
+CLOSE_TO_FAILING = Fraction(1)
+
+
+@dataclass(frozen=True, slots=True)
+class Notice:
+    """One sentence for the person; `path` names the field of the project it is about."""
+
+    path: str
+    text: str
+
+
+def notices(plan: Plan) -> tuple[Notice, ...]:
+    """All notices of a plan, in the order of its parts."""
+    return (*_print(plan), *_backing(plan), *_batting(plan), *_binding(plan), *_sleeve(plan))
+
+
+def _print(plan: Plan) -> Iterator[Notice]:
+    for place, fabric_plan in enumerate(plan.fabrics):
+        fabric = fabric_plan.fabric
+        if fabric.one_way_print and fabric_plan.lay.placements:
+            yield Notice(
+                f"fabrics[{place}].one_way_print",
+                f"{fabric.name} has one way up: check the print's direction at every piece and join.",
+            )
+
+
+def _backing(plan: Plan) -> Iterator[Notice]:
+    backing = plan.backing
+    if backing is None or backing.repeat is None:
+        return
+    repeat = show(backing.repeat, plan.project.units)
+    how = "trim each to match before sewing" if backing.last_resort else "cut them as drawn"
+    yield Notice("backing", f"The panels allow for matching a print repeat of {repeat}: {how}.")
+
+
+def _batting(plan: Plan) -> Iterator[Notice]:
+    if plan.batting is not None and plan.batting.package is None:
+        yield Notice(
+            "batting",
+            "The batting is larger than any common package: buy it by the roll, or join two.",
+        )
+
+
+def _binding(plan: Plan) -> Iterator[Notice]:
+    binding, spec = plan.binding, plan.project.binding
+    if binding is None or spec is None:
+        return
+    units = plan.project.units
+    if (text := reach_warning(binding, units)) is not None:
+        yield Notice("binding.strip_width", text)
+    room = plan.project.fabric(spec.fabric).cutting_width - binding.narrowest_usable_width
+    if 0 <= room < CLOSE_TO_FAILING:
+        narrowest = show(binding.narrowest_usable_width, units, Rounding.UP)
+        yield Notice(
+            "binding",
+            f"If the usable width of {spec.fabric} turns out under {narrowest}, the binding "
+            "comes out short: measure the cloth before cutting.",
+        )
+
+
+def _sleeve(plan: Plan) -> Iterator[Notice]:
+    if plan.sleeve is not None and plan.sleeve.length > SPLIT_ABOVE:
+        yield Notice(
+            "sleeve",
+            "A sleeve this wide is better split in two with a gap at the middle for a bracket "
+            "(published show rules split above 90 in).",
+        )

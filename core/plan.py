@@ -1,0 +1,196 @@
+"""Project -> Plan: the one road through the core.
+
+A `Plan` carries everything that any view shows, so that no view computes. The
+road: finishing arithmetic gives the ways in which each part can be cut; the
+cheapest combination of them is laid; the independent checker passes it; the
+cuts become steps.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from core.fabric import Fabric
+from core.finish.backing import BackingPlan
+from core.finish.batting import BattingPlan, plan_batting
+from core.finish.binding import NAME as BINDING
+from core.finish.binding import BindingPlan, as_laid
+from core.finish.border import BorderPlan
+from core.finish.sleeve import SleevePlan
+from core.lay.lay import ClothLay, Placement, Sheet
+from core.lay.problem import Run
+from core.lengths import Inches, sale_text
+from core.notices import Notice, notices
+from core.quilt import Project
+from core.refusal import Refusal
+from core.steps import CutStep, steps_for
+from core.ways import Chosen, choose
+
+# I and O are left out: they read as 1 and 0.
+_LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"
+_YARD = 36
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """One kind of piece to cut: its letter on every picture, what it is, how many.
+
+    `role` is its drawing role. A run (binding, pieced border) is one part whose
+    copies are its segments: `across` is then the strip width and `along` None.
+    """
+
+    letter: str
+    name: str
+    role: str
+    fabric: str
+    across: Inches
+    along: Inches | None
+    count: int
+
+    def label(self, copy: int) -> str:
+        """What is written on the piece: "B2", or "B" where there is only one."""
+        return f"{self.letter}{copy}" if self.count > 1 else self.letter
+
+
+@dataclass(frozen=True, slots=True)
+class Purchase:
+    """What to buy of one fabric. `cost` is None where no price is known."""
+
+    along: Inches
+    sale_text: str
+    cost: Fraction | None
+
+
+@dataclass(frozen=True, slots=True)
+class FabricPlan:
+    """One fabric: its lay, what to buy of it, and the cuts in order.
+
+    `waste_share` is the share of the cloth, bought and taken from the shelf,
+    that ends in no piece; offcuts worth keeping count as waste here.
+    """
+
+    fabric: Fabric
+    lay: ClothLay
+    buy: Purchase
+    waste_share: Fraction
+    steps: tuple[CutStep, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """The whole answer. `finished_width` × `finished_length` is the quilt with its borders."""
+
+    project: Project
+    finished_width: Inches
+    finished_length: Inches
+    parts: tuple[Part, ...]
+    fabrics: tuple[FabricPlan, ...]
+    borders: tuple[BorderPlan, ...]
+    backing: BackingPlan | None
+    batting: BattingPlan | None
+    binding: BindingPlan | None
+    sleeve: SleevePlan | None
+    warnings: tuple[Notice, ...]
+
+    def part(self, name: str) -> Part:
+        """The part that a placement's `name` belongs to."""
+        return next(part for part in self.parts if part.name == name)
+
+    def label(self, placement: Placement) -> str:
+        """What is written on a placed piece."""
+        return self.part(placement.name).label(placement.copy)
+
+
+def make_plan(project: Project) -> Plan:
+    """The plan of a project. Raises `Refusal`, worded in the project's units."""
+    try:
+        return _make(project)
+    except Refusal as refusal:
+        raise refusal.in_units(project.units) from None
+
+
+def _make(project: Project) -> Plan:
+    chosen = choose(project)
+    parts = _parts(chosen)
+    batting = project.batting
+    width, length = chosen.finished
+    plan = Plan(
+        project=project,
+        finished_width=width,
+        finished_length=length,
+        parts=parts,
+        fabrics=tuple(
+            _fabric_plan(fabric, lay, parts)
+            for fabric, lay in zip(project.fabrics, chosen.lay.cloths, strict=True)
+        ),
+        borders=chosen.borders,
+        backing=chosen.backing,
+        batting=plan_batting(batting, width, length) if batting else None,
+        binding=_binding_as_laid(project, chosen),
+        sleeve=chosen.sleeve,
+        warnings=(),
+    )
+    return replace(plan, warnings=notices(plan))
+
+
+def _parts(chosen: Chosen) -> tuple[Part, ...]:
+    laid = [placement.name for cloth in chosen.lay.cloths for placement in cloth.placements]
+    parts: list[Part] = []
+    for demand in chosen.demands:
+        wanted, letter = demand.wanted, _letter(len(parts))
+        across, along = (
+            (wanted.strip, None) if isinstance(wanted, Run) else (wanted.across, wanted.along)
+        )
+        count = laid.count(wanted.name)
+        parts.append(Part(letter, wanted.name, demand.role, wanted.cloth, across, along, count))
+    return tuple(parts)
+
+
+def _letter(place: int) -> str:
+    """A, B, … Z, then AA, AB, …
+
+    >>> _letter(0), _letter(24)
+    ('A', 'AA')
+    """
+    turn, place = divmod(place, len(_LETTERS))
+    return (_LETTERS[turn - 1] if turn else "") + _LETTERS[place]
+
+
+def _fabric_plan(fabric: Fabric, lay: ClothLay, parts: tuple[Part, ...]) -> FabricPlan:
+    by_name = {part.name: part for part in parts}
+    labels = {(p.sheet, p.rect): by_name[p.name].label(p.copy) for p in lay.placements}
+    offcuts = frozenset((offcut.sheet, offcut.rect) for offcut in lay.offcuts)
+    price = fabric.price_per_yard
+    buy = Purchase(
+        lay.bought_along,
+        sale_text(lay.bought_along, fabric.sale_unit),
+        None if price is None else price * lay.bought_along / _YARD,
+    )
+    steps = steps_for(lay.cuts, labels, offcuts, fabric.straightening)
+    return FabricPlan(fabric, lay, buy, _waste_share(fabric, lay), steps)
+
+
+def _waste_share(fabric: Fabric, lay: ClothLay) -> Fraction:
+    bought = lay.bought_along * (1 - fabric.shrinkage_along) * fabric.cutting_width
+    on_hand = sum(
+        (rect.across * rect.along for sheet, rect in lay.sheets if sheet != Sheet()), Fraction(0)
+    )
+    used = sum((p.rect.across * p.rect.along for p in lay.placements), Fraction(0))
+    return 1 - used / (bought + on_hand) if lay.placements else Fraction(0)
+
+
+def _binding_as_laid(project: Project, chosen: Chosen) -> BindingPlan | None:
+    """The binding with its laid segments; of several copies, the one with the most joins."""
+    if chosen.binding is None or project.binding is None:
+        return None
+    segments: dict[int, list[Placement]] = {}
+    for cloth in chosen.lay.cloths:
+        for placement in cloth.placements:
+            if placement.name == BINDING and placement.run_copy is not None:
+                segments.setdefault(placement.run_copy, []).append(placement)
+    if not segments:
+        return chosen.binding
+    worst = max(segments.values(), key=len)
+    usable = project.fabric(project.binding.fabric).cutting_width
+    return as_laid(chosen.binding, tuple(worst), usable)

@@ -1,0 +1,152 @@
+"""A plan as JSON: exact inches as text that Python's `Fraction` reads."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Any
+
+from core.finish.backing import BackingPlan
+from core.finish.batting import BattingPlan
+from core.finish.binding import BindingPlan
+from core.finish.border import BorderPlan
+from core.finish.sleeve import SleevePlan
+from core.lay.lay_file import cloth_document
+from core.lengths import Inches
+from core.plan import FabricPlan, Plan
+from core.steps import sentence
+
+
+def plan_document(plan: Plan) -> dict[str, Any]:
+    """The plan as a JSON object; keys are only ever added to it."""
+    return {
+        "format": "crossgrain-plan",
+        "version": 1,
+        "quilt": {
+            "name": plan.project.quilt.name,
+            "finished_width": str(plan.finished_width),
+            "finished_length": str(plan.finished_length),
+            "copies": plan.project.quilt.copies,
+        },
+        "parts": [
+            {
+                "letter": part.letter,
+                "name": part.name,
+                "fabric": part.fabric,
+                "across": str(part.across),
+                "along": _maybe(part.along),
+                "count": part.count,
+            }
+            for part in plan.parts
+        ],
+        "fabrics": [_fabric(plan, fabric) for fabric in plan.fabrics],
+        "borders": [_border(border) for border in plan.borders],
+        "backing": _backing(plan.backing) if plan.backing else None,
+        "batting": _batting(plan.batting) if plan.batting else None,
+        "binding": _binding(plan.binding) if plan.binding else None,
+        "sleeve": _sleeve(plan.sleeve) if plan.sleeve else None,
+        "warnings": [{"path": notice.path, "text": notice.text} for notice in plan.warnings],
+    }
+
+
+def _maybe(length: Inches | None) -> str | None:
+    return None if length is None else str(length)
+
+
+def _fabric(plan: Plan, fabric: FabricPlan) -> dict[str, Any]:
+    cost = fabric.buy.cost
+    return {
+        **cloth_document(fabric.lay),
+        "buy": {
+            "along": str(fabric.buy.along),
+            "sale_text": fabric.buy.sale_text,
+            "cost": None if cost is None else f"{_cents(cost) // 100}.{_cents(cost) % 100:02d}",
+        },
+        "waste_share": str(fabric.waste_share),
+        "steps": [sentence(step, plan.project.units) for step in fabric.steps],
+    }
+
+
+def _cents(cost: Fraction) -> int:
+    """Money to the nearest cent, halves up."""
+    return int(cost * 100 + Fraction(1, 2))
+
+
+def _border(border: BorderPlan) -> dict[str, Any]:
+    crosswise = border.grain.value == "crosswise"
+    strips = [
+        {
+            "name": strip.name,
+            "across": str(strip.length if crosswise else border.cut_width),
+            "along": str(border.cut_width if crosswise else strip.length),
+            "count": strip.count,
+        }
+        for strip in border.strips
+    ]
+    corners = [
+        {
+            "name": demand.wanted.name,
+            "across": str(border.cut_width),
+            "along": str(border.cut_width),
+            "count": demand.wanted.count,
+        }
+        for demand in border.demands
+        if demand.role == "border corner"
+    ]
+    return {
+        "finished_width": str(border.border.width),
+        "cut_width": str(border.cut_width),
+        "grain": border.grain.value,
+        "joined": border.joined,
+        "pieces": strips + corners,
+        "outer_width": str(border.outer_width),
+        "outer_length": str(border.outer_length),
+    }
+
+
+def _backing(backing: BackingPlan) -> dict[str, Any]:
+    return {
+        "across": str(backing.across),
+        "along": str(backing.along),
+        "panels": backing.panels,
+        "seams": backing.seams.value,
+        "panel_along": str(backing.panel_along),
+        "panel_widths": [str(width) for width in backing.widths],
+        "last_panel_strips": backing.pieced_last,
+    }
+
+
+def _batting(batting: BattingPlan) -> dict[str, Any]:
+    package = batting.package
+    return {
+        "across": str(batting.across),
+        "along": str(batting.along),
+        "package": None if package is None else package[0],
+        "package_size": None if package is None else [str(package[1]), str(package[2])],
+    }
+
+
+def _binding(binding: BindingPlan) -> dict[str, Any]:
+    return {
+        "perimeter": str(binding.perimeter),
+        "closing": str(binding.closing),
+        "needs": str(binding.needs),
+        "join_loss": str(binding.join_loss),
+        "strips": binding.strips,
+        "strip_length": str(binding.strip_length),
+        "joined_length": str(binding.joined_length),
+        "spare": str(binding.spare),
+        "joins": binding.joins,
+        "narrowest_usable_width": str(binding.narrowest_usable_width),
+        "first_face_width": str(binding.first_face_width),
+        "second_face_width": str(binding.second_face_width),
+        "reach": str(binding.reach),
+    }
+
+
+def _sleeve(sleeve: SleevePlan) -> dict[str, Any]:
+    return {
+        "depth": str(sleeve.depth),
+        "cut_width": str(sleeve.cut_width),
+        "length": str(sleeve.length),
+        "joined": sleeve.joined,
+    }

@@ -1,0 +1,214 @@
+"""Reading: the JSON of a project file to a `Project`, each value checked once."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from fractions import Fraction
+from typing import Any
+
+from core.fabric import Fabric, Grain, OnHand
+from core.lengths import Units
+from core.quilt import (
+    Backing,
+    Batting,
+    Binding,
+    Border,
+    Closing,
+    Corners,
+    Fold,
+    Joins,
+    Project,
+    Quilt,
+    Seams,
+    Sleeve,
+)
+from core.reading import Fields, share
+from core.refusal import Refusal
+
+MOST_COPIES = 100
+MOST_ITEMS = 50
+DEFAULT_MITRE_MARGIN = Fraction(4)  # published margins run from 0 to 6
+
+_PRICE = re.compile(r"\d{1,6}(?:[.,]\d{1,4})?", re.ASCII)
+
+
+def from_document(document: dict[str, Any]) -> Project:
+    """The project that a JSON object holds; raises `Refusal` naming the first fault."""
+    top = Fields(document, "")
+    top.raw("format"), top.raw("version")
+    units = top.units = top.choice("units", Units)
+
+    def part(key: str) -> Fields | None:
+        return Fields(top.raw(key), key, units) if top.has(key) else None
+
+    project = Project(
+        quilt=_quilt(Fields(top.raw("quilt"), "quilt", units)),
+        fabrics=top.each("fabrics", lambda d, p: _fabric(Fields(d, p, units)), most=MOST_ITEMS),
+        borders=top.each("borders", lambda d, p: _border(Fields(d, p, units)), most=MOST_ITEMS),
+        backing=_backing(fields) if (fields := part("backing")) else None,
+        batting=_batting(fields) if (fields := part("batting")) else None,
+        binding=_binding(fields) if (fields := part("binding")) else None,
+        sleeve=_sleeve(fields) if (fields := part("sleeve")) else None,
+        units=units,
+    )
+    top.done()
+    _refuse_unknown_fabrics(project)
+    return project
+
+
+def _quilt(fields: Fields) -> Quilt:
+    quilt = Quilt(
+        name=fields.text("name", "", empty=True),
+        width=fields.length("width"),
+        length=fields.length("length"),
+        edge_thickness=fields.length("edge_thickness", zero=True),
+        copies=fields.count("copies", 1, most=MOST_COPIES),
+    )
+    fields.done()
+    return quilt
+
+
+def _fabric(fields: Fields) -> Fabric:
+    across, along = _shrinkage(fields)
+    fabric = Fabric(
+        name=fields.text("name"),
+        width=fields.length("width"),
+        selvage=fields.length("selvage", zero=True),
+        sale_unit=fields.length("sale_unit"),
+        price_per_yard=_price(fields) if fields.has("price_per_yard") else None,
+        one_way_print=fields.flag("one_way_print", default=False),
+        repeat=fields.length("repeat") if fields.has("repeat") else None,
+        shrinkage_across=across,
+        shrinkage_along=along,
+        straightening=fields.length("straightening", zero=True),
+        on_hand=fields.each(
+            "on_hand", lambda d, p: _on_hand(Fields(d, p, fields.units)), most=MOST_ITEMS
+        ),
+        buy_more=fields.flag("buy_more", default=True),
+    )
+    fields.done()
+    if fabric.usable_width <= 0:
+        raise Refusal(
+            fields.at("selvage"), "the selvages use up the width; write a smaller selvage"
+        )
+    return fabric
+
+
+def _shrinkage(fields: Fields) -> tuple[Fraction, Fraction]:
+    if not fields.has("shrinkage"):
+        return Fraction(0), Fraction(0)
+    inner = Fields(fields.raw("shrinkage"), fields.at("shrinkage"))
+    shares = share(inner, "across"), share(inner, "along")
+    inner.done()
+    return shares
+
+
+def _price(fields: Fields) -> Fraction:
+    text = fields.raw("price_per_yard")
+    if not isinstance(text, str) or not _PRICE.fullmatch(text.strip()):
+        raise Refusal(
+            fields.at("price_per_yard"), 'write the price as text, such as "12.50", or null'
+        )
+    return Fraction(text.strip().replace(",", "."))
+
+
+def _on_hand(fields: Fields) -> OnHand:
+    piece = OnHand(
+        fields.length("across"), fields.length("along"), fields.count("count", 1, most=MOST_COPIES)
+    )
+    fields.done()
+    return piece
+
+
+def _border(fields: Fields) -> Border:
+    border = Border(
+        fabric=fields.text("fabric"),
+        width=fields.length("width"),
+        corners=fields.choice("corners", Corners),
+        corner_fabric=fields.text("corner_fabric") if fields.has("corner_fabric") else None,
+        grain=_straight_grain(fields),
+        joins=fields.choice("joins", Joins),
+        seam=fields.length("seam"),
+        mitre_margin=fields.length("mitre_margin", DEFAULT_MITRE_MARGIN, zero=True),
+    )
+    fields.done()
+    return border
+
+
+def _straight_grain(fields: Fields) -> Grain:
+    grain = fields.choice("grain", Grain)
+    if grain is Grain.BIAS:
+        raise Refusal(
+            fields.at("grain"),
+            "a border is not cut on the bias; write crosswise, lengthwise or either",
+        )
+    return grain
+
+
+def _backing(fields: Fields) -> Backing:
+    backing = Backing(
+        fabric=fields.text("fabric"),
+        overage=fields.length("overage", zero=True),
+        seam=fields.length("seam"),
+        seams=fields.choice("seams", Seams),
+    )
+    fields.done()
+    return backing
+
+
+def _batting(fields: Fields) -> Batting:
+    batting = Batting(overage=fields.length("overage", zero=True))
+    fields.done()
+    return batting
+
+
+def _binding(fields: Fields) -> Binding:
+    binding = Binding(
+        fabric=fields.text("fabric"),
+        strip_width=fields.length("strip_width"),
+        fold=fields.choice("fold", Fold),
+        grain=fields.choice("grain", Grain),
+        joins=fields.choice("joins", Joins),
+        closing=fields.choice("closing", Closing),
+        allowance=fields.length("allowance", zero=True),
+        seam=fields.length("seam"),
+    )
+    fields.done()
+    return binding
+
+
+def _sleeve(fields: Fields) -> Sleeve:
+    sleeve = Sleeve(fabric=fields.text("fabric"), depth=fields.length("depth"))
+    fields.done()
+    return sleeve
+
+
+def fabric_names(project: Project) -> tuple[tuple[str, str], ...]:
+    """Where the project names a fabric: (path, name), in the file's order."""
+    named: list[tuple[str, str]] = []
+    for i, border in enumerate(project.borders):
+        named.append((f"borders[{i}].fabric", border.fabric))
+        if border.corner_fabric is not None:
+            named.append((f"borders[{i}].corner_fabric", border.corner_fabric))
+    for path, part in (
+        ("backing", project.backing),
+        ("binding", project.binding),
+        ("sleeve", project.sleeve),
+    ):
+        if part is not None:
+            named.append((f"{path}.fabric", part.fabric))
+    return tuple(named)
+
+
+def _refuse_unknown_fabrics(project: Project) -> None:
+    names = [fabric.name for fabric in project.fabrics]
+    for name, uses in Counter(names).items():
+        if uses > 1:
+            again = len(names) - 1 - names[::-1].index(name)
+            raise Refusal(
+                f"fabrics[{again}].name", f'"{name}" is there already; write another name'
+            )
+    for path, name in fabric_names(project):
+        if name not in names:
+            raise Refusal(path, f'no fabric is called "{name}"; add it or write one of the fabrics')

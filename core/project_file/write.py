@@ -1,0 +1,111 @@
+"""Writing: a `Project` to the JSON of its file, lengths as exact text."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Any
+
+from core.fabric import Fabric
+from core.lengths import Inches, Units, exact_text, sale_text
+from core.quilt import Border, Project
+
+FORMAT = "crossgrain-project"
+VERSION = 1
+
+
+def to_document(project: Project) -> dict[str, Any]:
+    """The project as the JSON object of its file, lengths as exact text."""
+
+    def text(length: Inches) -> str:
+        return exact_text(length, project.units)
+
+    quilt = project.quilt
+    document: dict[str, Any] = {
+        "format": FORMAT,
+        "version": VERSION,
+        "units": project.units.value,
+        "quilt": {
+            "name": quilt.name,
+            "width": text(quilt.width),
+            "length": text(quilt.length),
+            "edge_thickness": text(quilt.edge_thickness),
+            "copies": quilt.copies,
+        },
+        "fabrics": [_fabric_document(fabric, project.units) for fabric in project.fabrics],
+        "borders": [_border_document(border, project.units) for border in project.borders],
+    }
+    if (backing := project.backing) is not None:
+        document["backing"] = {
+            "fabric": backing.fabric,
+            "overage": text(backing.overage),
+            "seam": text(backing.seam),
+            "seams": backing.seams.value,
+        }
+    if project.batting is not None:
+        document["batting"] = {"overage": text(project.batting.overage)}
+    if (binding := project.binding) is not None:
+        document["binding"] = {
+            "fabric": binding.fabric,
+            "strip_width": text(binding.strip_width),
+            "fold": binding.fold.value,
+            "grain": binding.grain.value,
+            "joins": binding.joins.value,
+            "closing": binding.closing.value,
+            "allowance": text(binding.allowance),
+            "seam": text(binding.seam),
+        }
+    if (sleeve := project.sleeve) is not None:
+        document["sleeve"] = {"fabric": sleeve.fabric, "depth": text(sleeve.depth)}
+    return document
+
+
+def _fabric_document(fabric: Fabric, units: Units) -> dict[str, Any]:
+    price = fabric.price_per_yard
+    return {
+        "name": fabric.name,
+        "width": exact_text(fabric.width, units),
+        "selvage": exact_text(fabric.selvage, units),
+        "sale_unit": _sale_unit(fabric.sale_unit, units),
+        "price_per_yard": None if price is None else _decimal(price),
+        "one_way_print": fabric.one_way_print,
+        "repeat": None if fabric.repeat is None else exact_text(fabric.repeat, units),
+        "shrinkage": {
+            "across": f"{_decimal(fabric.shrinkage_across * 100, places=0)}%",
+            "along": f"{_decimal(fabric.shrinkage_along * 100, places=0)}%",
+        },
+        "straightening": exact_text(fabric.straightening, units),
+        "on_hand": [
+            {
+                "across": exact_text(piece.across, units),
+                "along": exact_text(piece.along, units),
+                "count": piece.count,
+            }
+            for piece in fabric.on_hand
+        ],
+        "buy_more": fabric.buy_more,
+    }
+
+
+def _border_document(border: Border, units: Units) -> dict[str, Any]:
+    return {
+        "fabric": border.fabric,
+        "width": exact_text(border.width, units),
+        "corners": border.corners.value,
+        "corner_fabric": border.corner_fabric,
+        "grain": border.grain.value,
+        "joins": border.joins.value,
+        "seam": exact_text(border.seam, units),
+        "mitre_margin": exact_text(border.mitre_margin, units),
+    }
+
+
+def _sale_unit(length: Inches, units: Units) -> str:
+    """In yards where the cloth is sold so: `1/8 yd` says more than `4 1/2`."""
+    text = sale_text(length, length)
+    return text if text.endswith("yd") else exact_text(length, units)
+
+
+def _decimal(number: Fraction, places: int = 2) -> str:
+    """A decimal that reads back exactly, with at least `places` after the point."""
+    digits = next(d for d in range(places, 12) if (number * 10**d).denominator == 1)
+    return f"{number.numerator * 10**digits // number.denominator / 10**digits:.{digits}f}"

@@ -1,0 +1,140 @@
+"""What the person makes: the quilt, its parts, and the project that holds them.
+
+Every class is a frozen value, so a project compares, hashes and copies for free
+and an edit is a new project. What each part *needs* is worked out in
+`core.finish`; nothing here computes.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from fractions import Fraction
+
+from core.fabric import Fabric, Grain
+from core.lengths import Inches, Units
+
+
+class Joins(StrEnum):
+    """How two strips of a run are sewn end to end."""
+
+    DIAGONAL = "diagonal"
+    STRAIGHT = "straight"
+
+
+class Closing(StrEnum):
+    """How the two ends of the binding meet."""
+
+    DIAGONAL = "diagonal"
+    TUCKED = "tucked"
+    STRAIGHT = "straight"
+
+
+class Fold(StrEnum):
+    """Double fold: the strip is folded in half first. Single fold: its edge is turned under."""
+
+    DOUBLE = "double"
+    SINGLE = "single"
+
+
+class Corners(StrEnum):
+    """How the four strips of a border meet."""
+
+    BUTTED = "butted"
+    MITRED = "mitred"
+    SQUARES = "squares"
+
+
+class Seams(StrEnum):
+    """Which way the seams between backing panels run."""
+
+    AUTO = "auto"
+    LENGTHWISE = "lengthwise"
+    CROSSWISE = "crosswise"
+    NONE = "none"
+
+
+@dataclass(frozen=True, slots=True)
+class Quilt:
+    """The top as measured, raw edge to raw edge, before the project's borders."""
+
+    name: str
+    width: Inches
+    length: Inches
+    edge_thickness: Inches = Fraction(1, 8)
+    copies: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Border:
+    """One border; `width` is the finished width, so the strip is cut `width + 2 × seam`."""
+
+    fabric: str
+    width: Inches
+    corners: Corners = Corners.BUTTED
+    corner_fabric: str | None = None
+    grain: Grain = Grain.CROSSWISE
+    joins: Joins = Joins.DIAGONAL
+    seam: Inches = Fraction(1, 4)
+    mitre_margin: Inches = Fraction(4)
+
+    @property
+    def cut_width(self) -> Inches:
+        return self.width + 2 * self.seam
+
+
+@dataclass(frozen=True, slots=True)
+class Backing:
+    """The back of the quilt, larger than the quilt by `overage` on each side."""
+
+    fabric: str
+    overage: Inches = Fraction(4)
+    seam: Inches = Fraction(1, 2)
+    seams: Seams = Seams.AUTO
+
+
+@dataclass(frozen=True, slots=True)
+class Batting:
+    """The layer between, larger than the quilt by `overage` on each side."""
+
+    overage: Inches = Fraction(4)
+
+
+@dataclass(frozen=True, slots=True)
+class Binding:
+    """The strip that goes round the edge; `allowance` is handling slack on the perimeter."""
+
+    fabric: str
+    strip_width: Inches
+    fold: Fold = Fold.DOUBLE
+    grain: Grain = Grain.CROSSWISE
+    joins: Joins = Joins.DIAGONAL
+    closing: Closing = Closing.DIAGONAL
+    allowance: Inches = Fraction(10)
+    seam: Inches = Fraction(1, 4)
+
+
+@dataclass(frozen=True, slots=True)
+class Sleeve:
+    """The tube on the back that a hanging rod goes through; `depth` is its flat depth."""
+
+    fabric: str
+    depth: Inches = Fraction(4)
+
+
+@dataclass(frozen=True, slots=True)
+class Project:
+    """All that a project file says; borders from the inside out."""
+
+    quilt: Quilt
+    fabrics: tuple[Fabric, ...]
+    borders: tuple[Border, ...] = ()
+    backing: Backing | None = None
+    batting: Batting | None = None
+    binding: Binding | None = None
+    sleeve: Sleeve | None = None
+    units: Units = Units.INCHES
+
+    def fabric(self, name: str) -> Fabric:
+        """The fabric of that name; every part names one (see `core.project_file`)."""
+        return next(fabric for fabric in self.fabrics if fabric.name == name)

@@ -1,0 +1,207 @@
+"""Reading JSON with care: every value checked, every fault named by its path.
+
+`Fields` wraps one JSON object. Each getter takes a key, checks the type and the
+range, and raises a `Refusal` whose path (`fabrics[0].on_hand[1].across`) leads
+to the value. `done` refuses keys that nobody asked for.
+"""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Callable
+from enum import StrEnum
+from fractions import Fraction
+from pathlib import Path
+from typing import Any, Final, TypeVar
+
+from core.lengths import Inches, LengthError, Units, parse
+from core.refusal import Refusal
+
+LARGEST: Final = Fraction(1000)  # inches; beyond this a length is a slip of the pen
+LONGEST_NAME: Final = 80
+LARGEST_FILE: Final = 2_000_000  # bytes; a project is a few thousand
+_REQUIRED: Final = object()
+_PERCENT: Final = re.compile(r"(\d{1,2}(?:[.,]\d+)?)\s*%", re.ASCII)
+Choice = TypeVar("Choice", bound=StrEnum)
+Item = TypeVar("Item")
+
+
+def text_of(path: Path) -> str:
+    """The text of the file at `path`; raises `OSError` if it cannot be read."""
+    if path.stat().st_size > LARGEST_FILE:
+        raise Refusal("", "the file is far too large; open a file that this program wrote")
+    try:
+        return path.read_bytes().decode("utf-8-sig")
+    except UnicodeDecodeError:
+        raise Refusal("", "the file is not text (UTF-8); open a file of this program") from None
+
+
+def json_object(text: str, kind: str, version: int) -> dict[str, Any]:
+    """The JSON object in `text`, if it is a `kind` file of a version known here."""
+    if not text.strip():
+        raise Refusal("", f"the file is empty; it should hold a {kind} as JSON")
+    try:
+        data = json.loads(text, parse_constant=_refuse_constant, object_pairs_hook=_refuse_repeats)
+    except Refusal:
+        raise
+    except RecursionError:
+        raise Refusal("", f"the file is nested too deeply to be a {kind}") from None
+    except json.JSONDecodeError as error:
+        raise Refusal(
+            "", f"the file is not JSON (line {error.lineno}: {error.msg}); open a {kind} file"
+        ) from None
+    except ValueError:
+        raise Refusal("", "the file holds a number that is far too long") from None
+    if not isinstance(data, dict):
+        raise Refusal("", f"the file holds no JSON object; open a {kind} file")
+    if data.get("format") != kind:
+        raise Refusal("format", f'write "{kind}"; this file is of another kind')
+    found = data.get("version")
+    if not isinstance(found, int) or isinstance(found, bool) or found < 1:
+        raise Refusal("version", f"write {version}, the version of the format")
+    if found > version:
+        raise Refusal(
+            "version", f"the file is of version {found}, written by a newer program; update yours"
+        )
+    return data
+
+
+def _refuse_constant(name: str) -> None:
+    raise Refusal("", f"the file holds {name}, which is no number; write lengths as text")
+
+
+def _refuse_repeats(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    """An object whose keys are all different; JSON itself lets the last one win."""
+    data = dict(pairs)
+    if len(data) < len(pairs):
+        again = next(key for i, (key, _) in enumerate(pairs) if key in dict(pairs[:i]))
+        raise Refusal(again, "this key is written twice in one object; keep one of them")
+    return data
+
+
+class Fields:
+    """One JSON object being read, at `path` in its file; bare lengths count in `units`."""
+
+    def __init__(self, data: object, path: str, units: Units = Units.INCHES) -> None:
+        if not isinstance(data, dict):
+            raise Refusal(path, f"write an object {{…}} here, not {_named(data)}")
+        self.data: dict[str, Any] = data
+        self.path = path
+        self.units = units
+        self.asked: set[str] = set()
+
+    def at(self, key: str) -> str:
+        """The path of `key` in the file."""
+        return f"{self.path}.{key}" if self.path else key
+
+    def has(self, key: str) -> bool:
+        """Whether `key` is there and not null; asking makes it a known key."""
+        self.asked.add(key)
+        return self.data.get(key) is not None
+
+    def raw(self, key: str, default: object = _REQUIRED) -> Any:
+        """The value at `key`, unchecked; refuses if it is missing and has no default."""
+        self.asked.add(key)
+        if key in self.data:
+            return self.data[key]
+        if default is _REQUIRED:
+            raise Refusal(self.at(key), "this is missing; write a value for it")
+        return default
+
+    def text(self, key: str, default: object = _REQUIRED, *, empty: bool = False) -> str:
+        value = self.raw(key, default)
+        if not isinstance(value, str):
+            raise Refusal(
+                self.at(key), f'write text in quotes, such as "plum", not {_named(value)}'
+            )
+        if not empty and not value.strip():
+            raise Refusal(self.at(key), "this is empty; write a name")
+        if len(value) > LONGEST_NAME:
+            raise Refusal(self.at(key), f"write at most {LONGEST_NAME} characters")
+        if not value.isprintable():
+            raise Refusal(self.at(key), "write one line of plain text, without control characters")
+        return value
+
+    def length(self, key: str, default: object = _REQUIRED, *, zero: bool = False) -> Inches:
+        """A length in inches, above 0 (`zero`: or 0) and at most `LARGEST`."""
+        value = self.raw(key, default)
+        if isinstance(value, Fraction):
+            return value
+        if not isinstance(value, str):
+            raise Refusal(
+                self.at(key),
+                f'write the length as text in quotes, such as "50 1/2", not {_named(value)}',
+            )
+        try:
+            length = parse(value, self.units)
+        except LengthError as error:
+            raise Refusal(self.at(key), str(error)) from None
+        if length == 0 and not zero:
+            raise Refusal(self.at(key), "this cannot be 0; write a length above 0")
+        if length > LARGEST:
+            raise Refusal(
+                self.at(key),
+                "that is over {largest}; write a smaller length",
+                self.units,
+                largest=LARGEST,
+            )
+        return length
+
+    def choice(self, key: str, options: type[Choice], default: object = _REQUIRED) -> Choice:
+        value = self.raw(key, default)
+        known = [option.value for option in options]
+        if not isinstance(value, str) or value not in known:
+            raise Refusal(self.at(key), f"write one of {', '.join(known)}, not {_named(value)}")
+        return options(value)
+
+    def flag(self, key: str, default: object = _REQUIRED) -> bool:
+        value = self.raw(key, default)
+        if not isinstance(value, bool):
+            raise Refusal(self.at(key), f"write true or false, not {_named(value)}")
+        return value
+
+    def count(self, key: str, default: object = _REQUIRED, *, most: int) -> int:
+        value = self.raw(key, default)
+        if isinstance(value, bool) or not isinstance(value, int):
+            raise Refusal(self.at(key), f"write a whole number, such as 2, not {_named(value)}")
+        if not 1 <= value <= most:
+            raise Refusal(self.at(key), f"write a whole number from 1 to {most}")
+        return value
+
+    def each(self, key: str, read: Callable[[object, str], Item], *, most: int) -> tuple[Item, ...]:
+        """Every item of the list at `key` (absent: none), read with its own path."""
+        value = self.raw(key, [])
+        if not isinstance(value, list):
+            raise Refusal(self.at(key), f"write a list [...] here, not {_named(value)}")
+        if len(value) > most:
+            raise Refusal(self.at(key), f"that is {len(value)} items; write at most {most}")
+        return tuple(read(item, f"{self.at(key)}[{i}]") for i, item in enumerate(value))
+
+    def done(self) -> None:
+        """Refuse the first key that nobody asked for."""
+        for key in self.data:
+            if key not in self.asked:
+                known = ", ".join(sorted(self.asked))
+                raise Refusal(self.at(str(key)), f"this key is not known here; known are {known}")
+
+
+def share(fields: Fields, key: str, default: object = _REQUIRED) -> Fraction:
+    """A share written in percent: "3%" is 3/100."""
+    text = fields.raw(key, default)
+    found = _PERCENT.fullmatch(text.strip()) if isinstance(text, str) else None
+    if found is None:
+        raise Refusal(fields.at(key), 'write a share of 0 % to 99 % as text, such as "3%"')
+    return Fraction(found[1].replace(",", ".")) / 100
+
+
+def _named(value: object) -> str:
+    """A value as a person would point at it."""
+    if value is None:
+        return "null"
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, dict | list):
+        return "an object" if isinstance(value, dict) else "a list"
+    text = f'"{value}"' if isinstance(value, str) else str(value)
+    return text if len(text) <= 40 else f"{text[:37]}…"

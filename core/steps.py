@@ -1,0 +1,217 @@
+"""The cut order as steps a person can follow, in words.
+
+The cuts of a lay are exact but bare: rectangles and positions. Here they become
+numbered steps: equal cuts one after the other are one step ("six times"), the
+pieces of cloth in hand get names ("section 2"), and each step says what falls
+off. A step is data; `sentence` puts it into words.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from enum import StrEnum
+from typing import Final
+
+from core.lay.lay import Cut, Direction, Rect, Sheet
+from core.lengths import Inches, Units, show
+
+CLOTH: Final = "cloth"
+
+
+class Becomes(StrEnum):
+    """What a rectangle is once it has been cut off."""
+
+    PIECE = "piece"
+    SECTION = "section"
+    OFFCUT = "offcut"
+    WASTE = "waste"
+
+
+@dataclass(frozen=True, slots=True)
+class Fall:
+    """A rectangle that a cut leaves: a labelled piece, a section to cut on, an offcut, waste."""
+
+    becomes: Becomes
+    label: str
+    rect: Rect
+
+
+@dataclass(frozen=True, slots=True)
+class CutStep:
+    """`times` equal cuts of `source`, each `measure` from the fresh near edge.
+
+    `region` is the source before the first cut; `falls` what comes off, in
+    order, the remainder last if it needs no further cut. A straightening step
+    trims the raw end.
+    """
+
+    number: int
+    sheet: Sheet
+    source: str
+    region: Rect
+    direction: Direction
+    measure: Inches
+    times: int
+    falls: tuple[Fall, ...]
+    straightening: bool = False
+
+
+def steps_for(
+    cuts: Iterable[Cut],
+    labels: dict[tuple[Sheet, Rect], str],
+    offcuts: frozenset[tuple[Sheet, Rect]],
+    straightening: Inches,
+) -> tuple[CutStep, ...]:
+    """The steps of one cloth. `labels` names the finished pieces; 0 straightens nothing."""
+    listed = tuple(cuts)
+    namer = _Namer(labels, offcuts, frozenset((cut.sheet, cut.region) for cut in listed))
+    steps: list[CutStep] = []
+    for cut in listed:
+        if straightening and cut.sheet.on == "bolt" and not any(s.straightening for s in steps):
+            steps.append(_straighten(cut, len(steps) + 1, straightening))
+        _append(steps, cut, namer)
+    return tuple(steps)
+
+
+def _straighten(cut: Cut, number: int, by: Inches) -> CutStep:
+    end = Fall(Becomes.WASTE, "the raw end", replace(cut.region, y=-by, along=by))
+    return CutStep(
+        number, cut.sheet, CLOTH, cut.region, Direction.CROSSWISE, by, 1, (end,), straightening=True
+    )
+
+
+def _append(steps: list[CutStep], cut: Cut, namer: _Namer) -> None:
+    """Add one cut: to the last step if it repeats it, else as a step of its own."""
+    near, far = split(cut)
+    source = namer.name_of(cut.sheet, cut.region)
+    falls = tuple(
+        fall
+        for fall in (namer.fall(cut.sheet, near), namer.fall(cut.sheet, far, parent=source))
+        if fall is not None
+    )
+    last = steps[-1] if steps else None
+    if last is not None and _repeats(last, cut, source):
+        steps[-1] = replace(last, times=last.times + 1, falls=last.falls + falls)
+        return
+    steps.append(
+        CutStep(len(steps) + 1, cut.sheet, source, cut.region, cut.direction, cut.measure, 1, falls)
+    )
+
+
+def _repeats(last: CutStep, cut: Cut, source: str) -> bool:
+    """Whether `cut` goes on from the fresh edge that `last` left, at the same setting."""
+    same = (last.sheet, last.source, last.direction, last.measure, last.straightening) == (
+        cut.sheet,
+        source,
+        cut.direction,
+        cut.measure,
+        False,
+    )
+    moved = last.measure * last.times
+    crosswise = cut.direction is Direction.CROSSWISE
+    start = replace(
+        last.region,
+        x=last.region.x + (0 if crosswise else moved),
+        y=last.region.y + (moved if crosswise else 0),
+    )
+    return same and (start.x, start.y) == (cut.region.x, cut.region.y)
+
+
+def split(cut: Cut) -> tuple[Rect, Rect]:
+    """The rectangles that a cut leaves, the one at the measured edge first."""
+    r, by = cut.region, cut.measure
+    if cut.direction is Direction.CROSSWISE:
+        return replace(r, along=by), replace(r, y=r.y + by, along=r.along - by)
+    return replace(r, across=by), replace(r, x=r.x + by, across=r.across - by)
+
+
+class _Namer:
+    """Names for the rectangles of cloth in hand while the cuts go on."""
+
+    def __init__(
+        self,
+        labels: dict[tuple[Sheet, Rect], str],
+        offcuts: frozenset[tuple[Sheet, Rect]],
+        cut_later: frozenset[tuple[Sheet, Rect]],
+    ) -> None:
+        self._labels = labels
+        self._offcuts = offcuts
+        self._cut_later = cut_later
+        self._names: dict[tuple[Sheet, Rect], str] = {}
+        self._sections = 0
+
+    def name_of(self, sheet: Sheet, rect: Rect) -> str:
+        return self._names.get((sheet, rect), CLOTH)
+
+    def fall(self, sheet: Sheet, rect: Rect, parent: str | None = None) -> Fall | None:
+        """What `rect` has become; None for a remainder that keeps its parent's name."""
+        place = (sheet, rect)
+        if place in self._labels:
+            return Fall(Becomes.PIECE, self._labels[place], rect)
+        if place in self._cut_later:
+            if parent is not None:
+                self._names[place] = parent
+                return None
+            self._sections += 1
+            self._names[place] = f"section {self._sections}"
+            return Fall(Becomes.SECTION, self._names[place], rect)
+        kind = Becomes.OFFCUT if place in self._offcuts else Becomes.WASTE
+        return Fall(kind, kind.value, rect)
+
+
+def sentence(step: CutStep, units: Units) -> str:
+    """One step in words, its lengths in `units`."""
+    by = show(step.measure, units)
+    if step.straightening:
+        return f"Straighten the cut end: trim about {by} off, selvage to selvage."
+    source = f"the {step.source}" if step.source == CLOTH else step.source
+    way, edge = (
+        ("across", "its straight end")
+        if step.direction is Direction.CROSSWISE
+        else ("along the grain", "its near edge")
+    )
+    again = "" if step.times == 1 else f", {step.times} times, each from the fresh edge"
+    size = f"{show(step.region.across, units, unit=False)} × {show(step.region.along, units)}"
+    return f"Cut {source} ({size}) {way}, {by} from {edge}{again}. {_falls(step, units)}"
+
+
+def _falls(step: CutStep, units: Units) -> str:
+    """What comes off, as short sentences: "Gives B1, B2. Offcut 6 × 20 in. The rest is waste."."""
+    pieces = [f.label for f in step.falls if f.becomes in (Becomes.PIECE, Becomes.SECTION)]
+    said = [f"Gives {', '.join(_ranges(pieces))}."] if pieces else []
+    for fall in step.falls:
+        if fall.becomes is Becomes.OFFCUT:
+            size = f"{show(fall.rect.across, units, unit=False)} × {show(fall.rect.along, units)}"
+            said.append(f"Keep the offcut, {size}.")
+    if any(f.becomes is Becomes.WASTE for f in step.falls):
+        said.append("What is left over is waste.")
+    return " ".join(said)
+
+
+_NUMBERED = re.compile(r"([A-Z]+)(\d+)")
+
+
+def _ranges(labels: list[str]) -> list[str]:
+    """Labels with each stretch of three or more neighbours drawn together.
+
+    >>> _ranges(["A1", "A2", "A3", "B", "C1", "C2"])
+    ['A1 to A3', 'B', 'C1', 'C2']
+    """
+    out: list[str] = []
+    start = 0
+    for place in range(1, len(labels) + 1):
+        if place < len(labels) and _follows(labels[place - 1], labels[place]):
+            continue
+        stretch = labels[start:place]
+        out.extend([f"{stretch[0]} to {stretch[-1]}"] if len(stretch) > 2 else stretch)
+        start = place
+    return out
+
+
+def _follows(label: str, following: str) -> bool:
+    one, two = _NUMBERED.fullmatch(label), _NUMBERED.fullmatch(following)
+    return (
+        one is not None and two is not None and one[1] == two[1] and int(two[2]) == int(one[2]) + 1
+    )

@@ -1,0 +1,39 @@
+"""Writing a file whole or not at all."""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import tempfile
+from pathlib import Path
+
+
+def write_whole(path: Path, data: bytes) -> None:
+    """Put `data` at `path`; until it is all on the disk, an older file stays as it was.
+
+    A link is followed, so that the file it points to is replaced, and an older
+    file's permissions are kept. Raises `OSError`, leaving nothing behind.
+    """
+    target = path.resolve()
+    handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name}.", suffix=".part")
+    part = Path(name)
+    try:
+        with os.fdopen(handle, "wb") as out:
+            out.write(data)
+            out.flush()
+            os.fsync(out.fileno())
+        part.chmod(_mode(target))
+        part.replace(target)
+    except BaseException:
+        with contextlib.suppress(OSError):
+            part.unlink()
+        raise
+
+
+def _mode(target: Path) -> int:
+    """Permissions for the new file: the older one's, else what the person's umask gives."""
+    if target.exists():
+        return target.stat().st_mode & 0o777
+    mask = os.umask(0)
+    os.umask(mask)
+    return 0o666 & ~mask

@@ -1,0 +1,1 @@
+"""The checks: `python3 -m tests` runs them all."""
