@@ -20,7 +20,10 @@ from core.drawing.marks import Area, Drawing, Label, Line, Point
 
 HATCH_PITCH = 7.0  # points
 HATCH_WIDTH = 0.35  # points: thin enough not to drown a letter, thick enough to photocopy
-LABEL_SIZES = Sizes(least=5.5, easy=8.5, most=16)  # points
+LABEL_SIZES = Sizes(least=5.5, easy=10, most=16)  # points; 10 reads well at arm's length
+_QUIET = Sizes(least=5.5, easy=8, most=10)
+# Words that are not the name of a piece to cut.
+_SIZES = {"ruler": _QUIET, "grain": _QUIET, "note": _QUIET, "offcut": _QUIET}
 _HALO = 1.5  # points of plain fill kept round words on a hatch
 
 
@@ -73,23 +76,21 @@ class Painter:
 
     def _label(self, label: Label) -> None:
         style = self.theme[label.role]
-        wide, high = label.room
         texts = [self.face.words(text) for text in label.texts]
-        room = (wide * self.scale, high * self.scale)
-        setting = fit(texts, room, self.face.width, LABEL_SIZES)
+        room = (label.room[0] * self.scale, label.room[1] * self.scale)
+        setting = fit(texts, room, self.face.width, _SIZES.get(label.role, LABEL_SIZES))
         if setting is None:
             return
         if style.hatch:
-            self.surface.polygon(self._behind(setting, label.centre), style.fill, "")
+            self.surface.polygon(self._behind(setting, label), style.fill, "")
         self.surface.words(setting, label.centre, style.ink)
 
-    def _behind(self, setting: Setting, centre: Point) -> tuple[Point, ...]:
+    def _behind(self, setting: Setting, label: Label) -> tuple[Point, ...]:
         """The rectangle behind words that keeps a hatch off them."""
-        wide, high = (
-            (side + 2 * _HALO) / self.scale / 2 for side in setting.extent(self.face.width)
-        )
-        x, y = centre
-        return ((x - wide, y - high), (x + wide, y - high), (x + wide, y + high), (x - wide, y + high))
+        (x, y), (wide, high) = label.centre, setting.extent(self.face.width)
+        dx = min((wide + 2 * _HALO) / self.scale, label.room[0]) / 2
+        dy = min((high + 2 * _HALO) / self.scale, label.room[1]) / 2
+        return ((x - dx, y - dy), (x + dx, y - dy), (x + dx, y + dy), (x - dx, y + dy))
 
 
 def _pen(style: Style) -> Pen:

@@ -16,9 +16,7 @@ if TYPE_CHECKING:
     from reportlab.pdfgen.canvas import Canvas
 
 
-def paint_pdf(
-    canvas: Canvas, drawing: Drawing, *, at: Point, scale: float, style: Theme
-) -> None:
+def paint_pdf(canvas: Canvas, drawing: Drawing, *, at: Point, scale: float, style: Theme) -> None:
     """Paint `drawing` with its top left corner `at` a place on the page.
 
     `at` is in points from the page's bottom left corner, as the canvas counts;

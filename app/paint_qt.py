@@ -50,7 +50,7 @@ def canvas_font() -> QFont:
 
 
 @cache
-def _width(text: str) -> float:
+def text_width(text: str) -> float:
     """Width of `text` at size 1."""
     font = QFont(canvas_font())
     font.setPixelSize(100)
@@ -154,7 +154,7 @@ def _setting(label: Label, scale: float) -> Setting | None:
     room = (label.room[0] * scale, label.room[1] * scale)
     if max(room) < LABEL_SIZES.least or min(room) < LABEL_SIZES.least / 2:
         return None
-    return fit([typeset(text) for text in label.texts], room, _width, LABEL_SIZES)
+    return fit([typeset(text) for text in label.texts], room, text_width, LABEL_SIZES)
 
 
 def _paint_areas(painter: QPainter, areas: _Areas, style: Style, scale: float) -> None:
@@ -190,7 +190,7 @@ def _paint_line(painter: QPainter, line: Line, style: Style) -> None:
 def _paint_words(
     painter: QPainter, setting: Setting, centre: QPointF, style: Style, font: QFont
 ) -> None:
-    wide, high = (side + 2 * _HALO for side in setting.extent(_width))
+    wide, high = (side + 2 * _HALO for side in setting.extent(text_width))
     painter.setWorldTransform(QTransform())
     if style.hatch:
         back = QRectF(centre.x() - wide / 2, centre.y() - high / 2, wide, high)
@@ -201,7 +201,7 @@ def _paint_words(
     painter.setFont(font)
     painter.setPen(QColor(style.ink))
     for text, below in setting.baselines():
-        painter.drawText(QPointF(-_width(text) * int(setting.size) / 2, below), text)
+        painter.drawText(QPointF(-text_width(text) * int(setting.size) / 2, below), text)
 
 
 def _pen(colour: str, width: float, dash: Sequence[float] = (), opacity: float = 1.0) -> QPen:

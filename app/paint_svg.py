@@ -64,7 +64,10 @@ class _Svg:
         turn = ' transform="rotate(-90)"' if setting.turned else ""
         self.lines.append(f'<g transform="translate({centre[0]:.6g} {centre[1]:.6g})"><g{turn}>')
         for line, below in setting.baselines():
-            size, width = setting.size / self.scale, self.face.width(line) * setting.size / self.scale
+            size, width = (
+                setting.size / self.scale,
+                self.face.width(line) * setting.size / self.scale,
+            )
             self.lines.append(
                 f'<text y="{below / self.scale:.4g}" font-size="{size:.4g}" fill="{ink}" '
                 f'font-family="{FAMILY}, sans-serif" text-anchor="middle" '

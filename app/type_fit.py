@@ -81,9 +81,7 @@ def _largest(
     return Setting(lines, turned, turned=True)
 
 
-def _size(
-    lines: tuple[str, ...], wide: float, high: float, measure: Measure, most: float
-) -> float:
+def _size(lines: tuple[str, ...], wide: float, high: float, measure: Measure, most: float) -> float:
     ems = max(measure(line) for line in lines)
     return min(high / (LEADING * len(lines)), wide / ems if ems else most, most)
 
@@ -134,7 +132,9 @@ def shortened(text: str, width: float, measure: Measure, size: float) -> str:
     return f"{kept.rstrip()}…"
 
 
-def limited(lines: Sequence[str], most: int, width: float, measure: Measure, size: float) -> list[str]:
+def limited(
+    lines: Sequence[str], most: int, width: float, measure: Measure, size: float
+) -> list[str]:
     """At most `most` lines, the last with an ellipsis where some were dropped."""
     if len(lines) <= most:
         return list(lines)

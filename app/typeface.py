@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 from itertools import groupby
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
 
 FAMILY = "DejaVu Sans"
 _RIGHT_TO_LEFT = ("R", "AL", "AN")  # bidirectional classes, Unicode Standard Annex 9
+_UNSEEN = ("Cc", "Cf")  # general categories: control and format
 _BEFORE_UNIT = re.compile(r"(?<=[\d₀-₉]) (?=(?:in|yd|cm|mm|m)\b)")
 _NO_BREAK = "\u00a0"
 
@@ -39,7 +41,8 @@ class Typeface:
         return float(self.font.stringWidth(text, 1))
 
     def covers(self, char: str) -> bool:
-        return (
+        """Whether this face draws `char` as it should look."""
+        return char == "\n" or (
             ord(char) in self.font.face.charToGlyph
             and unicodedata.bidirectional(char) not in _RIGHT_TO_LEFT
         )
@@ -51,15 +54,19 @@ class Typeface:
     def spelled(self, text: str) -> str:
         """`text` with every letter that cannot be drawn written as its Unicode number."""
         return "".join(
-            "".join(run) if covered else f"[{' '.join(f'U+{ord(char):04X}' for char in run)}]"
-            for covered, run in groupby(_visible(text), lambda char: char == "\n" or self.covers(char))
+            "".join(run) if covered else _numbers(run)
+            for covered, run in groupby(_visible(text), self.covers)
         )
 
 
 def _visible(text: str) -> str:
-    """`text` composed, without the characters that only steer how it is shown."""
+    """`text` composed, without the characters that only steer how others are shown."""
     composed = unicodedata.normalize("NFC", text)
-    return "".join(char for char in composed if char == "\n" or unicodedata.category(char)[0] != "C")
+    return "".join(c for c in composed if c == "\n" or unicodedata.category(c) not in _UNSEEN)
+
+
+def _numbers(chars: Iterable[str]) -> str:
+    return f"[{' '.join(f'U+{ord(char):04X}' for char in chars)}]"
 
 
 @cache

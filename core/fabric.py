@@ -65,7 +65,8 @@ class Fabric:
         Shrinkage gives widths like 42.12 in, which nobody can measure; rounding
         such a one up would promise cloth that is not there.
 
-        >>> Fabric("tide", Fraction(44), Fraction(1, 2), shrinkage_across=Fraction(1, 50)).cutting_width
+        >>> half, share = Fraction(1, 2), Fraction(1, 50)
+        >>> Fabric("tide", Fraction(44), half, shrinkage_across=share).cutting_width
         Fraction(673, 16)
         """
         usable = self.usable_width

@@ -229,8 +229,10 @@ def round_up(length: Inches, step: Inches) -> Inches:
 def sale_text(length: Inches, sale_unit: Inches) -> str:
     """A bought length in the trade's words: metres for a metric sale unit, else yards.
 
-    >>> sale_text(Fraction(99, 2), Fraction(9, 2)), sale_text(12 * Fraction(1000, 254), Fraction(1000, 254))
-    ('1 3/8 yd', '1.2 m')
+    >>> sale_text(Fraction(99, 2), Fraction(9, 2))
+    '1 3/8 yd'
+    >>> sale_text(parse("1.2 m"), parse("10 cm"))
+    '1.2 m'
     """
     if (sale_unit / _INCHES_PER["yd"] * 16).denominator == 1:
         return f"{_mixed_text(length / _INCHES_PER['yd'])} yd"

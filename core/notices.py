@@ -37,7 +37,8 @@ def _print(plan: Plan) -> Iterator[Notice]:
         if fabric.one_way_print and fabric_plan.lay.placements:
             yield Notice(
                 f"fabrics[{place}].one_way_print",
-                f"{fabric.name} has one way up: check the print's direction at every piece and join.",
+                f"{fabric.name} has one way up: check the print's direction at every piece "
+                "and join.",
             )
 
 

@@ -100,7 +100,7 @@ class Fields:
         self.asked.add(key)
         return self.data.get(key) is not None
 
-    def raw(self, key: str, default: object = _REQUIRED) -> Any:
+    def raw(self, key: str, default: object = _REQUIRED) -> Any:  # noqa: ANN401 - JSON is any
         """The value at `key`, unchecked; refuses if it is missing and has no default."""
         self.asked.add(key)
         if key in self.data:

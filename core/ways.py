@@ -33,7 +33,7 @@ from core.refusal import Refusal
 
 PartPlan: TypeAlias = BorderPlan | BackingPlan | BindingPlan | SleevePlan
 Combination: TypeAlias = tuple[PartPlan, ...]
-Score: TypeAlias = tuple[int, int, Fraction, Fraction, Fraction, int]
+Score: TypeAlias = tuple[int, int, Fraction, Fraction, int, Fraction]
 
 _IN_PROBLEM = re.compile(r"(pieces|runs)\[(\d+)\]")
 MOST_COMBINATIONS = 32  # beyond this, parts are chosen one after the other
@@ -176,11 +176,15 @@ def _require_layable(problem: LayProblem, paths: dict[str, str]) -> None:
 
 
 class LayFault(RuntimeError):
-    """The solver made a lay that the checker refuses: a fault of the program, never shown as a plan."""
+    """The solver made a lay that the checker refuses: a fault of the program, never shown."""
 
 
 def _score(project: Project, found: Chosen) -> Score:
-    """Smaller is better: all placed and matched, then cost, length bought and used, seams."""
+    """Smaller is better: all placed and matched, then cost, length bought, pieces, length used.
+
+    Pieces count before the length used, since a seam saved is worth more than
+    a longer offcut of cloth that is paid for already.
+    """
     cost = Fraction(0)
     for fabric, cloth in zip(project.fabrics, found.lay.cloths, strict=True):
         price = Fraction(1) if fabric.price_per_yard is None else fabric.price_per_yard
@@ -190,8 +194,8 @@ def _score(project: Project, found: Chosen) -> Score:
         sum(1 for part in found.combination if getattr(part, "last_resort", False)),
         cost,
         sum((cloth.bought_along for cloth in found.lay.cloths), Fraction(0)),
+        sum(len(cloth.placements) for cloth in found.lay.cloths),
         sum((cloth.used_along for cloth in found.lay.cloths), Fraction(0)),
-        len(found.demands),
     )
 
 

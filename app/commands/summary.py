@@ -22,11 +22,10 @@ def _lines(plan: Plan) -> Iterator[str]:
         yield f"  {fabric.fabric.name}: {_buy(fabric)}"
     if plan.batting is not None:
         package = plan.batting.package
-        across, along = (
-            show(plan.batting.across, units, unit=False),
-            show(plan.batting.along, units),
-        )
-        yield f"  batting: {across} × {along}, {f'{package[0]} package' if package else 'by the roll'}"
+        across = show(plan.batting.across, units, unit=False)
+        along = show(plan.batting.along, units)
+        how = f"{package[0]} package" if package else "by the roll"
+        yield f"  batting: {across} × {along}, {how}"
     yield "To cut:"
     for part in plan.parts:
         across = show(part.across, units, unit=False)

@@ -17,7 +17,8 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import IO
 
-from app.first_run.telling import Stop, last_line, say, watch
+from app.first_run.outside import last_line, watch
+from app.first_run.telling import Stop, say
 
 if sys.platform == "win32":
     import msvcrt
@@ -93,7 +94,7 @@ class Environment:
         elif not self.folder.exists():
             say(
                 f"First run: making a private environment in {self.folder}, "
-                "once. It takes some minutes and about 400 MB, and touches nothing else."
+                "once. It takes a few minutes and up to 500 MB, and touches nothing else."
             )
         else:
             say(

@@ -9,10 +9,8 @@ from __future__ import annotations
 import operator
 import re
 import sys
-import tomllib
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
-from importlib import metadata
 from pathlib import Path
 
 from app.first_run.telling import Stop
@@ -93,6 +91,8 @@ def requirements(extra: str = "", *, root: Path = ROOT) -> tuple[str, ...]:
     path = root / "pyproject.toml"
     if not path.is_file():
         return ()
+    import tomllib  # here and not above: most starts get by without
+
     project = tomllib.loads(path.read_text(encoding="utf-8"))["project"]
     extras = project["optional-dependencies"][extra] if extra else []
     return (*project["dependencies"], *extras)
@@ -119,6 +119,8 @@ def within(version: str, limits: str) -> bool:
 
 
 def _met(requirement: str) -> bool:
+    from importlib import metadata  # 20 ms that a plan without paper is spared
+
     name = re.split("[<>=]", requirement, maxsplit=1)[0]
     try:
         version = metadata.version(name)

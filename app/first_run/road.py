@@ -6,13 +6,11 @@ The system comes first: without Qt's libraries 80 MB of Qt are fetched for nothi
 from __future__ import annotations
 
 import os
-import subprocess
 import sys
 from collections.abc import Mapping, Sequence
 from typing import NoReturn
 
-from app.first_run import needs, system
-from app.first_run.environment import Environment
+from app.first_run import needs
 from app.first_run.telling import Stop, say
 
 AGAIN = "CROSSGRAIN_IN_PRIVATE_ENVIRONMENT"
@@ -32,6 +30,12 @@ def travel(module: str, argv: Sequence[str]) -> None:
 
 def _travel(module: str, argv: Sequence[str], *, again: bool) -> None:
     wanted = needs.needs_of(module, argv, os.environ)
+    if wanted == needs.Needs():
+        return
+    # Not imported above: a plan without paper would wait for them and not use them.
+    from app.first_run import system
+    from app.first_run.environment import Environment
+
     lacking = needs.missing(wanted.requirements)
     environment = Environment(needs.ROOT)
     if lacking and again:
@@ -52,5 +56,7 @@ def _go_on(python: str, module: str, argv: Sequence[str]) -> NoReturn:
     command: list[str] = [python, "-m", module, *argv]
     environ: Mapping[str, str] = {**os.environ, AGAIN: "1"}
     if sys.platform == "win32":  # exec there returns to the prompt before the program has ended
+        import subprocess
+
         sys.exit(subprocess.call(command, env=environ))
     os.execve(python, command, environ)

@@ -14,7 +14,8 @@ import shutil
 import sys
 from collections.abc import Callable, Mapping, Sequence
 
-from app.first_run.telling import Stop, last_line, say, watch
+from app.first_run.outside import last_line, watch
+from app.first_run.telling import Stop, say
 
 INSTALL = ("apt-get", "install", "-y", "--no-install-recommends")
 QUIET = {"DEBIAN_FRONTEND": "noninteractive", "LC_ALL": "C.UTF-8"}
@@ -71,6 +72,18 @@ def provide(
         raise Stop(
             f"apt-get installed {' '.join(packages)}, and yet {', '.join(still)} is missing."
         )
+
+
+def some(names: Sequence[str]) -> str:
+    """Return a list for a sentence: the first three names, and how many more there are.
+
+    >>> some(["libEGL.so.1", "libGL.so.1"])
+    'libEGL.so.1, libGL.so.1'
+    >>> some(["libEGL.so.1", "libGL.so.1", "pdftotext", "pdftoppm", "ensurepip"])
+    'libEGL.so.1, libGL.so.1, pdftotext and 2 more'
+    """
+    more = f" and {len(names) - 3} more" if len(names) > 3 else ""
+    return ", ".join(names[:3]) + more
 
 
 def install(packages: Sequence[str]) -> None:

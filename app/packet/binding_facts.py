@@ -21,7 +21,9 @@ def binding_facts(binding: Binding, plan: BindingPlan, units: Units) -> Iterator
     )
     unit = "bias tube" if binding.grain is Grain.BIAS else "strip"
     longest = show(plan.strip_length, units)
-    joins = f"{times(plan.joins, 'join')} ({binding.joins}), each taking {show(plan.join_loss, units)}"
+    joins = (
+        f"{times(plan.joins, 'join')} ({binding.joins}), each taking {show(plan.join_loss, units)}"
+    )
     yield (
         f"{times(plan.strips, unit)}, the longest {longest}; {joins}. Joined length "
         f"{show(plan.joined_length, units)}, {show(plan.spare, units)} to spare."

@@ -6,6 +6,7 @@ turns to a new page, which repeats the running head. Sizes are points.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Final
 
 from app.packet.page import Box, Entry, Item, Page, Words
@@ -22,6 +23,8 @@ LINE: Final = 1.3 * BODY  # from one baseline of running text to the next
 FOOT_HEIGHT: Final = 22.0
 BOTTOM: Final = FRAME_HEIGHT - FOOT_HEIGHT  # where the matter of a page ends
 _TITLE_LINES = 2
+_BEFORE_HEADING = 8.0
+_HANG = 1.4 * BODY
 
 
 class Column:
@@ -58,8 +61,9 @@ class Column:
         return top
 
     def gap(self, height: float) -> None:
-        """Space that a page may end in."""
-        self.y = min(self.y + height, BOTTOM)
+        """Space that a page may end in; none at the top of the first page."""
+        if self.y:
+            self.y = min(self.y + height, BOTTOM)
 
     def mark(self, title: str, level: int) -> None:
         """Put an entry into the outline that leads here."""
@@ -75,7 +79,8 @@ class Column:
 
     def heading(self, text: str, *, level: int | None = None, follow: float = 3 * LINE) -> None:
         """A heading that stays with the `follow` points of matter after it."""
-        self.need(HEADING * LEADING + 6 + follow)
+        self.gap(_BEFORE_HEADING)
+        self.need(HEADING * LEADING + 4 + follow)
         if level is not None:
             self.mark(text, level)
         self._line(text, HEADING)
@@ -86,15 +91,16 @@ class Column:
         for line in lines_of(text, FRAME_WIDTH - indent, bold=bold):
             self.words(line, indent, self.take(LINE), bold=bold)
 
-    def item(self, text: str, sign: str = "•") -> None:
-        """A paragraph hung on a bullet; kept in one piece where a page can hold it."""
-        lines = lines_of(text, FRAME_WIDTH - BODY * 1.4)
-        self.need(min(len(lines) * LINE, BOTTOM / 2))
-        for place, line in enumerate(lines):
-            top = self.take(LINE)
-            if place == 0:
-                self.words(sign, 0, top)
-            self.words(line, BODY * 1.4, top)
+    def items(self, texts: Sequence[str], sign: str = "•") -> None:
+        """Paragraphs hung on bullets; a paragraph stays in one piece where a page can hold it."""
+        for text in texts:
+            lines = lines_of(text, FRAME_WIDTH - _HANG)
+            self.need(min(len(lines) * LINE, BOTTOM / 2))
+            for place, line in enumerate(lines):
+                top = self.take(LINE)
+                if place == 0:
+                    self.words(sign, 0, top)
+                self.words(line, _HANG, top)
 
     def words(self, text: str, left: float, top: float, *, bold: bool = False) -> None:
         """One line of running text in the strip whose top is `top`."""
@@ -111,6 +117,11 @@ class Column:
         height = size * LEADING
         self.add(Words((0.0, self.y + (height + CAPITALS * size) / 2), fitted, size, True))
         self.y += height
+
+
+def items_height(texts: Sequence[str]) -> float:
+    """What `Column.items` takes for `texts` on one page."""
+    return sum(len(lines_of(text, FRAME_WIDTH - _HANG)) for text in texts) * LINE
 
 
 def baseline(top: float) -> float:

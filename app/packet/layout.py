@@ -43,7 +43,7 @@ def lay_out(drawing: Drawing, width: float, height: float) -> Layout:
     Layout(ratio=10, stretches=((0.0, 69.0), (66.0, 135.0), (132.0, 200.0)))
     """
     across = _ratio(drawing.width, width)
-    whole = max(across, _ratio(drawing.height, height))
+    whole = ratio_on_one_page(drawing, width, height)
     if whole <= max(SMALLEST_READABLE, across):
         return Layout(whole, ((0.0, drawing.height),))
     most = max(SMALLEST_READABLE, across)
@@ -56,10 +56,22 @@ def lay_out(drawing: Drawing, width: float, height: float) -> Layout:
     return Layout(ratio, _stretches(drawing.height, _inches(height, ratio)))
 
 
-def better(first: Layout, second: Layout) -> bool:
-    """Whether `second` is worth turning the picture for: fewer pages, or much larger."""
-    one, two = len(first.stretches), len(second.stretches)
-    return two < one or (two == one and second.ratio * 5 <= first.ratio * 4)
+def ratio_on_one_page(drawing: Drawing, width: float, height: float) -> int:
+    """The least n at which all of `drawing` goes on one page at 1 : n."""
+    return max(_ratio(drawing.width, width), _ratio(drawing.height, height))
+
+
+def larger_turned(upright: Layout, turned: int) -> bool:
+    """Whether one page at 1 : `turned`, the cloth lying, beats the upright layout.
+
+    >>> larger_turned(Layout(16, ((0.0, 90.0),)), 12)
+    True
+    >>> larger_turned(Layout(10, ((0.0, 60.0), (57.0, 90.0))), 25)
+    False
+    """
+    if len(upright.stretches) > 1:
+        return turned <= max(SMALLEST_READABLE, upright.ratio)
+    return turned * 5 <= upright.ratio * 4
 
 
 def stretch_of(drawing: Drawing, top: float, bottom: float) -> Drawing:
@@ -88,12 +100,12 @@ def _ratio(inches: float, points: float) -> int:
 
 
 def _inches(points: float, ratio: int) -> float:
-    """Inches of drawing that `points` of page hold, whole inches so that breaks are easy to find."""
+    """Whole inches of drawing that `points` of page hold."""
     return float(int(points * ratio / POINTS_PER_INCH))
 
 
 def _stretches(length: float, held: float) -> tuple[tuple[float, float], ...]:
-    """Stretches of at most `held` that cover `length`, each beginning `OVERLAP` before the last ends."""
+    """Stretches of at most `held` that cover `length`, neighbours sharing `OVERLAP`."""
     stretches = []
     start = 0.0
     while start + held < length:

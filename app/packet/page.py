@@ -57,12 +57,15 @@ class Frame:
 
 @dataclass(frozen=True, slots=True)
 class Picture:
-    """A drawing with its top left corner `at`, `scale` points to the inch, cut off at `frame`."""
+    """A drawing with its top left corner `at`, `scale` points to the inch, cut off at `frame`.
+
+    Without a frame nothing is cut off.
+    """
 
     drawing: Drawing
     at: Point
     scale: float
-    frame: Frame
+    frame: Frame | None = None
 
 
 Item: TypeAlias = Words | Rule | Box | Picture

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from io import BytesIO
 from typing import TYPE_CHECKING, assert_never
 
-from app.packet.page import Box, Item, Page, Picture, Rule, Words
+from app.packet.page import Box, Frame, Item, Page, Picture, Rule, Words
 from app.packet.paper import FRAME_HEIGHT, FRAME_WIDTH, Paper
 from app.paint_pdf import paint_pdf
 from app.style import Theme
@@ -108,11 +108,9 @@ class _Printer:
         self.canvas.rect(left + inset, bottom + inset, box.width - less, box.height - less)
 
     def _picture(self, picture: Picture) -> None:
-        frame = picture.frame
         self.canvas.saveState()
-        window = self.canvas.beginPath()
-        window.rect(*self.place((frame.left, frame.top + frame.height)), frame.width, frame.height)
-        self.canvas.clipPath(window, stroke=0, fill=0)
+        if picture.frame is not None:
+            self._cut_off(picture.frame)
         paint_pdf(
             self.canvas,
             picture.drawing,
@@ -121,6 +119,11 @@ class _Printer:
             style=self.theme,
         )
         self.canvas.restoreState()
+
+    def _cut_off(self, frame: Frame) -> None:
+        window = self.canvas.beginPath()
+        window.rect(*self.place((frame.left, frame.top + frame.height)), frame.width, frame.height)
+        self.canvas.clipPath(window, stroke=0, fill=0)
 
     def _pen(self, width: float, dash: Sequence[float] = ()) -> None:
         self.canvas.setStrokeColor(self.theme.ink)

@@ -8,13 +8,12 @@ from typing import Final
 
 from app.packet.binding_facts import binding_facts
 from app.packet.cautions import CAUTIONS
-from app.packet.column import BODY, LINE, Column, lines_of
-from app.packet.page import Frame, Page, Picture
+from app.packet.column import LINE, Column, items_height, lines_of
+from app.packet.page import Page, Picture
 from app.packet.paper import FRAME_WIDTH
+from app.packet.swatch import WIDTH, swatch
 from app.packet.table import ColumnHead, table
 from app.packet.wording import money, part_size, purchase, size, times
-from app.type_fit import limited
-from app.typeface import typeface
 from core.drawing.quilt import draw_quilt
 from core.lay.lay import BOLT
 from core.lengths import show
@@ -24,14 +23,15 @@ from core.quilt import Seams
 _TITLE: Final = "The quilt"
 _PICTURE: Final = (250.0, 240.0)  # points that the picture may take
 _FACTS_AT: Final = 264.0
+_ASIDE: Final = WIDTH + 6
 _GAP: Final = 10.0
 _BUY = (
-    ColumnHead("Fabric", 22),
-    ColumnHead("Buy", 18),
-    ColumnHead("Lay takes", 16),
-    ColumnHead("From the shelf", 22),
-    ColumnHead("Cost", 11),
-    ColumnHead("Least?", 13),
+    ColumnHead("Fabric", 21),
+    ColumnHead("Buy", 20),
+    ColumnHead("Lay takes", 13),
+    ColumnHead("From the shelf", 20),
+    ColumnHead("Cost", 9),
+    ColumnHead("Proved least", 17),
 )
 _CUT = (
     ColumnHead("Letter", 9),
@@ -61,43 +61,54 @@ def _quilt(column: Column, plan: Plan) -> None:
     drawing = draw_quilt(plan)
     scale = min(_PICTURE[0] / drawing.width, _PICTURE[1] / drawing.height)
     wide, high = drawing.width * scale, drawing.height * scale
-    facts = _facts_lines(plan)
-    top = column.take(max(high, len(facts) * LINE) + _GAP)
-    left = (_PICTURE[0] - wide) / 2
-    column.add(Picture(drawing, (left, top), scale, Frame(left, top, wide, high)))
-    for place, (line, bold) in enumerate(facts):
-        column.words(line, _FACTS_AT, top + place * LINE, bold=bold)
+    rows = tuple(_facts_rows(plan))
+    top = column.take(max(high, len(rows) * LINE) + _GAP)
+    column.add(Picture(drawing, ((_PICTURE[0] - wide) / 2, top), scale))
+    for place, (role, line, bold) in enumerate(rows):
+        strip = top + place * LINE
+        if role:
+            column.add(swatch(role, _FACTS_AT, strip))
+        column.words(line, _FACTS_AT + _ASIDE, strip, bold=bold)
 
 
-def _facts_lines(plan: Plan) -> list[tuple[str, bool]]:
-    width = FRAME_WIDTH - _FACTS_AT
-    return [
-        (line, bold)
-        for text, bold in _facts(plan)
-        for line in lines_of(text, width, bold=bold)
-    ]
+def _facts_rows(plan: Plan) -> Iterator[tuple[str, str, bool]]:
+    """The facts in lines that fit beside the picture, a role with the first of each."""
+    for role, text, bold in _facts(plan):
+        lines = lines_of(text, FRAME_WIDTH - _FACTS_AT - _ASIDE, bold=bold)
+        for place, line in enumerate(lines):
+            yield role if place == 0 else "", line, bold
 
 
-def _facts(plan: Plan) -> Iterator[tuple[str, bool]]:
-    """What is made and how large, (text, bold) line by line."""
+def _facts(plan: Plan) -> Iterator[tuple[str, str, bool]]:
+    """What is made and how large: (role, text, bold)."""
     units, quilt = plan.project.units, plan.project.quilt
-    yield f"Finished {size(plan.finished_width, plan.finished_length, units)}", True
-    yield f"Top as measured: {size(quilt.width, quilt.length, units)}", False
+    yield "", f"Finished {size(plan.finished_width, plan.finished_length, units)}", True
     if quilt.copies > 1:
-        yield f"This packet cuts {quilt.copies} of them.", True
+        yield "", f"This packet cuts {quilt.copies} of them.", True
+    yield "top", f"top, as measured {size(quilt.width, quilt.length, units)}", False
     for border in plan.borders:
-        yield f"Border {border.number}: {show(border.border.width, units)} finished", False
-    if (backing := plan.backing) is not None:
-        yield f"Backing: {size(backing.across, backing.along, units)}", False
-        if backing.seams is not Seams.NONE:
-            yield f"{times(backing.panels, 'panel')}, seams {backing.seams}", False
+        yield (
+            "border",
+            f"border {border.number}, {show(border.border.width, units)} finished",
+            False,
+        )
+    if plan.binding is not None:
+        yield (
+            "binding",
+            f"binding, {show(plan.binding.first_face_width, units)} on this face",
+            False,
+        )
     if (batting := plan.batting) is not None:
-        yield f"Batting: {size(batting.across, batting.along, units)}", False
+        yield "batting", f"batting {size(batting.across, batting.along, units)}", False
         if batting.package is not None:
             name, across, along = batting.package
-            yield f"Smallest common package: {name}, {size(across, along, units)}", False
+            yield "", f"(package: {name}, {size(across, along, units)})", False
+    if (backing := plan.backing) is not None:
+        seams = f", seams {backing.seams}" if backing.seams is not Seams.NONE else ""
+        yield "backing", f"backing {size(backing.across, backing.along, units)}", False
+        yield "", f"({times(backing.panels, 'panel')}{seams})", False
     if (sleeve := plan.sleeve) is not None:
-        yield f"Hanging sleeve: {show(sleeve.depth, units)} deep", False
+        yield "sleeve", f"hanging sleeve, {show(sleeve.depth, units)} deep", False
 
 
 def _buy(column: Column, plan: Plan) -> None:
@@ -105,8 +116,8 @@ def _buy(column: Column, plan: Plan) -> None:
     table(column, _BUY, [_buy_row(plan, fabric_plan) for fabric_plan in plan.fabrics])
     if any(not fabric_plan.lay.proved_least for fabric_plan in plan.fabrics):
         column.text(
-            "“Proved”: no lay of these pieces can be bought in less. “Not proved”: a better lay may "
-            "exist."
+            "Proved least: no lay of these pieces can be bought in less. Not proved: a better lay "
+            "may exist."
         )
     column.gap(_GAP)
 
@@ -115,11 +126,11 @@ def _buy_row(plan: Plan, fabric_plan: FabricPlan) -> tuple[str, ...]:
     units, lay, buy = plan.project.units, fabric_plan.lay, fabric_plan.buy
     return (
         fabric_plan.fabric.name,
-        purchase(fabric_plan),
+        purchase(fabric_plan, units),
         show(lay.used_along, units) if lay.used_along else "–",
         _from_the_shelf(plan, fabric_plan),
         money(buy.cost if buy.along else None),
-        "proved" if lay.proved_least else "not proved",
+        "yes" if lay.proved_least else "not proved",
     )
 
 
@@ -129,9 +140,12 @@ def _from_the_shelf(plan: Plan, fabric_plan: FabricPlan) -> str:
         (rect.across, rect.along) for sheet, rect in fabric_plan.lay.sheets if sheet.on != BOLT
     )
     units = plan.project.units
-    return "\n".join(
-        f"{count} of {size(across, along, units)}" for (across, along), count in used.items()
-    ) or "–"
+    return (
+        "\n".join(
+            f"{count} of {size(across, along, units)}" for (across, along), count in used.items()
+        )
+        or "–"
+    )
 
 
 def _cut(column: Column, plan: Plan) -> None:
@@ -149,21 +163,19 @@ def _warnings(column: Column, plan: Plan) -> None:
     if not plan.warnings:
         return
     column.heading("Before you cut", level=1)
-    for warning in plan.warnings:
-        column.item(warning.text, "!")
+    column.items([warning.text for warning in plan.warnings], "!")
     column.gap(_GAP)
 
 
 def _binding(column: Column, plan: Plan) -> None:
     if plan.binding is None or plan.project.binding is None:
         return
-    column.heading("The binding", level=1)
-    for text in binding_facts(plan.project.binding, plan.binding, plan.project.units):
-        column.item(text)
+    facts = tuple(binding_facts(plan.project.binding, plan.binding, plan.project.units))
+    column.heading("The binding", level=1, follow=items_height(facts))
+    column.items(facts)
     column.gap(_GAP)
 
 
 def _cautions(column: Column) -> None:
-    column.heading("Cautions", level=1, follow=6 * LINE)
-    for text in CAUTIONS:
-        column.item(text)
+    column.heading("Cautions", level=1, follow=items_height(CAUTIONS))
+    column.items(CAUTIONS)

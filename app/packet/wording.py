@@ -21,10 +21,10 @@ def part_size(part: Part, units: Units) -> str:
     return size(part.across, part.along, units)
 
 
-def purchase(plan: FabricPlan) -> str:
-    """What to buy of one fabric."""
+def purchase(plan: FabricPlan, units: Units) -> str:
+    """What to buy of one fabric, as it is sold and as it measures."""
     if plan.buy.along:
-        return plan.buy.sale_text
+        return f"{plan.buy.sale_text} ({show(plan.buy.along, units)})"
     return "nothing: use what is on hand" if plan.lay.sheets else "nothing"
 
 

@@ -10,18 +10,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from enum import Enum, auto
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QKeyEvent,
     QMouseEvent,
-    QPainter,
-    QPaintEvent,
-    QPen,
     QResizeEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QFrame, QGraphicsScene, QGraphicsView
+from PySide6.QtWidgets import QGraphicsScene, QGraphicsView
 
 from app.style import SCREEN_LIGHT, Theme
 from app.window.drawing_item import DrawingItem
@@ -53,7 +50,6 @@ class Canvas(QGraphicsView):
         self._drag_from: QPointF | None = None
         self._space = False
         self.setScene(QGraphicsScene(self))
-        self.setFrameShape(QFrame.Shape.NoFrame)
         self.setAccessibleName(name)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setResizeAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
@@ -190,14 +186,3 @@ class Canvas(QGraphicsView):
             if key := item.picture.key_at(place.x(), place.y()):
                 return key
         return ""
-
-    def focusInEvent(self, event: QEvent) -> None:  # type: ignore[override]  # noqa: N802
-        super().focusInEvent(event)  # type: ignore[arg-type]
-        self.viewport().update()
-
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802 - Qt's name
-        super().paintEvent(event)
-        if self.hasFocus():
-            painter = QPainter(self.viewport())
-            painter.setPen(QPen(QColor(self.theme.chosen), 2))
-            painter.drawRect(self.viewport().rect().adjusted(1, 1, -1, -1))

@@ -6,11 +6,12 @@ from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
-from app.paint_qt import Picture, canvas_font
+from app.paint_qt import Picture, canvas_font, text_width
 from app.style import Theme
 from core.drawing.marks import Drawing
 
 HEADROOM = 6.0  # inches kept above a drawing for its title
+TITLE_SHARE = 0.5  # of the headroom, for the letters
 TITLE_SIZE = 14.0  # pixels, at most
 SMALLEST_TITLE = 7.0
 
@@ -29,19 +30,20 @@ class DrawingItem(QGraphicsItem):
     def boundingRect(self) -> QRectF:  # noqa: N802 - Qt's name
         drawing = self.picture.drawing
         headroom = HEADROOM if self.title else 0.0
-        return QRectF(-0.5, -headroom, drawing.width + 1, drawing.height + headroom + 0.5)
+        width = max(drawing.width, text_width(self.title) * TITLE_SHARE * HEADROOM)
+        return QRectF(-0.5, -headroom, width + 1, drawing.height + headroom + 0.5)
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
         scale = option.levelOfDetailFromTransform(painter.worldTransform())
         self.picture.paint(painter, scale, self.theme, self.chosen)
-        size = min(TITLE_SIZE, HEADROOM * scale * 0.5)
+        size = min(TITLE_SIZE, TITLE_SHARE * HEADROOM * scale)
         if self.title and size >= SMALLEST_TITLE:
             self._paint_title(painter, size)
 
     def _paint_title(self, painter: QPainter, size: float) -> None:
-        """The title on the table, never wider than the view shows."""
+        """The title, on the table above the drawing."""
         at = painter.worldTransform().map(QPointF(0, 0))
         font = QFont(canvas_font())
         font.setPixelSize(int(size))

@@ -410,12 +410,14 @@ def part_name(form: FileForm, prefix: str) -> str:
 
     >>> part_name({"borders": [{}, {}]}, "borders[1]")
     'Border 2'
+    >>> part_name({}, "fabrics")
+    'Fabric'
     """
     key, _, index = prefix.rpartition(".")[2].partition("[")
     kind = next(kind for kind in (*PARTS, ON_HAND) if kind.key == key)
-    if kind is FABRIC:
+    if kind is FABRIC and index:
         return f"{kind.title} {value_at(form, prefix)['name']}"
-    return f"{kind.title} {int(index[:-1]) + 1}" if kind.many else kind.title
+    return f"{kind.title} {int(index[:-1]) + 1}" if index else kind.title
 
 
 def summary(kind: PartKind, values: FileForm, units: str) -> str:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -21,7 +21,15 @@ from PySide6.QtWidgets import (
 )
 
 from app.window.document import Document
-from app.window.fields import BORDER, FABRIC, QUILT, SINGLE_PARTS, part_name
+from app.window.fields import (
+    BORDER,
+    FABRIC,
+    QUILT,
+    SINGLE_PARTS,
+    Field,
+    part_name,
+    value_at,
+)
 from app.window.part_form import FieldRow
 from app.window.part_section import (
     BORDER_VERBS,
@@ -31,12 +39,13 @@ from app.window.part_section import (
     SectionList,
 )
 from core import edit
-from core.quilt import Project
 from core.refusal import Refusal
 
 
 class PartsPanel(QScrollArea):
-    """The forms of one document."""
+    """The forms of one document. Emits `said(sentence)` for what has no place of its own."""
+
+    said = Signal(str)
 
     def __init__(self, document: Document) -> None:
         super().__init__()
@@ -105,6 +114,13 @@ class PartsPanel(QScrollArea):
         present = (key for key in self.singles if getattr(self.document.project, key))
         yield from (self.singles[key] for key in present)
 
+    def all_sections(self) -> Iterator[PartSection]:
+        """Those, and the sections of pieces on hand within them."""
+        for section in self.sections():
+            if section.on_hand is not None:
+                yield from section.on_hand.sections
+            yield section
+
     def rows(self) -> dict[str, FieldRow]:
         """Every field by its path in the file."""
         return {path: row for section in self.sections() for path, row in section.rows().items()}
@@ -141,16 +157,12 @@ class PartsPanel(QScrollArea):
     def _asked(self, verb: str, prefix: str) -> None:
         """Add, remove or move a part."""
         called = self._called(prefix)
-        single = prefix in self.singles
         text, change = {
             "add": (f"Add {called}", lambda project: edit.add(project, prefix)),
             "add part": (f"Add {called}", lambda project: edit.add_part(project, prefix)),
             "up": (f"Move {called}", lambda project: edit.move(project, prefix, -1)),
             "down": (f"Move {called}", lambda project: edit.move(project, prefix, +1)),
-            "remove": (
-                f"Remove {called}",
-                lambda project: (edit.remove_part if single else edit.remove)(project, prefix),
-            ),
+            "remove": (f"Remove {called}", lambda project: edit.remove(project, prefix)),
         }[verb]
         try:
             self.document.edit(text, change)
@@ -160,6 +172,10 @@ class PartsPanel(QScrollArea):
             if verb.startswith("add"):
                 self._show_added(prefix)
 
+    def add(self, key: str) -> None:
+        """Add a fabric or a border at the end of its list."""
+        self._asked("add", key)
+
     def _called(self, prefix: str) -> str:
         """A part within a phrase: "border 2"; the name of its kind for a list."""
         name = part_name(self.document.form, prefix)
@@ -167,7 +183,7 @@ class PartsPanel(QScrollArea):
 
     def _show_added(self, prefix: str) -> None:
         """Open what was just added, and put the cursor into its first field."""
-        added = [s for s in self._all_sections() if s.prefix.startswith(prefix)][-1]
+        added = [s for s in self.all_sections() if s.prefix.startswith(prefix)][-1]
         for outer in self.sections():
             if prefix.startswith(outer.prefix):
                 outer.reveal()
@@ -184,9 +200,11 @@ class PartsPanel(QScrollArea):
         if (row := self.rows().get(path)) is not None:
             row.tell(sentence)
             self._refused = row
-        elif section := next((s for s in self._all_sections() if path.startswith(s.prefix)), None):
+        elif section := next((s for s in self.all_sections() if path.startswith(s.prefix)), None):
             section.tell(sentence)
             self._refused = section
+        else:
+            self.said.emit(sentence)
         self._mark()
 
     def clear_refusal(self) -> None:
@@ -212,5 +230,5 @@ class PartsPanel(QScrollArea):
                 row.editor.commit()
 
     def _mark(self) -> None:
-        for section in self._all_sections():
+        for section in self.all_sections():
             section.mark()

@@ -1,4 +1,4 @@
-"""What the window says at length: the trade's words, the cautions, about the program."""
+"""What the window says at length: the trade's words, and about the program."""
 
 from __future__ import annotations
 
@@ -76,23 +76,6 @@ WORDS: tuple[tuple[str, str], ...] = (
         "What is lost at the cut end of a length of cloth when it is cut square to the selvage.",
     ),
     ("width of fabric (WOF)", "The whole width, selvage to selvage, as it comes off the bolt."),
-)
-
-CAUTIONS: tuple[str, ...] = (
-    "Close the blade guard of a rotary cutter after every cut, and never leave an open blade "
-    "on the table.",
-    "Cut away from your body. Keep your other hand flat on the ruler, clear of its edge; a "
-    "cut-resistant glove is a help.",
-    "Stand to cut, on a firm mat at a comfortable height. A dull blade slips: change it, and "
-    "wrap the old one before it goes in the bin.",
-    "An iron stays hot after it is switched off. Keep it, its cord and its steam away from "
-    "hands and children, and never leave it alone while it is on.",
-    "Count pins in and out, keep them off the floor and away from mouths, and do not sew over them.",
-    "Children and learners work under the supervision of a teacher or guardian, whose word "
-    "goes before anything here.",
-    "Follow the instructions of the makers of your cutter, ruler, mat, iron and machine. Where "
-    "they say otherwise, they are right.",
-    "Measure your own quilt and your own cloth before you cut: cloth cannot be un-cut.",
 )
 
 ABOUT = (

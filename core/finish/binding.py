@@ -183,14 +183,16 @@ def reach_warning(plan: BindingPlan, units: Units) -> str | None:
     """A sentence where the fold lands too little past the seam, else None."""
     if plan.reach >= REACH_BY_MACHINE:
         return None
-    reach = show(plan.reach, units)
+    reach, by_hand, by_machine = (
+        show(length, units) for length in (plan.reach, REACH_BY_HAND, REACH_BY_MACHINE)
+    )
     if plan.reach >= REACH_BY_HAND:
         return (
             f"The fold reaches {reach} past the seam: enough to finish by hand, too little by "
-            f"machine (common practice: {show(REACH_BY_MACHINE, units)}). Cut the strip wider for that."
+            f"machine (common practice: {by_machine}). Cut the strip wider for that."
         )
     return (
         f"The fold reaches only {reach} past the seam: too little to finish by hand (common "
-        f"practice: {show(REACH_BY_HAND, units)}) or by machine ({show(REACH_BY_MACHINE, units)}). "
-        "Cut the strip wider, or sew a narrower seam."
+        f"practice: {by_hand}) or by machine ({by_machine}). Cut the strip wider, or sew a "
+        "narrower seam."
     )

@@ -66,7 +66,7 @@ PLUM = ClothLay(
     "plum",
     bought_along=F(40),
     used_along=F(36),
-    bound_along=F(35),
+    bound_along=F(36),
     proved_least=True,
     sheets=((HAND, rect(0, 0, 12, 12)), (BOLT, rect(0, 0, 40, 36))),
     placements=PLACED,
@@ -154,7 +154,7 @@ def test_the_same_place_on_another_sheet_is_no_overlap() -> None:
         (lambda: with_plum(bought_along=F(36)), FaultKind.BOUGHT),
         (lambda: with_plum(bought_along=F(38)), FaultKind.BOUGHT),
         (lambda: with_plum(bound_along=F(37)), FaultKind.BOUND),
-        (lambda: with_plum(bound_along=F(34)), FaultKind.BOUND),
+        (lambda: with_plum(bound_along=F(35)), FaultKind.BOUND),
         (lambda: with_plum(used_along=F(35)), FaultKind.WRONG_USE),
         (lambda: with_plum(cuts=CUTS[:-1]), FaultKind.CUTS),
         (lambda: with_plum(cuts=CUTS[::-1]), FaultKind.CUTS),
@@ -208,9 +208,7 @@ def test_a_single_segment_may_be_under_the_shortest() -> None:
     )
     placed = (Placement("strip", 1, BOLT, rect(0, 0, 10, 3), run_copy=1),)
     cut = Cut(BOLT, rect(0, 0, 40, 3), ALONG, F(10))
-    lay = ClothLay(
-        "dots", F(4), F(3), F(3), True, ((BOLT, rect(0, 0, 40, 3)),), placed, (), (cut,)
-    )
+    lay = ClothLay("dots", F(4), F(3), F(3), True, ((BOLT, rect(0, 0, 40, 3)),), placed, (), (cut,))
     assert check(problem, Lay((lay,))) == ()
 
 

@@ -1,0 +1,76 @@
+"""The right side: what to buy, what to know, what to cut and in which order."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QModelIndex, Signal
+from PySide6.QtWidgets import QLabel, QTabWidget, QVBoxLayout, QWidget
+
+from app.window import answer_rows
+from app.window.read_table import ReadTable
+from core.plan import Plan
+
+
+class AnswerPanel(QWidget):
+    """Shows a plan in words.
+
+    Emits `chosen(letters)` when parts are chosen in the table, and `asked(path)`
+    when a warning is followed to its field.
+    """
+
+    chosen = Signal(object)
+    asked = Signal(str)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.buy = ReadTable("What to buy", answer_rows.BUY_HEADERS, 1, whole=True)
+        self.notes = ReadTable("Before you cut", ("",), 0, whole=True)
+        self.cut = ReadTable("What to cut", answer_rows.CUT_HEADERS, 1, whole=False)
+        self.order = ReadTable("Cut order", ("", "Cut"), 1, whole=False)
+        self.figures = ReadTable("Figures", ("", ""), 1, whole=False)
+        self.notes_title = self._title("Before you cut")
+        self.tabs = QTabWidget(documentMode=True)
+        self.tabs.addTab(self.cut, "To cut")
+        self.tabs.addTab(self.order, "Cut order")
+        self.tabs.addTab(self.figures, "Figures")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(8, 8, 8, 8)
+        column.setSpacing(4)
+        column.addWidget(self._title("To buy"))
+        column.addWidget(self.buy)
+        column.addWidget(self.notes_title)
+        column.addWidget(self.notes)
+        column.addSpacing(8)
+        column.addWidget(self.tabs, 1)
+        self.setMinimumWidth(320)
+        self.cut.selectionModel().selectionChanged.connect(self._selected)
+        self.notes.activated.connect(self._followed)
+        self.notes.setToolTip("Press Enter, or click twice, to go to the field")
+
+    def _title(self, text: str) -> QLabel:
+        title = QLabel(text)
+        title.setObjectName("group")
+        return title
+
+    def show_plan(self, plan: Plan) -> None:
+        """Put the plan into words."""
+        self.buy.show_rows(answer_rows.to_buy(plan))
+        notes = answer_rows.warnings(plan)
+        self.notes.show_rows(notes)
+        self.notes.setVisible(bool(notes))
+        self.notes_title.setVisible(bool(notes))
+        letters = self.cut.chosen()
+        self.cut.show_rows(answer_rows.to_cut(plan))
+        self.cut.choose(next(iter(letters), ""))
+        self._selected()
+        self.order.show_rows(answer_rows.cut_order(plan))
+        self.figures.show_rows(answer_rows.figures(plan))
+
+    def choose(self, letter: str) -> None:
+        """Choose a part in the table of what to cut."""
+        self.cut.choose(letter)
+
+    def _selected(self) -> None:
+        self.chosen.emit(self.cut.chosen())
+
+    def _followed(self, index: QModelIndex) -> None:
+        self.asked.emit(self.notes.rows.rows[index.row()].key)

@@ -1,0 +1,118 @@
+"""A plan in the words of the right side: rows to buy, to cut, in order, and figures.
+
+Nothing is worked out here; what the plan holds is put into words.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from app.packet.wording import money, part_size, purchase, size, times
+from app.window.read_table import Row
+from core.drawing.cloth import sheet_title
+from core.lengths import Rounding, Units, show, typeset
+from core.plan import FabricPlan, Part, Plan
+from core.quilt import Seams
+from core.steps import sentence
+
+BUY_HEADERS = ("Cloth", "Buy", "Cost", "Waste")
+CUT_HEADERS = ("", "Part", "Size", "Cut", "Cloth")
+
+
+def _row(*cells: str, key: str = "", heading: bool = False) -> Row:
+    return Row(tuple(typeset(cell) for cell in cells), key, heading)
+
+
+def to_buy(plan: Plan) -> list[Row]:
+    """What to buy of each cloth, and of the batting."""
+    units = plan.project.units
+    rows = [_buy_row(fabric_plan, units) for fabric_plan in plan.fabrics]
+    if (batting := plan.batting) is not None:
+        if batting.package is None:
+            needed = size(batting.across, batting.along, units)
+            rows.append(_row("batting", f"by the roll, {needed}", "", ""))
+        else:
+            name, across, along = batting.package
+            rows.append(_row("batting", f"{name}, {size(across, along, units)}", "", ""))
+    return rows
+
+
+def _buy_row(fabric_plan: FabricPlan, units: Units) -> Row:
+    buy, name = fabric_plan.buy, fabric_plan.fabric.name
+    if not fabric_plan.lay.placements:
+        return _row(name, "nothing: not used", "", "")
+    waste = f"{round(fabric_plan.waste_share * 100)} %"
+    return _row(name, purchase(fabric_plan, units), money(buy.cost), waste)
+
+
+def to_cut(plan: Plan) -> list[Row]:
+    """The parts to cut, by letter."""
+    return [_cut_row(part, plan.project.units) for part in plan.parts]
+
+
+def _cut_row(part: Part, units: Units) -> Row:
+    cells = part.letter, part.name, part_size(part, units), str(part.count), part.fabric
+    return _row(*cells, key=part.letter)
+
+
+def cut_order(plan: Plan) -> list[Row]:
+    """Every cut in sequence, under the cloth it is made in."""
+    rows: list[Row] = []
+    units = plan.project.units
+    for fabric_plan in plan.fabrics:
+        lengths = {sheet: rect.along for sheet, rect in fabric_plan.lay.sheets}
+        last = None
+        for step in fabric_plan.steps:
+            if step.sheet != last:
+                last = step.sheet
+                title = sheet_title(fabric_plan.fabric, last, lengths[last], units)
+                rows.append(_row(title, heading=True))
+            rows.append(_row(str(step.number), sentence(step, units)))
+    return rows
+
+
+def warnings(plan: Plan) -> list[Row]:
+    """What the person should know before cutting; each row leads to its field."""
+    return [_row(notice.text, key=notice.path) for notice in plan.warnings]
+
+
+def figures(plan: Plan) -> list[Row]:
+    """The finishing arithmetic, part by part."""
+    units = plan.project.units
+    finished = size(plan.finished_width, plan.finished_length, units)
+    rows = [_row("Quilt with its borders", finished)]
+    for border in plan.borders:
+        grain = f"{border.grain.value}, {'joined' if border.joined else 'in one piece'}"
+        rows.append(_row(f"Border {border.number}: strips cut", show(border.cut_width, units)))
+        rows.append(_row(f"Border {border.number}: grain", grain))
+    rows.extend(_backing(plan, units))
+    if (batting := plan.batting) is not None:
+        rows.append(_row("Batting", size(batting.across, batting.along, units)))
+    rows.extend(_binding(plan, units))
+    if (sleeve := plan.sleeve) is not None:
+        rows.append(_row("Sleeve: cut size", size(sleeve.cut_width, sleeve.length, units)))
+    return rows
+
+
+def _backing(plan: Plan, units: Units) -> Iterator[Row]:
+    if (backing := plan.backing) is None:
+        return
+    yield _row("Backing", size(backing.across, backing.along, units))
+    panels = times(backing.panels, "panel")
+    seams = "" if backing.seams is Seams.NONE else f", seams {backing.seams.value}"
+    yield _row("Backing: sewn from", f"{panels}{seams}")
+
+
+def _binding(plan: Plan, units: Units) -> Iterator[Row]:
+    if (binding := plan.binding) is None:
+        return
+    yield _row("Binding: way round the quilt", show(binding.perimeter, units))
+    yield _row("Binding: length needed", show(binding.needs, units, Rounding.UP))
+    yield _row("Binding: strips", f"{binding.strips}, with {times(binding.joins, 'join')}")
+    yield _row("Binding: joined length", show(binding.joined_length, units, Rounding.DOWN))
+    yield _row("Binding: to spare", show(binding.spare, units, Rounding.DOWN))
+    yield _row("Binding: first face", show(binding.first_face_width, units))
+    yield _row("Binding: second face", show(binding.second_face_width, units))
+    yield _row("Binding: reach past the seam", show(binding.reach, units))
+    narrowest = show(binding.narrowest_usable_width, units, Rounding.UP)
+    yield _row("Binding: narrowest usable width", narrowest)

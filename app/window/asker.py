@@ -1,0 +1,79 @@
+"""Questions to the person, behind one interface so that logic never waits for a dialog."""
+
+from __future__ import annotations
+
+from enum import Enum, auto
+from pathlib import Path
+from typing import Protocol
+
+from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
+
+from core.project_file import SUFFIX
+
+PROJECTS = f"Crossgrain projects (*{SUFFIX})"
+PACKETS = "PDF documents (*.pdf)"
+
+
+class Answer(Enum):
+    """What to do with changes that are not saved."""
+
+    SAVE = auto()
+    DISCARD = auto()
+    CANCEL = auto()
+
+
+class Asker(Protocol):
+    """What the window may have to ask or tell."""
+
+    def about_changes(self, name: str) -> Answer: ...
+    def file_to_open(self, folder: Path) -> Path | None: ...
+    def file_to_save(self, title: str, proposed: Path, kinds: str) -> Path | None: ...
+    def tell(self, title: str, sentence: str) -> None: ...
+
+
+class Dialogs:
+    """Asks with the platform's own dialogs, as sheets or windows over `parent`."""
+
+    def __init__(self, parent: QWidget) -> None:
+        self._parent = parent
+
+    def about_changes(self, name: str) -> Answer:
+        """Save, discard or go back."""
+        buttons = QMessageBox.StandardButton
+        box = QMessageBox(self._parent)
+        box.setIcon(QMessageBox.Icon.Warning)
+        box.setWindowTitle("Unsaved changes")
+        box.setText(f"Save the changes to {name}?")
+        box.setInformativeText("Changes that are not saved will be lost.")
+        box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
+        box.setDefaultButton(buttons.Save)
+        box.exec()
+        chosen = box.standardButton(box.clickedButton())
+        return {buttons.Save: Answer.SAVE, buttons.Discard: Answer.DISCARD}.get(
+            chosen, Answer.CANCEL
+        )
+
+    def file_to_open(self, folder: Path) -> Path | None:
+        """A project file that exists."""
+        dialog = QFileDialog(self._parent, "Open a project", str(folder), PROJECTS)
+        dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
+        return _chosen(dialog)
+
+    def file_to_save(self, title: str, proposed: Path, kinds: str) -> Path | None:
+        """Where to save; the dialog itself asks before a file is replaced."""
+        dialog = QFileDialog(self._parent, title, str(proposed.parent), kinds)
+        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        dialog.setDefaultSuffix(proposed.suffix)
+        dialog.selectFile(proposed.name)
+        return _chosen(dialog)
+
+    def tell(self, title: str, sentence: str) -> None:
+        """Say what could not be done."""
+        QMessageBox.warning(self._parent, title, sentence)
+
+
+def _chosen(dialog: QFileDialog) -> Path | None:
+    accepted = dialog.exec() == QFileDialog.DialogCode.Accepted
+    files = dialog.selectedFiles()
+    dialog.deleteLater()
+    return Path(files[0]) if accepted and files else None

@@ -1,0 +1,147 @@
+"""New, open, save: the document and the files it comes from and goes to.
+
+Nothing unsaved is left behind without asking, and a failure is told in one
+sentence with the document and every file as they were.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QObject, QStandardPaths, Signal
+
+from app.window.asker import PROJECTS, Answer, Asker
+from app.window.document import Document
+from app.window.memory import Memory
+from core.lengths import Units
+from core.project_file import SUFFIX, from_document
+from core.quilt import Project
+from core.refusal import Refusal
+
+
+def new_project(units: Units) -> Project:
+    """A project to start from: a quilt top of a common size and one cloth."""
+    return from_document(
+        {
+            "format": "crossgrain-project",
+            "version": 1,
+            "units": units.value,
+            "quilt": {
+                "name": "New quilt",
+                "width": "50 in" if units is Units.INCHES else "130 cm",
+                "length": "60 in" if units is Units.INCHES else "150 cm",
+                "edge_thickness": "1/8 in" if units is Units.INCHES else "3 mm",
+                "copies": 1,
+            },
+            "fabrics": [
+                {
+                    "name": "cloth",
+                    "width": "42 in" if units is Units.INCHES else "110 cm",
+                    "selvage": "1/2 in" if units is Units.INCHES else "10 mm",
+                    "sale_unit": "1/8 yd" if units is Units.INCHES else "10 cm",
+                    "straightening": "1 in" if units is Units.INCHES else "25 mm",
+                }
+            ],
+        }
+    )
+
+
+class Files(QObject):
+    """Emits `recent_changed` when the list of recent files has, and `told(str)` for good news."""
+
+    recent_changed = Signal()
+    told = Signal(str)
+
+    def __init__(
+        self, document: Document, asker: Asker, memory: Memory, commit: Callable[[], None]
+    ) -> None:
+        super().__init__()
+        self.document = document
+        self.asker = asker
+        self.memory = memory
+        self._commit = commit
+
+    def new(self) -> None:
+        """Start a new quilt, in the units of this one."""
+        if self.may_leave():
+            self.document.start(new_project(self.document.project.units))
+
+    def open(self) -> None:
+        """Ask for a file and open it."""
+        if self.may_leave() and (path := self.asker.file_to_open(self._folder())) is not None:
+            self._open(path)
+
+    def open_path(self, path: Path) -> None:
+        """Open a file that was named: on the command line, by a drop, among the recent ones."""
+        if self.may_leave():
+            self._open(path)
+
+    def _open(self, path: Path) -> None:
+        try:
+            self.document.open(path)
+        except Refusal as refusal:
+            self.asker.tell(f"{path.name} was not opened", str(refusal))
+        except OSError as error:
+            self.memory.forget(path)
+            self.recent_changed.emit()
+            self.asker.tell(f"{path.name} was not opened", reason(error, path))
+        else:
+            self._remember(path)
+
+    def save(self) -> bool:
+        """Save where the document is kept, or ask where; whether it is saved now."""
+        self._commit()
+        path = self.document.path
+        return self.save_as() if path is None else self._save(path)
+
+    def save_as(self) -> bool:
+        """Ask where to save; whether it is saved now."""
+        self._commit()
+        proposed = self.document.path or self._folder() / file_name(self.document.name, SUFFIX)
+        path = self.asker.file_to_save("Save the project", proposed, PROJECTS)
+        return path is not None and self._save(path)
+
+    def _save(self, path: Path) -> bool:
+        try:
+            self.document.save(path)
+        except OSError as error:
+            self.asker.tell(f"{path.name} was not saved", reason(error, path))
+            return False
+        self._remember(path)
+        self.told.emit(f"Saved {path.name}")
+        return True
+
+    def may_leave(self) -> bool:
+        """Whether the document may be let go: it is saved, or the person says so."""
+        self._commit()
+        if self.document.undo_stack.isClean():
+            return True
+        answer = self.asker.about_changes(self.document.name)
+        return self.save() if answer is Answer.SAVE else answer is Answer.DISCARD
+
+    def _remember(self, path: Path) -> None:
+        self.memory.opened(path)
+        self.recent_changed.emit()
+
+    def _folder(self) -> Path:
+        """Where file dialogs start: beside the document, else among the person's documents."""
+        if self.document.path is not None:
+            return self.document.path.parent
+        documents = QStandardPaths.StandardLocation.DocumentsLocation
+        return Path(QStandardPaths.writableLocation(documents))
+
+
+def file_name(name: str, suffix: str) -> str:
+    """A file name made of a quilt's name, without what file systems refuse.
+
+    >>> file_name("Stars: 3/4", ".pdf")
+    'Stars 3 4.pdf'
+    """
+    kept = "".join(char if char.isalnum() or char in " -_" else " " for char in name)
+    return f"{' '.join(kept.split()) or 'quilt'}{suffix}"
+
+
+def reason(error: OSError, path: Path) -> str:
+    """Why a file could not be read or written, as a sentence."""
+    return f"{error.strerror or error} ({path}). Nothing was changed."

@@ -1,0 +1,79 @@
+"""Help: the cautions, the words of the trade, and about the program."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from html import escape
+from importlib.metadata import PackageNotFoundError, version
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
+
+from app.packet.cautions import CAUTIONS
+from app.window.words import ABOUT, WORDS
+
+
+class HelpPage(QDialog):
+    """Text to read beside the work: it does not block the window."""
+
+    def __init__(self, title: str, html: str, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(title)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.text = QTextBrowser()
+        self.text.setAccessibleName(title)
+        self.text.document().setDocumentMargin(12)
+        self.text.setHtml(html)
+        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
+        buttons.rejected.connect(self.close)
+        column = QVBoxLayout(self)
+        column.addWidget(self.text)
+        column.addWidget(buttons)
+        letter = self.fontMetrics().averageCharWidth()
+        self.resize(80 * letter, 70 * letter)
+
+
+def cautions(parent: QWidget) -> HelpPage:
+    """The usual cautions for blade, iron and pins."""
+    return HelpPage("Cautions", _list(escape(text) for text in CAUTIONS), parent)
+
+
+def words(parent: QWidget) -> HelpPage:
+    """The words of the trade as this program uses them."""
+    entries = (f"<p><b>{escape(word)}</b><br>{escape(text)}</p>" for word, text in WORDS)
+    return HelpPage("Words", "".join(entries), parent)
+
+
+def keys(parent: QWidget, shortcuts: Iterable[tuple[str, str]]) -> HelpPage:
+    """The shortcuts of the menus, and the keys of the yardage and of the fields."""
+    canvas = (
+        ("Yardage and quilt: larger, smaller", "+ and −, or Ctrl with the wheel"),
+        ("Yardage and quilt: fill the width", "F"),
+        ("Yardage and quilt: show everything", "0"),
+        ("Yardage and quilt: move about", "arrow keys, or drag with Space or the middle button"),
+        ("A length: a step up or down", "up and down arrow keys"),
+        ("A length: back to what it was", "Esc"),
+        ("A table: copy the chosen rows", "Ctrl+C"),
+    )
+    rows = (
+        f"<tr><td>{escape(what)}</td><td>&nbsp;&nbsp;&nbsp;</td><td>{escape(key)}</td></tr>"
+        for what, key in (*shortcuts, *canvas)
+    )
+    return HelpPage("Keys", f"<table cellspacing='4'>{''.join(rows)}</table>", parent)
+
+
+def about(parent: QWidget) -> HelpPage:
+    """What the program is."""
+    paragraphs = "".join(f"<p>{escape(text)}</p>" for text in ABOUT)
+    return HelpPage("About Crossgrain", f"<h2>Crossgrain {_version()}</h2>{paragraphs}", parent)
+
+
+def _version() -> str:
+    try:
+        return version("crossgrain")
+    except PackageNotFoundError:
+        return ""
+
+
+def _list(items: Iterable[str]) -> str:
+    return f"<ul>{''.join(f'<li style="margin-bottom:8px">{item}</li>' for item in items)}</ul>"

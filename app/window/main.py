@@ -1,0 +1,67 @@
+"""Starting the window."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+from PySide6.QtCore import QEvent, QLocale, QObject, QSettings
+from PySide6.QtGui import QFileOpenEvent
+from PySide6.QtWidgets import QApplication
+
+from app.assets import asset
+from app.window.appearance import Appearance, Look
+from app.window.document import Document
+from app.window.files import new_project
+from app.window.main_window import MainWindow
+from app.window.memory import Memory
+from app.window.recovery import FaultWatch
+from core.lengths import Units
+from core.project_file import load
+from core.quilt import Project
+
+DEMO = "harbour-lights.crossgrain"
+
+
+class Opener(QObject):
+    """Opens the files that macOS hands to the program while it runs."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's name
+        if isinstance(event, QFileOpenEvent) and event.file():
+            self._window.files.open_path(Path(event.file()))
+            return True
+        return super().eventFilter(watched, event)
+
+
+def run(argv: list[str], project_path: Path | None) -> int:
+    """Open the window on a file, or on the demo; return the exit status once it is closed."""
+    application = QApplication([sys.argv[0], *argv])
+    application.setApplicationName("Crossgrain")
+    application.setOrganizationName("Crossgrain")
+    application.setDesktopFileName("crossgrain")
+    memory = Memory(QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, "Crossgrain"))
+    appearance = Appearance(application)
+    appearance.wear(Look(memory.text("look", Look.SYSTEM.value)))
+    document = Document(_first_project(project_path))
+    FaultWatch(document).install()
+    window = MainWindow(document, memory, appearance)
+    application.installEventFilter(Opener(window))
+    window.restore_shape()
+    window.show()
+    if project_path is not None:
+        window.files.open_path(project_path)
+    status = application.exec()
+    window.deleteLater()
+    return status
+
+
+def _first_project(project_path: Path | None) -> Project:
+    """The demo, unless a file is about to be opened."""
+    if project_path is None:
+        return load(asset(DEMO))
+    metric = QLocale().measurementSystem() is QLocale.MeasurementSystem.MetricSystem
+    return new_project(Units.CENTIMETRES if metric else Units.INCHES)

@@ -1,0 +1,188 @@
+"""The window: parts at the left, pictures in the middle, the answer at the right."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
+from PySide6.QtWidgets import QLabel, QMainWindow, QSplitter
+
+from app.packet.paper import Paper
+from app.window.answer_panel import AnswerPanel
+from app.window.appearance import Appearance, theme_for
+from app.window.asker import Asker, Dialogs
+from app.window.centre import Centre
+from app.window.document import Document
+from app.window.export import export, usual_paper
+from app.window.fields import part_name
+from app.window.files import Files
+from app.window.memory import Memory
+from app.window.menus import Menus
+from app.window.parts_panel import PartsPanel
+from app.window.planner import Planner
+from core import edit
+from core.lengths import Units, show, typeset
+from core.plan import Plan
+from core.project_file import SUFFIX
+from core.refusal import Refusal
+
+TOLD_MS = 6000
+
+
+class MainWindow(QMainWindow):
+    """Joins the document, the planner and the views; holds the last good plan."""
+
+    def __init__(
+        self,
+        document: Document,
+        memory: Memory,
+        appearance: Appearance,
+        asker: Asker | None = None,
+    ) -> None:
+        super().__init__()
+        self.document = document
+        self.memory = memory
+        self.appearance = appearance
+        self.asker = asker or Dialogs(self)
+        self.plan: Plan | None = None
+        self.planner = Planner()
+        self.parts = PartsPanel(document)
+        self.files = Files(document, self.asker, memory, self.parts.commit)
+        self.centre = Centre()
+        self.answer = AnswerPanel()
+        self.finished = QLabel()
+        self._lay_out()
+        self.menus = Menus(self)
+        self._connect()
+        self._retitle()
+        self.planner.ask(document.project)
+
+    def _lay_out(self) -> None:
+        self.splitter = QSplitter(Qt.Orientation.Horizontal)
+        for widget, stretch in ((self.parts, 0), (self.centre, 1), (self.answer, 0)):
+            self.splitter.addWidget(widget)
+            self.splitter.setStretchFactor(self.splitter.count() - 1, stretch)
+        self.splitter.setChildrenCollapsible(False)
+        self.splitter.setSizes([320, 560, 400])
+        self.setCentralWidget(self.splitter)
+        self.statusBar().addPermanentWidget(self.finished)
+        self.setAcceptDrops(True)
+        self.resize(1280, 780)
+        self.centre.set_theme(theme_for(self.palette()))
+
+    def _connect(self) -> None:
+        document = self.document
+        document.changed.connect(self._changed)
+        document.renamed.connect(self._retitle)
+        document.undo_stack.cleanChanged.connect(self._retitle)
+        self.planner.planned.connect(self._planned)
+        self.planner.refused.connect(self._refused)
+        self.files.told.connect(self.tell)
+        self.answer.chosen.connect(self._ring)
+        self.answer.asked.connect(self.parts.show_field)
+        self.centre.picked.connect(self._picked)
+        self.centre.banner.go.clicked.connect(self._go_to_problem)
+        self.parts.said.connect(self.tell)
+        self._problem = ""
+
+    def tell(self, sentence: str) -> None:
+        """Say something in passing, at the foot of the window."""
+        self.statusBar().showMessage(sentence, TOLD_MS)
+
+    def _changed(self) -> None:
+        self.planner.ask(self.document.project)
+        self._retitle()
+
+    def _retitle(self) -> None:
+        self.setWindowTitle(f"{self.document.name}[*] – Crossgrain")
+        self.setWindowModified(not self.document.undo_stack.isClean())
+        self.setWindowFilePath(str(self.document.path or ""))
+        self.menus.show_units(self.document.project.units)
+
+    def _planned(self, plan: Plan) -> None:
+        """A new plan: every view shows it."""
+        self.plan = plan
+        self.centre.banner.tell("")
+        self.parts.clear_refusal()
+        self.centre.show_plan(plan)
+        self.answer.show_plan(plan)
+        units = plan.project.units
+        width = show(plan.finished_width, units, unit=False)
+        length = show(plan.finished_length, units)
+        self.finished.setText(typeset(f"Quilt with its borders {width} × {length}"))
+
+    def _refused(self, refusal: Refusal) -> None:
+        """No plan to be had: say why, keep the last good one in sight."""
+        self._problem = refusal.path
+        self.parts.show_refusal(refusal)
+        part = refusal.path.partition(".")[0]
+        name = f"{part_name(self.document.form, part)}: " if part else ""
+        kept = " The pictures show the last plan that worked." if self.plan else ""
+        self.centre.banner.tell(f"{name}{refusal.sentence}.{kept}")
+
+    def _go_to_problem(self) -> None:
+        self.parts.show_field(self._problem)
+
+    def _ring(self, letters: frozenset[str]) -> None:
+        """Ring every piece of these parts."""
+        parts = [p for p in (self.plan.parts if self.plan else ()) if p.letter in letters]
+        labels = {part.label(copy) for part in parts for copy in range(1, part.count + 1)}
+        self.centre.choose(frozenset(labels | letters))
+
+    def _picked(self, key: str) -> None:
+        self.answer.choose(key.rstrip("0123456789"))
+
+    def set_units(self, units: Units) -> None:
+        """Show and write lengths in other units; nothing is rounded."""
+        self.document.edit("Change units", lambda project: edit.set_units(project, units))
+
+    def paper(self) -> Paper:
+        """The paper to export for."""
+        return Paper(self.memory.text("paper", usual_paper().value))
+
+    def set_paper(self, paper: Paper) -> None:
+        """Export for another paper from now on."""
+        self.memory.keep("paper", paper.value)
+
+    def export(self) -> None:
+        """Write the packet as a PDF."""
+        self.parts.commit()
+        self.planner.finish()
+        path = export(self.document, self.plan, self.asker, self.paper())
+        if path is not None:
+            self.tell(f"Exported {path.name}")
+
+    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802 - Qt's name
+        if not self.files.may_leave():
+            event.ignore()
+            return
+        self.memory.keep_shape("window", self.saveGeometry())
+        self.memory.keep_shape("splitter", self.splitter.saveState())
+        event.accept()
+
+    def restore_shape(self) -> None:
+        """Take the size and place of last time, if there was one."""
+        self.restoreGeometry(self.memory.shape("window"))
+        self.splitter.restoreState(self.memory.shape("splitter"))
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange and hasattr(self, "centre"):
+            self.appearance.follow()
+            self.centre.set_theme(theme_for(self.palette()))
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:  # noqa: N802 - Qt's name
+        if _dropped(event) is not None:
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:  # noqa: N802 - Qt's name
+        if (path := _dropped(event)) is not None:
+            event.acceptProposedAction()
+            self.files.open_path(path)
+
+
+def _dropped(event: QDropEvent) -> Path | None:
+    """The project file that is being dropped, if it is one."""
+    paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
+    return paths[0] if len(paths) == 1 and paths[0].suffix == SUFFIX else None

@@ -1,0 +1,55 @@
+"""What the program remembers between starts: recent files, looks, sizes.
+
+Kept as text, since some stores give every value back as text, and an empty or
+one-item list as something else.
+"""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+from PySide6.QtCore import QByteArray, QSettings
+
+MOST_RECENT = 8
+
+
+class Memory:
+    """Reads and writes the person's settings; what cannot be read counts as never set."""
+
+    def __init__(self, settings: QSettings) -> None:
+        self._settings = settings
+
+    def text(self, key: str, default: str) -> str:
+        value = self._settings.value(key, default)
+        return value if isinstance(value, str) else default
+
+    def keep(self, key: str, text: str) -> None:
+        """Remember `text`."""
+        self._settings.setValue(key, text)
+
+    def recent(self) -> list[Path]:
+        """Recent project files, the latest first."""
+        try:
+            names = json.loads(self.text("recent", "[]"))
+        except json.JSONDecodeError:
+            return []
+        return [Path(name) for name in names if isinstance(name, str)] if names else []
+
+    def opened(self, path: Path) -> None:
+        """Put `path` first among the recent files."""
+        others = [old for old in self.recent() if old != path]
+        names = [str(path.resolve()), *map(str, others)]
+        self.keep("recent", json.dumps(list(dict.fromkeys(names))[:MOST_RECENT]))
+
+    def forget(self, path: Path) -> None:
+        """Take `path` off the recent files."""
+        self.keep("recent", json.dumps([str(old) for old in self.recent() if old != path]))
+
+    def shape(self, key: str) -> QByteArray:
+        """A window's geometry, or nothing."""
+        return QByteArray.fromBase64(self.text(key, "").encode())
+
+    def keep_shape(self, key: str, shape: QByteArray) -> None:
+        """Remember a window's geometry."""
+        self.keep(key, bytes(shape.toBase64().data()).decode())

@@ -1,0 +1,175 @@
+"""The menus and the tool bar: every command of the window, with its words and its keys."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from enum import Enum
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
+from PySide6.QtWidgets import QMenu, QToolBar
+
+from app.packet.paper import Paper
+from app.window import help_pages
+from app.window.appearance import Look
+from core.lengths import Units
+
+if TYPE_CHECKING:
+    from app.window.main_window import MainWindow
+
+Keys = QKeySequence.StandardKey
+UNITS = {Units.INCHES: "Inches", Units.CENTIMETRES: "Centimetres", Units.MILLIMETRES: "Millimetres"}
+LOOKS = {Look.SYSTEM: "Follow the system", Look.LIGHT: "Light", Look.DARK: "Dark"}
+PAPERS = {Paper.LETTER: "Letter", Paper.A4: "A4"}
+PARTS = {"fabrics": "Fabric", "borders": "Border"}
+
+
+class Menus:
+    """Builds the menu bar and the tool bar of one window."""
+
+    def __init__(self, window: MainWindow) -> None:
+        self._window = window
+        self._bar = window.menuBar()
+        self.units: dict[Units, QAction] = {}
+        self._file()
+        self._edit()
+        self._parts()
+        self._view()
+        self._help()
+        self._tools()
+
+    def _action(
+        self,
+        menu: QMenu,
+        text: str,
+        act: Callable[[], object],
+        key: QKeySequence.StandardKey | str | None = None,
+    ) -> QAction:
+        """One command; its short name on the tool bar has no dots."""
+        action = QAction(text, self._window)
+        action.triggered.connect(lambda: act())
+        if isinstance(key, str):
+            action.setShortcut(QKeySequence(key))
+        elif key is not None:
+            action.setShortcuts(key)
+        menu.addAction(action)
+        return action
+
+    def _choices(
+        self, menu: QMenu, words: dict[Enum, str], chosen: Enum, act: Callable[[Enum], None]
+    ) -> dict[Enum, QAction]:
+        """One of several, of which one is ticked."""
+        group = QActionGroup(self._window)
+        actions: dict[Enum, QAction] = {}
+        for value, text in words.items():
+            action = self._action(menu, text, _bound(act, value))
+            action.setCheckable(True)
+            action.setChecked(value is chosen)
+            group.addAction(action)
+            actions[value] = action
+        return actions
+
+    def _file(self) -> None:
+        window, files = self._window, self._window.files
+        menu = self._bar.addMenu("&File")
+        self.new = self._action(menu, "&New", files.new, Keys.New)
+        self.open = self._action(menu, "&Open…", files.open, Keys.Open)
+        self._recent = menu.addMenu("Open &Recent")
+        files.recent_changed.connect(self._list_recent)
+        self._list_recent()
+        self.save = self._action(menu, "&Save", files.save, Keys.Save)
+        self.save_as = self._action(menu, "Save &As…", files.save_as, Keys.SaveAs)
+        menu.addSeparator()
+        self.export = self._action(menu, "&Export PDF…", window.export, "Ctrl+E")
+        self._choices(menu.addMenu("&Paper"), PAPERS, window.paper(), window.set_paper)
+        menu.addSeparator()
+        leave = self._action(menu, "&Quit", window.close, Keys.Quit)
+        leave.setMenuRole(QAction.MenuRole.QuitRole)
+
+    def _list_recent(self) -> None:
+        self._recent.clear()
+        for path in self._window.memory.recent():
+            self._action(self._recent, path.name, self._opener(path)).setToolTip(str(path))
+        self._recent.setToolTipsVisible(True)
+        self._recent.setEnabled(not self._recent.isEmpty())
+
+    def _opener(self, path: Path) -> Callable[[], None]:
+        return lambda: self._window.files.open_path(path)
+
+    def _edit(self) -> None:
+        menu = self._bar.addMenu("&Edit")
+        stack = self._window.document.undo_stack
+        self.undo = stack.createUndoAction(self._window, "Undo")
+        self.undo.setShortcuts(Keys.Undo)
+        self.redo = stack.createRedoAction(self._window, "Redo")
+        self.redo.setShortcuts(Keys.Redo)
+        menu.addActions([self.undo, self.redo])
+        menu.addSeparator()
+        units = menu.addMenu("&Units")
+        now = self._window.document.project.units
+        self.units = self._choices(units, UNITS, now, self._window.set_units)
+
+    def show_units(self, units: Units) -> None:
+        """Tick the units of the document."""
+        self.units[units].setChecked(True)
+
+    def _parts(self) -> None:
+        menu = self._bar.addMenu("&Add")
+        parts = self._window.parts
+        for key, words in PARTS.items():
+            self._action(menu, words, _bound(parts.add, key))
+        menu.addSeparator()
+        menu.addActions(list(parts.part_actions.values()))
+
+    def _view(self) -> None:
+        centre = self._window.centre
+        menu = self._bar.addMenu("&View")
+        self._action(menu, "&Yardage", lambda: centre.tabs.setCurrentIndex(0), "Ctrl+1")
+        self._action(menu, "&Quilt", lambda: centre.tabs.setCurrentIndex(1), "Ctrl+2")
+        menu.addSeparator()
+        self._action(menu, "&Larger", centre.zoom_in, Keys.ZoomIn)
+        self._action(menu, "&Smaller", centre.zoom_out, Keys.ZoomOut)
+        self._action(menu, "Fill the &Width", centre.fit_width, "Ctrl+9")
+        self._action(menu, "Show &Everything", centre.fit_all, "Ctrl+0")
+        menu.addSeparator()
+        looks = menu.addMenu("&Appearance")
+        self._choices(looks, LOOKS, self._window.appearance.look, self._wear)
+
+    def _wear(self, look: Look) -> None:
+        self._window.appearance.wear(look)
+        self._window.memory.keep("look", look.value)
+
+    def _help(self) -> None:
+        window = self._window
+        menu = self._bar.addMenu("&Help")
+        self._action(menu, "&Cautions", lambda: help_pages.cautions(window).show())
+        self._action(menu, "&Words", lambda: help_pages.words(window).show(), Keys.HelpContents)
+        self._action(menu, "&Keys", lambda: help_pages.keys(window, self.shortcuts()).show())
+        menu.addSeparator()
+        about = self._action(menu, "&About Crossgrain", lambda: help_pages.about(window).show())
+        about.setMenuRole(QAction.MenuRole.AboutRole)
+
+    def shortcuts(self) -> Iterator[tuple[str, str]]:
+        """Every command that has a key, with its keys as this platform writes them."""
+        for action in self._window.actions():
+            keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+            if keys:
+                yield action.text().replace("&", "").rstrip("…"), keys
+
+    def _tools(self) -> None:
+        bar = QToolBar("Tools", self._window)
+        bar.setObjectName("tools")
+        bar.setMovable(False)
+        bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
+        bar.addActions([self.new, self.open, self.save])
+        bar.addSeparator()
+        bar.addActions([self.undo, self.redo])
+        bar.addSeparator()
+        bar.addAction(self.export)
+        self._window.addToolBar(bar)
+
+
+def _bound(act: Callable[..., None], value: object) -> Callable[[], None]:
+    return lambda: act(value)

@@ -1,0 +1,158 @@
+"""A table to read: rows of text that can be chosen, copied and heard."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import (
+    QAbstractTableModel,
+    QModelIndex,
+    QPersistentModelIndex,
+    QSize,
+    Qt,
+    QTimer,
+)
+from PySide6.QtGui import QFont, QGuiApplication, QKeyEvent, QKeySequence, QPalette, QResizeEvent
+from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView
+
+Index = QModelIndex | QPersistentModelIndex
+NOWHERE = QModelIndex()
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One row: its cells, what it stands for, and whether it heads those below."""
+
+    cells: tuple[str, ...]
+    key: str = ""
+    heading: bool = False
+
+
+class Rows(QAbstractTableModel):
+    """Rows under headers; replaced as a whole."""
+
+    def __init__(self, headers: Sequence[str]) -> None:
+        super().__init__()
+        self.headers = tuple(headers)
+        self.rows: tuple[Row, ...] = ()
+
+    def replace(self, rows: Sequence[Row]) -> None:
+        """Show these rows in place of the last ones."""
+        self.beginResetModel()
+        self.rows = tuple(rows)
+        self.endResetModel()
+
+    def rowCount(self, parent: Index = NOWHERE) -> int:  # noqa: N802 - Qt's name
+        return 0 if parent.isValid() else len(self.rows)
+
+    def columnCount(self, parent: Index = NOWHERE) -> int:  # noqa: N802 - Qt's name
+        return 0 if parent.isValid() else len(self.headers)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        row = self.rows[index.row()]
+        if role == Qt.ItemDataRole.DisplayRole and index.column() < len(row.cells):
+            return row.cells[index.column()]
+        if role == Qt.ItemDataRole.FontRole and row.heading:
+            font = QFont(QGuiApplication.font())
+            font.setBold(True)
+            return font
+        return None
+
+    def headerData(  # noqa: N802 - Qt's name
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> object:
+        if orientation is Qt.Orientation.Horizontal:
+            if role == Qt.ItemDataRole.DisplayRole:
+                return self.headers[section]
+            if role == Qt.ItemDataRole.TextAlignmentRole:
+                return Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+        return None
+
+
+class ReadTable(QTableView):
+    """Shows `Rows`; `wide` is the column that takes what room there is.
+
+    `whole` tables are as high as their rows and never scroll.
+    """
+
+    def __init__(self, name: str, headers: Sequence[str], wide: int, *, whole: bool) -> None:
+        super().__init__()
+        self.rows = Rows(headers)
+        self._whole = whole
+        self.setModel(self.rows)
+        self.setAccessibleName(name)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setShowGrid(False)
+        self.setWordWrap(True)
+        self.setTabKeyNavigation(False)
+        self.setCornerButtonEnabled(False)
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.verticalHeader().hide()
+        self.viewport().setBackgroundRole(QPalette.ColorRole.Window)
+        header = self.horizontalHeader()
+        header.setHighlightSections(False)
+        header.setMinimumSectionSize(28)
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(wide, QHeaderView.ResizeMode.Stretch)
+        header.setVisible(any(headers))
+        self._settle = QTimer(self)
+        self._settle.setSingleShot(True)
+        self._settle.timeout.connect(self._settled)
+        if whole:
+            self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+
+    def show_rows(self, rows: Sequence[Row]) -> None:
+        """Show these rows; headings run over the whole width."""
+        self.clearSpans()
+        self.rows.replace(rows)
+        for number, row in enumerate(rows):
+            if row.heading and len(self.rows.headers) > 1:
+                self.setSpan(number, 0, 1, len(self.rows.headers))
+        self._settled()
+
+    def choose(self, key: str) -> None:
+        """Choose the row that stands for `key`, if there is one."""
+        place = next((i for i, row in enumerate(self.rows.rows) if row.key == key), None)
+        if key and place is not None:
+            self.selectRow(place)
+        else:
+            self.clearSelection()
+
+    def chosen(self) -> frozenset[str]:
+        """The keys of the chosen rows."""
+        rows = {index.row() for index in self.selectionModel().selectedIndexes()}
+        return frozenset(self.rows.rows[row].key for row in rows) - {""}
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        super().resizeEvent(event)
+        self._settle.start()
+
+    def _settled(self) -> None:
+        """Give wrapped words the height they need at the width there is."""
+        self.resizeRowsToContents()
+        if self._whole:
+            self.setFixedHeight(self.sizeHint().height())
+
+    def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        hint = super().sizeHint()
+        if not self._whole:
+            return hint
+        header = self.horizontalHeader()
+        top = 0 if header.isHidden() else header.sizeHint().height()
+        return QSize(hint.width(), top + self.verticalHeader().length() + 2)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
+        if event.matches(QKeySequence.StandardKey.Copy):
+            self.copy()
+        else:
+            super().keyPressEvent(event)
+
+    def copy(self) -> None:
+        """Put the chosen rows on the clipboard, cells parted by tabs."""
+        places = sorted({index.row() for index in self.selectionModel().selectedIndexes()})
+        lines = ["\t".join(self.rows.rows[place].cells) for place in places]
+        QGuiApplication.clipboard().setText("\n".join(lines))

@@ -1,0 +1,55 @@
+"""The centre: the cloths with their lay, and the quilt from the front."""
+
+from __future__ import annotations
+
+from app.window.canvas import Canvas, Fit
+from app.window.drawing_item import HEADROOM, DrawingItem
+from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.drawing.quilt import draw_quilt
+from core.lay.lay import Sheet
+from core.lengths import typeset
+from core.plan import FabricPlan, Plan
+
+GAP = 6.0  # inches of table between two cloths
+
+
+class YardageView(Canvas):
+    """One lane a fabric, all to one scale: pieces on hand first, then the bolt."""
+
+    def __init__(self) -> None:
+        super().__init__("Yardage", Fit.WIDTH)
+
+    def show_plan(self, plan: Plan) -> None:
+        """Draw the plan's cloths."""
+        items: list[DrawingItem] = []
+        top = 0.0
+        for place, fabric_plan in enumerate(plan.fabrics):
+            left = lane = 0.0
+            for sheet in sheets_of(fabric_plan):
+                drawing = draw_sheet(plan, place, sheet, Heading.RIGHT)
+                title = typeset(f"{drawing.title}{_to_buy(fabric_plan, sheet)}")
+                item = DrawingItem(drawing, title, self.theme)
+                item.setPos(left, top + HEADROOM)
+                left += item.boundingRect().width() + GAP
+                lane = max(lane, HEADROOM + drawing.height + GAP)
+                items.append(item)
+            top += lane
+        self.show_items(items)
+
+
+def _to_buy(fabric_plan: FabricPlan, sheet: Sheet) -> str:
+    if sheet != Sheet():
+        return ""
+    least = ", proved least" if fabric_plan.lay.proved_least else ""
+    return f": buy {fabric_plan.buy.sale_text}{least}"
+
+
+class QuiltView(Canvas):
+    """The finished quilt on its batting and backing."""
+
+    def __init__(self) -> None:
+        super().__init__("Quilt", Fit.ALL)
+
+    def show_plan(self, plan: Plan) -> None:
+        """Draw the plan's quilt."""
+        self.show_items([DrawingItem(draw_quilt(plan), "", self.theme)])

@@ -1,0 +1,122 @@
+"""Projects that are hard on paper: long cloth, long names, foreign letters, many pieces, nothing."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Final
+
+from core.fabric import Fabric, Grain, OnHand
+from core.lengths import INCHES_PER_MM, Inches, Units
+from core.quilt import Backing, Batting, Binding, Border, Corners, Project, Quilt, Sleeve
+
+HALF, QUARTER = Fraction(1, 2), Fraction(1, 4)
+
+
+def _mm(millimetres: int) -> Inches:
+    return millimetres * INCHES_PER_MM
+
+
+def _bolt(name: str, width: int = 43, price: str | None = "12.50", **more: bool) -> Fabric:
+    cost = None if price is None else Fraction(price)
+    return Fabric(
+        name, Fraction(width), HALF, price_per_yard=cost, straightening=Fraction(1), **more
+    )
+
+
+_LONG = "midnight indigo batik with silver birch leaves and very small stars, second dye"
+_WIDE_LETTERS = "W" * 80
+_HINDI = "नीला कपड़ा"
+_HEBREW = "שמיים"
+
+
+def king() -> Project:
+    """Four borders on five cloths, a wide backing, and names that no column holds."""
+    fabrics = (_bolt(_LONG), _bolt("muslin", 108), *map(_bolt, (_HINDI, _HEBREW, _WIDE_LETTERS)))
+    borders = (
+        Border(_LONG, Fraction(3, 2), Corners.MITRED),
+        Border(_HINDI, Fraction(3), Corners.SQUARES, corner_fabric=_HEBREW),
+        Border(_HEBREW, Fraction(2), grain=Grain.LENGTHWISE),
+        Border(_WIDE_LETTERS, Fraction(6), Corners.MITRED, grain=Grain.EITHER),
+    )
+    name = "A king-sized quilt with a name that goes on and on, past the edge of the page"
+    return Project(
+        Quilt(name, Fraction(185, 2), Fraction(193, 2)),
+        fabrics,
+        borders,
+        Backing("muslin"),
+        Batting(),
+        Binding(_LONG, Fraction(9, 4)),
+        Sleeve("muslin"),
+    )
+
+
+def long_cloth() -> Project:
+    """Everything from one narrow cloth, so that the lay is many yards long."""
+    linen = Fabric(
+        "grey linen",
+        Fraction(43),
+        HALF,
+        straightening=Fraction(1),
+        on_hand=(OnHand(Fraction(20), Fraction(30), 2),),
+    )
+    return Project(
+        Quilt("Long", Fraction(80), Fraction(100)),
+        (linen,),
+        (Border("grey linen", Fraction(8), Corners.MITRED, grain=Grain.LENGTHWISE),),
+        Backing("grey linen"),
+        Batting(),
+        Binding("grey linen", Fraction(5, 2)),
+        Sleeve("grey linen"),
+    )
+
+
+def metric_class() -> Project:
+    """Three equal quilts in centimetres, one print with one way up."""
+    plain = Fabric("żółć", _mm(1100), _mm(10), sale_unit=_mm(100), straightening=_mm(20))
+    print_ = Fabric("fond", _mm(1100), _mm(10), sale_unit=_mm(100), one_way_print=True)
+    seam = _mm(6)
+    return Project(
+        Quilt("Żółta łąka", _mm(1280), _mm(1600), _mm(3), copies=3),
+        (plain, print_),
+        (Border("żółć", _mm(50), Corners.SQUARES, seam=seam),),
+        Backing("fond", _mm(100), _mm(10)),
+        Batting(_mm(100)),
+        Binding("żółć", _mm(60), allowance=_mm(250), seam=seam),
+        Sleeve("fond", _mm(100)),
+        Units.CENTIMETRES,
+    )
+
+
+def bias() -> Project:
+    return Project(
+        Quilt("Bias baby", Fraction(36), Fraction(45)),
+        (_bolt("gingham", price=None),),
+        binding=Binding("gingham", Fraction(5, 2), grain=Grain.BIAS),
+    )
+
+
+def slivers() -> Project:
+    """Many borders of next to nothing, so that strips are thinner than their letters."""
+    names = ("ash", "beech", "cedar")
+    thin = tuple(Border(names[i % 3], QUARTER) for i in range(9))
+    return Project(
+        Quilt("Slivers", Fraction(20), Fraction(24)),
+        tuple(_bolt(name) for name in names),
+        thin,
+        binding=Binding("ash", Fraction(2)),
+    )
+
+
+def bare() -> Project:
+    """A quilt without a name and with nothing to cut."""
+    return Project(Quilt("", Fraction(20), Fraction(20)), (_bolt("ash"),))
+
+
+HARD: Final = {
+    "king": king,
+    "long cloth": long_cloth,
+    "metric class": metric_class,
+    "bias": bias,
+    "slivers": slivers,
+    "bare": bare,
+}
