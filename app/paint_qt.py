@@ -34,11 +34,12 @@ from app.type_fit import Setting, Sizes, fit
 from core.drawing.marks import Area, Drawing, Label, Line, Point
 from core.lengths import typeset
 
-LABEL_SIZES = Sizes(least=8.0, easy=11.0, most=15.0)  # pixels
+LABEL_SIZES = Sizes(least=7.0, easy=10.0, most=14.0)  # pixels
 HATCH_PITCH = 8.0  # pixels, at least
-HATCH_OPACITY = 0.42
+HATCH_STRENGTH = 0.42  # of the outline's colour in the hatch's, the rest is the fill's
 SMALLEST_HATCHED = 5.0  # pixels; a narrower piece is plain
 MOST_SMOOTH_LINES = 4000  # beyond this, slanted lines are drawn without antialiasing
+_SLACK = 2.0  # pixels that words may take of the padding that a page needs and a screen does not
 _HALO = 2.0  # pixels of plain fill round words on a hatch
 
 
@@ -102,12 +103,21 @@ class Picture:
                 self._shapes.append(areas)
             else:
                 self._shapes.extend(mark for mark in group if isinstance(mark, Line))
-        self._settings: tuple[float, list[Setting | None]] = (0.0, [])
+        self._set_for = 0.0  # the scale that these were set for
+        self._settings: dict[int, Setting | None] = {}
 
     def paint(
-        self, painter: QPainter, scale: float, theme: Theme, chosen: Collection[str] = ()
+        self,
+        painter: QPainter,
+        scale: float,
+        theme: Theme,
+        chosen: Collection[str] = (),
+        exposed: QRectF | None = None,
     ) -> None:
-        """Paint in the painter's coordinates, inches; `scale` is pixels to an inch."""
+        """Paint in the painter's coordinates, inches; `scale` is pixels to an inch.
+
+        Words outside `exposed` are left out; None means that all is seen.
+        """
         for shape in self._shapes:
             style = theme[shape.role]
             if isinstance(shape, Line):
@@ -115,7 +125,7 @@ class Picture:
             else:
                 _paint_areas(painter, shape, style, scale)
         self._ring(painter, theme, chosen)
-        self._paint_labels(painter, scale, theme)
+        self._paint_labels(painter, scale, theme, exposed)
 
     def key_at(self, x: float, y: float) -> str:
         """The key of the topmost keyed area at a place, or nothing."""
@@ -136,22 +146,37 @@ class Picture:
                     painter.setPen(_pen(colour, width))
                     painter.drawPolygon(polygon)
 
-    def _paint_labels(self, painter: QPainter, scale: float, theme: Theme) -> None:
-        if self._settings[0] != scale:
-            self._settings = scale, [_setting(label, scale) for label in self._labels]
+    def _paint_labels(
+        self, painter: QPainter, scale: float, theme: Theme, exposed: QRectF | None
+    ) -> None:
         to_screen = painter.worldTransform()
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
         font = QFont(canvas_font())
-        for label, setting in zip(self._labels, self._settings[1], strict=True):
-            if setting is not None:
+        for place, label in enumerate(self._labels):
+            if exposed is not None and not exposed.intersects(_room(label)):
+                continue
+            if (setting := self._setting_of(place, label, scale)) is not None:
                 centre = to_screen.map(QPointF(*label.centre))
                 _paint_words(painter, setting, centre, theme[label.role], font)
         painter.restore()
 
+    def _setting_of(self, place: int, label: Label, scale: float) -> Setting | None:
+        """How a label is set at this scale; worked out once, and only when it is seen."""
+        if self._set_for != scale:
+            self._set_for, self._settings = scale, {}
+        if place not in self._settings:
+            self._settings[place] = _setting(label, scale)
+        return self._settings[place]
+
+
+def _room(label: Label) -> QRectF:
+    (x, y), (wide, high) = label.centre, label.room
+    return QRectF(x - wide / 2, y - high / 2, wide, high)
+
 
 def _setting(label: Label, scale: float) -> Setting | None:
-    room = (label.room[0] * scale, label.room[1] * scale)
+    room = (label.room[0] * scale + _SLACK, label.room[1] * scale + _SLACK)
     if max(room) < LABEL_SIZES.least or min(room) < LABEL_SIZES.least / 2:
         return None
     return fit([typeset(text) for text in label.texts], room, text_width, LABEL_SIZES)
@@ -166,12 +191,22 @@ def _paint_areas(painter: QPainter, areas: _Areas, style: Style, scale: float) -
         pitch = 2.0 ** -floor(log2(scale / HATCH_PITCH))
         lines = areas.hatch_at(style.hatch, pitch, SMALLEST_HATCHED / scale)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, len(lines) < MOST_SMOOTH_LINES)
-        painter.setPen(_pen(style.outline, 1.0, opacity=HATCH_OPACITY))
+        painter.setPen(_pen(_hatch_colour(style), 1.0))
         painter.drawLines(lines)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, bool(areas.polygons))
     painter.setPen(_pen(style.outline, style.width * 4 / 3, style.dash))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     _draw(painter, areas)
+
+
+def _hatch_colour(style: Style) -> str:
+    """Between outline and fill. Mixed here: lines that let through are four times as slow."""
+    outline, fill = QColor(style.outline), QColor(style.fill)
+    mixed = (
+        round(a * HATCH_STRENGTH + b * (1 - HATCH_STRENGTH))
+        for a, b in zip(outline.getRgb()[:3], fill.getRgb()[:3], strict=True)  # type: ignore[index]
+    )
+    return QColor(*mixed).name()
 
 
 def _draw(painter: QPainter, areas: _Areas) -> None:
@@ -204,11 +239,9 @@ def _paint_words(
         painter.drawText(QPointF(-text_width(text) * int(setting.size) / 2, below), text)
 
 
-def _pen(colour: str, width: float, dash: Sequence[float] = (), opacity: float = 1.0) -> QPen:
-    """A pen of a width on screen, whatever the zoom."""
-    tint = QColor(colour)
-    tint.setAlphaF(opacity)
-    pen = QPen(tint, width)
+def _pen(colour: str, width: float, dash: Sequence[float] = ()) -> QPen:
+    """A pen of a width on screen, whatever the zoom; Qt fades lines that are under a pixel."""
+    pen = QPen(QColor(colour), max(width, 1.0))
     pen.setCosmetic(True)
     pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
     if dash:

@@ -12,9 +12,12 @@ from typing import TypeAlias
 
 Measure: TypeAlias = Callable[[str], float]
 
-LEADING = 1.2  # distance between baselines, and the height one line takes, in sizes
-CAPITALS = 0.73  # height of a capital in DejaVu Sans, in sizes
-PADDING = 1.5  # kept free at each side of a room, in the unit of the sizes
+# In sizes: from one baseline to the next; a capital of DejaVu Sans; capital to descender.
+LEADING, CAPITALS, LINE_HEIGHT = 1.2, 0.73, 1.0
+# A room is worth turning words for when it is this many times as high as wide.
+_UPRIGHT_ROOM = 1.2
+# Kept free in a room, left and right of the words and above and below, in the sizes' unit.
+ASIDE, ABOVE = 1.5, 0.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +44,7 @@ class Setting:
     def extent(self, measure: Measure) -> tuple[float, float]:
         """Width and height of the block as it stands on the page."""
         wide = max(measure(line) for line in self.lines) * self.size
-        high = LEADING * len(self.lines) * self.size
+        high = _lines_height(self.lines) * self.size
         return (high, wide) if self.turned else (wide, high)
 
     def baselines(self) -> Iterator[tuple[str, float]]:
@@ -72,18 +75,26 @@ def fit(
 def _largest(
     lines: tuple[str, ...], room: tuple[float, float], measure: Measure, sizes: Sizes
 ) -> Setting:
-    """Upright if that reads easily or the room lies; else turned where that is larger."""
-    wide, high = (max(side - 2 * PADDING, 0.0) for side in room)
-    upright = _size(lines, wide, high, measure, sizes.most)
-    turned = _size(lines, high, wide, measure, sizes.most) if high > wide else 0.0
+    """Upright if that reads easily or the room does not stand; else turned where that is larger."""
+    upright = _size(lines, room, measure, sizes.most)
+    stands = room[1] > _UPRIGHT_ROOM * room[0]
+    turned = _size(lines, room[::-1], measure, sizes.most) if stands else 0.0
     if upright >= sizes.easy or upright >= turned:
         return Setting(lines, upright)
     return Setting(lines, turned, turned=True)
 
 
-def _size(lines: tuple[str, ...], wide: float, high: float, measure: Measure, most: float) -> float:
+def _size(
+    lines: tuple[str, ...], room: tuple[float, float], measure: Measure, most: float
+) -> float:
+    wide, high = room[0] - 2 * ASIDE, room[1] - 2 * ABOVE
     ems = max(measure(line) for line in lines)
-    return min(high / (LEADING * len(lines)), wide / ems if ems else most, most)
+    return max(0.0, min(high / _lines_height(lines), wide / ems if ems else most, most))
+
+
+def _lines_height(lines: Sequence[str]) -> float:
+    """Height of a block of lines at size 1."""
+    return LINE_HEIGHT + LEADING * (len(lines) - 1)
 
 
 def wrap(text: str, width: float, measure: Measure, size: float) -> list[str]:

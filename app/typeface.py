@@ -25,7 +25,10 @@ if TYPE_CHECKING:
 FAMILY = "DejaVu Sans"
 _RIGHT_TO_LEFT = ("R", "AL", "AN")  # bidirectional classes, Unicode Standard Annex 9
 _UNSEEN = ("Cc", "Cf")  # general categories: control and format
-_BEFORE_UNIT = re.compile(r"(?<=[\d₀-₉]) (?=(?:in|yd|cm|mm|m)\b)")
+# Where a line should not break: before a unit, and between a name and its number.
+_TOGETHER = re.compile(
+    r"(?<=[\d₀-₉]) (?=(?:in|yd|cm|mm|m)\b)|(?<=section) (?=\d)|(?<=border) (?=\d)"
+)
 _NO_BREAK = "\u00a0"
 
 
@@ -48,18 +51,18 @@ class Typeface:
         )
 
     def words(self, text: str) -> str:
-        """`text` as this face draws it: fractions set, numbers kept with their units."""
-        return _BEFORE_UNIT.sub(_NO_BREAK, self.spelled(typeset(text)))
+        """`text` as this face draws it: fractions set, numbers kept with what they count."""
+        return _TOGETHER.sub(_NO_BREAK, self.spelled(typeset(text)))
 
     def spelled(self, text: str) -> str:
         """`text` with every letter that cannot be drawn written as its Unicode number."""
         return "".join(
             "".join(run) if covered else _numbers(run)
-            for covered, run in groupby(_visible(text), self.covers)
+            for covered, run in groupby(visible(text), self.covers)
         )
 
 
-def _visible(text: str) -> str:
+def visible(text: str) -> str:
     """`text` composed, without the characters that only steer how others are shown."""
     composed = unicodedata.normalize("NFC", text)
     return "".join(c for c in composed if c == "\n" or unicodedata.category(c) not in _UNSEEN)

@@ -67,13 +67,14 @@ _MARKS = str.maketrans(
 _RAISED, _LOWERED = "⁰¹²³⁴⁵⁶⁷⁸⁹", "₀₁₂₃₄₅₆₇₈₉"
 _RAISED_RUN = re.compile(f"[{_RAISED}]+")
 _FLAT = str.maketrans(_RAISED + _LOWERED, "0123456789" * 2)
-_NUMBER = r"(?:\d+\s*/\s*\d+|\d+(?:\s+|\s*-\s*)\d+\s*/\s*\d+|\d*[.,]\d+|\d+)"
+_NUMBER = r"(?:\d+\s*/\s*\d+|\d+(?:\s+|-)\d+\s*/\s*\d+|\d*[.,]\d+|\d+)"
 _TERM = re.compile(rf"\s*(?P<number>{_NUMBER})\s*(?P<unit>[a-z]+|\"|'|)(?:\.(?!\d))?\s*", re.ASCII)
 _MIXED = re.compile(
-    r"(?:(?P<whole>\d+)(?:\s+|\s*-\s*))?(?P<top>\d+)\s*/\s*(?P<bottom>\d+)", re.ASCII
+    r"(?:(?P<whole>\d+)(?:\s+|-))?(?P<top>\d+)\s*/\s*(?P<bottom>\d+)", re.ASCII
 )
 _THOUSANDS = re.compile(r"[1-9]\d{0,2},\d{3}")
 _LONGEST_TEXT = 60
+_FINEST_PART = 10**6  # of an inch: four decimals of a millimetre; finer is a slip of the pen
 
 
 class LengthError(ValueError):
@@ -113,6 +114,8 @@ def parse(text: str, units: Units = Units.INCHES) -> Inches:
             raise LengthError(_unreadable(text))
         total, smallest = total + _number(term["number"], text) * unit, unit
         position = term.end()
+    if total.denominator > _FINEST_PART:
+        raise LengthError(f'"{text.strip()}" is finer than any ruler; write fewer digits')
     return total
 
 
@@ -203,7 +206,7 @@ def show(
     ruler = RULERS[units]
     exact = (length / ruler.finest).denominator == 1
     marked = length if exact else rounded(length, ruler.step, rounding)
-    number = _decimal_or_mixed(marked / _INCHES_PER[ruler.unit], ruler.unit)
+    number = (_mixed_text if ruler.unit == "in" else _decimal)(marked / _INCHES_PER[ruler.unit])
     return f"{'' if exact else '≈'}{number}{f' {ruler.unit}' if unit else ''}"
 
 
@@ -234,7 +237,7 @@ def sale_text(length: Inches, sale_unit: Inches) -> str:
     >>> sale_text(parse("1.2 m"), parse("10 cm"))
     '1.2 m'
     """
-    if (sale_unit / _INCHES_PER["yd"] * 16).denominator == 1:
+    if any((sale_unit / _INCHES_PER["yd"] * parts).denominator == 1 for parts in (16, 3)):
         return f"{_mixed_text(length / _INCHES_PER['yd'])} yd"
     if (sale_unit / INCHES_PER_MM).denominator == 1:
         return f"{_decimal(length / _INCHES_PER['m'])} m"
@@ -260,10 +263,6 @@ def exact_text(length: Inches, units: Units) -> str:
 def _terminating(number: Fraction) -> str | None:
     """`number` as a short decimal, if it is one."""
     return _decimal(number) if (number * 10**6).denominator == 1 else None
-
-
-def _decimal_or_mixed(number: Fraction, unit: str) -> str:
-    return _mixed_text(number) if unit == "in" else _decimal(number)
 
 
 def _decimal(number: Fraction) -> str:

@@ -22,7 +22,7 @@ LARGEST: Final = Fraction(1000)  # inches; beyond this a length is a slip of the
 LONGEST_NAME: Final = 80
 LARGEST_FILE: Final = 2_000_000  # bytes; a project is a few thousand
 _REQUIRED: Final = object()
-_PERCENT: Final = re.compile(r"(\d{1,2}(?:[.,]\d+)?)\s*%", re.ASCII)
+_PERCENT: Final = re.compile(r"(\d{1,2}(?:[.,]\d{1,2})?)\s*%", re.ASCII)
 Choice = TypeVar("Choice", bound=StrEnum)
 Item = TypeVar("Item")
 

@@ -21,13 +21,28 @@ class Refusal(ValueError):
     def __init__(
         self, path: str, template: str, units: Units = Units.INCHES, **lengths: Inches
     ) -> None:
-        shown = {name: show(length, units) for name, length in lengths.items()}
-        self.path = path
+        self.path = _one_line(path)
         self.template = template
         self.lengths = lengths
-        self.sentence = template.format(**shown) if lengths else template
-        super().__init__(f"{path}: {self.sentence}" if path else self.sentence)
+        self.sentence = _one_line(_filled(template, units, lengths))
+        super().__init__(f"{self.path}: {self.sentence}" if path else self.sentence)
 
     def in_units(self, units: Units) -> Refusal:
         """The same refusal with its lengths in `units`."""
         return Refusal(self.path, self.template, units, **self.lengths)
+
+
+def _filled(template: str, units: Units, lengths: dict[str, Inches]) -> str:
+    """`template` with its lengths; other braces stay, since a fabric may be called "{plum}"."""
+    for name, length in lengths.items():
+        template = template.replace(f"{{{name}}}", show(length, units))
+    return template
+
+
+def _one_line(text: str) -> str:
+    """`text` without line breaks and control characters, which a file's own words may hold.
+
+    >>> _one_line("no fabric is called \\u0007plum\\ndots")
+    'no fabric is called ·plum dots'
+    """
+    return "".join(sign if sign.isprintable() else "·" for sign in " ".join(text.split()))

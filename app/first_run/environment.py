@@ -97,10 +97,12 @@ class Environment:
                 "once. It takes a few minutes and up to 500 MB, and touches nothing else."
             )
         else:
-            say(
-                f"Making the private environment in {self.folder} anew: "
-                "it was left unfinished, or other packages are wanted now."
-            )
+            say(f"Making the private environment in {self.folder} anew: {self._what_is_wrong()}.")
+
+    def _what_is_wrong(self) -> str:
+        if not self.stamp.is_file() or self.stamp.read_text(encoding="utf-8") == UNFINISHED:
+            return "it was left unfinished"
+        return "other packages are wanted now" if self.python.exists() else "its Python is gone"
 
     def _make(self, held: tuple[int, ...]) -> None:
         self._empty()

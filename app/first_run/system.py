@@ -63,9 +63,7 @@ def provide(
         )
     if not (os.geteuid() == 0 if root is None else root):
         line = f"sudo apt-get update && sudo {' '.join((*INSTALL, *packages))}"
-        raise Stop(
-            f"This Linux lacks {', '.join(absent)}. Run this line, then start again:\n{line}"
-        )
+        raise Stop(f"This Linux lacks {some(absent)}. Run this line, then start again:\n{line}")
     install(packages)
     still = [part for part in absent if not present(part)]
     if still:

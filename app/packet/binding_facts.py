@@ -19,19 +19,23 @@ def binding_facts(binding: Binding, plan: BindingPlan, units: Units) -> Iterator
         f"Round the edge {show(plan.perimeter, units)}, closing ({binding.closing}) {closing}, "
         f"handling allowance {show(binding.allowance, units)}: needs {show(plan.needs, units)}."
     )
-    unit = "bias tube" if binding.grain is Grain.BIAS else "strip"
-    longest = show(plan.strip_length, units)
-    joins = (
-        f"{times(plan.joins, 'join')} ({binding.joins}), each taking {show(plan.join_loss, units)}"
-    )
-    yield (
-        f"{times(plan.strips, unit)}, the longest {longest}; {joins}. Joined length "
-        f"{show(plan.joined_length, units)}, {show(plan.spare, units)} to spare."
-    )
     narrowest = show(plan.narrowest_usable_width, units, Rounding.UP)
+    unit = "bias tube" if binding.grain is Grain.BIAS else "strip"
+    yield (
+        f"{times(plan.strips, unit)}, the longest {show(plan.strip_length, units)}; "
+        f"{_joins(binding, plan, units)}. Joined length {show(plan.joined_length, units)}, "
+        f"{show(plan.spare, units)} to spare."
+    )
     yield f"The plan holds down to a usable width of {narrowest}. Measure yours before cutting."
     yield (
         f"It finishes {show(plan.first_face_width, units)} wide on the first face and "
         f"{show(plan.second_face_width, units)} on the second; the fold reaches "
         f"{show(plan.reach, units)} past the seam."
     )
+
+
+def _joins(binding: Binding, plan: BindingPlan, units: Units) -> str:
+    if not plan.joins:
+        return "no join"
+    loss = show(plan.join_loss, units)
+    return f"{times(plan.joins, 'join')} ({binding.joins}), each taking {loss}"

@@ -75,7 +75,7 @@ class Column:
         lines = wrap(bold.words(text), FRAME_WIDTH, bold.width, TITLE)
         for line in limited(lines, _TITLE_LINES, FRAME_WIDTH, bold.width, TITLE):
             self._line(line, TITLE)
-        self.y += 2
+        self.y += 6
 
     def heading(self, text: str, *, level: int | None = None, follow: float = 3 * LINE) -> None:
         """A heading that stays with the `follow` points of matter after it."""

@@ -7,17 +7,17 @@ both pages show, and a match line in its middle.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from math import ceil
-from typing import Final
+from typing import Final, assert_never
 
 from app.packet.paper import POINTS_PER_INCH
-from core.drawing.marks import Drawing, Label, Mark
+from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 
 # Our judgement: a 2 in strip at 1 : 12 is 12 points high and still holds its letter.
 SMALLEST_READABLE: Final = 12
 OVERLAP: Final = 3.0  # inches of cloth that two neighbouring pages both show
+_BEYOND: Final = 1.0  # inches of drawing
 _SLACK: Final = 1e-6  # floats only ever place ink here
 
 
@@ -39,7 +39,7 @@ def lay_out(drawing: Drawing, width: float, height: float) -> Layout:
 
     >>> lay_out(Drawing("", 40, 60, ()), 500, 500).ratio
     9
-    >>> lay_out(Drawing("", 40, 200, ()), 500, 500)
+    >>> lay_out(Drawing("", 40.0, 200.0, ()), 500, 500)
     Layout(ratio=10, stretches=((0.0, 69.0), (66.0, 135.0), (132.0, 200.0)))
     """
     across = _ratio(drawing.width, width)
@@ -75,24 +75,53 @@ def larger_turned(upright: Layout, turned: int) -> bool:
 
 
 def stretch_of(drawing: Drawing, top: float, bottom: float) -> Drawing:
-    """`drawing` with the words that would be cut at `top` or `bottom` moved to what is seen.
+    """What a page shows of `drawing` from y = `top` to `bottom`.
 
-    Shapes stay whole: the page cuts them off. A piece that lies on two pages is
-    lettered on both.
+    Areas end a little beyond the page's window, so that no edge shows where the
+    cloth goes on. Words keep between the match lines; a piece that lies on both
+    sides of one is lettered on both pages.
     """
-    return replace(drawing, marks=tuple(_seen(drawing, top, bottom)))
+    words = (
+        top + OVERLAP / 2 if top > 0 else -_BEYOND,
+        bottom - OVERLAP / 2 if bottom < drawing.height else bottom + _BEYOND,
+    )
+    seen = (_seen(mark, top, bottom, words) for mark in drawing.marks)
+    return replace(drawing, marks=tuple(mark for mark in seen if mark is not None))
 
 
-def _seen(drawing: Drawing, top: float, bottom: float) -> Iterator[Mark]:
-    for mark in drawing.marks:
-        if not isinstance(mark, Label):
-            yield mark
-            continue
-        start = max(mark.centre[1] - mark.room[1] / 2, top)
-        end = min(mark.centre[1] + mark.room[1] / 2, bottom)
-        if start < end:
+def _seen(mark: Mark, top: float, bottom: float, words: tuple[float, float]) -> Mark | None:
+    match mark:
+        case Label():
+            half = mark.room[1] / 2
+            start, end = max(mark.centre[1] - half, words[0]), min(mark.centre[1] + half, words[1])
+            if start >= end:
+                return None
             centre = (mark.centre[0], (start + end) / 2)
-            yield replace(mark, centre=centre, room=(mark.room[0], end - start))
+            return replace(mark, centre=centre, room=(mark.room[0], end - start))
+        case Area():
+            points = _above(mark.points, bottom + _BEYOND)
+            points = _mirrored(_above(_mirrored(points), _BEYOND - top))
+            return replace(mark, points=points) if points else None
+        case Line():
+            ys = [y for _, y in mark.points]
+            return mark if max(ys) >= top and min(ys) <= bottom else None
+        case _:
+            assert_never(mark)
+
+
+def _above(points: tuple[Point, ...], floor: float) -> tuple[Point, ...]:
+    """A polygon's part with y at most `floor` (Sutherland and Hodgman, 1974)."""
+    kept: list[Point] = []
+    for (x1, y1), (x2, y2) in zip(points, (*points[1:], *points[:1]), strict=True):
+        if y1 <= floor:
+            kept.append((x1, y1))
+        if (y1 <= floor) != (y2 <= floor):
+            kept.append((x1 + (floor - y1) * (x2 - x1) / (y2 - y1), floor))
+    return tuple(kept)
+
+
+def _mirrored(points: tuple[Point, ...]) -> tuple[Point, ...]:
+    return tuple((x, -y) for x, y in points)
 
 
 def _ratio(inches: float, points: float) -> int:

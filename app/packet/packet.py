@@ -39,7 +39,7 @@ def packet_pages(plan: Plan) -> tuple[Page, ...]:
     pages = [
         *quilt_pages(plan),
         *(page for place in range(len(plan.fabrics)) for page in _lays(plan, place)),
-        *cut_order_pages(plan),
+        *(cut_order_pages(plan) if plan.parts else ()),
     ]
     return tuple(_footed(pages, plan.project.quilt.name))
 

@@ -11,14 +11,15 @@ from app.packet.cautions import CAUTIONS
 from app.packet.column import LINE, Column, items_height, lines_of
 from app.packet.page import Page, Picture
 from app.packet.paper import FRAME_WIDTH
+from app.packet.quilt_facts import quilt_facts
 from app.packet.swatch import WIDTH, swatch
 from app.packet.table import ColumnHead, table
-from app.packet.wording import money, part_size, purchase, size, times
+from app.packet.wording import money, part_size, purchase, size
+from app.typeface import typeface, visible
 from core.drawing.quilt import draw_quilt
 from core.lay.lay import BOLT
 from core.lengths import show
 from core.plan import FabricPlan, Plan
-from core.quilt import Seams
 
 _TITLE: Final = "The quilt"
 _PICTURE: Final = (250.0, 240.0)  # points that the picture may take
@@ -50,6 +51,7 @@ def quilt_pages(plan: Plan) -> tuple[Page, ...]:
     _quilt(column, plan)
     _buy(column, plan)
     _cut(column, plan)
+    _spelled(column, plan)
     _warnings(column, plan)
     _binding(column, plan)
     _cautions(column)
@@ -61,7 +63,7 @@ def _quilt(column: Column, plan: Plan) -> None:
     drawing = draw_quilt(plan)
     scale = min(_PICTURE[0] / drawing.width, _PICTURE[1] / drawing.height)
     wide, high = drawing.width * scale, drawing.height * scale
-    rows = tuple(_facts_rows(plan))
+    rows = tuple(_fact_lines(plan))
     top = column.take(max(high, len(rows) * LINE) + _GAP)
     column.add(Picture(drawing, ((_PICTURE[0] - wide) / 2, top), scale))
     for place, (role, line, bold) in enumerate(rows):
@@ -71,44 +73,12 @@ def _quilt(column: Column, plan: Plan) -> None:
         column.words(line, _FACTS_AT + _ASIDE, strip, bold=bold)
 
 
-def _facts_rows(plan: Plan) -> Iterator[tuple[str, str, bool]]:
+def _fact_lines(plan: Plan) -> Iterator[tuple[str, str, bool]]:
     """The facts in lines that fit beside the picture, a role with the first of each."""
-    for role, text, bold in _facts(plan):
-        lines = lines_of(text, FRAME_WIDTH - _FACTS_AT - _ASIDE, bold=bold)
+    for fact in quilt_facts(plan):
+        lines = lines_of(fact.text, FRAME_WIDTH - _FACTS_AT - _ASIDE, bold=fact.bold)
         for place, line in enumerate(lines):
-            yield role if place == 0 else "", line, bold
-
-
-def _facts(plan: Plan) -> Iterator[tuple[str, str, bool]]:
-    """What is made and how large: (role, text, bold)."""
-    units, quilt = plan.project.units, plan.project.quilt
-    yield "", f"Finished {size(plan.finished_width, plan.finished_length, units)}", True
-    if quilt.copies > 1:
-        yield "", f"This packet cuts {quilt.copies} of them.", True
-    yield "top", f"top, as measured {size(quilt.width, quilt.length, units)}", False
-    for border in plan.borders:
-        yield (
-            "border",
-            f"border {border.number}, {show(border.border.width, units)} finished",
-            False,
-        )
-    if plan.binding is not None:
-        yield (
-            "binding",
-            f"binding, {show(plan.binding.first_face_width, units)} on this face",
-            False,
-        )
-    if (batting := plan.batting) is not None:
-        yield "batting", f"batting {size(batting.across, batting.along, units)}", False
-        if batting.package is not None:
-            name, across, along = batting.package
-            yield "", f"(package: {name}, {size(across, along, units)})", False
-    if (backing := plan.backing) is not None:
-        seams = f", seams {backing.seams}" if backing.seams is not Seams.NONE else ""
-        yield "backing", f"backing {size(backing.across, backing.along, units)}", False
-        yield "", f"({times(backing.panels, 'panel')}{seams})", False
-    if (sleeve := plan.sleeve) is not None:
-        yield "sleeve", f"hanging sleeve, {show(sleeve.depth, units)} deep", False
+            yield fact.role if place == 0 else "", line, fact.bold
 
 
 def _buy(column: Column, plan: Plan) -> None:
@@ -149,6 +119,8 @@ def _from_the_shelf(plan: Plan, fabric_plan: FabricPlan) -> str:
 
 
 def _cut(column: Column, plan: Plan) -> None:
+    if not plan.parts:
+        return
     column.heading("What to cut", level=1, follow=5 * LINE)
     units = plan.project.units
     rows = [
@@ -157,6 +129,17 @@ def _cut(column: Column, plan: Plan) -> None:
     ]
     table(column, _CUT, rows)
     column.gap(_GAP)
+
+
+def _spelled(column: Column, plan: Plan) -> None:
+    """A word on letters that the typeface lacks, where a name has some."""
+    names = (plan.project.quilt.name, *(fabric.name for fabric in plan.project.fabrics))
+    if any(typeface().spelled(name) != visible(name) for name in names):
+        column.text(
+            "Letters that this packet's type cannot set are given by their Unicode numbers, "
+            "such as [U+0928]."
+        )
+        column.gap(_GAP)
 
 
 def _warnings(column: Column, plan: Plan) -> None:

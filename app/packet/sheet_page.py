@@ -19,7 +19,7 @@ from app.typeface import typeface
 from core.drawing.cloth import Heading, draw_sheet
 from core.drawing.marks import Drawing
 from core.lay.lay import BOLT, Sheet
-from core.lengths import show
+from core.lengths import RULERS, show
 from core.plan import FabricPlan, Part, Plan
 
 _HEAD: Final = HEADING * LEADING + 4 + 2 * LINE  # the page's heading and two lines of facts
@@ -72,9 +72,11 @@ def _head(
         column.turn(column.head)
     else:
         column.heading(column.head, level=0)
+    unit = RULERS[plan.project.units].unit
     part = f" Page {place + 1} of {pages} of this cloth." if pages > 1 else ""
     column.text(
-        f"Scale 1 : {layout.ratio}. 1 in on paper is {layout.ratio} in of cloth.{part}", bold=True
+        f"Scale 1 : {layout.ratio}. 1 {unit} on paper is {layout.ratio} {unit} of cloth.{part}",
+        bold=True,
     )
     column.text(_facts(plan, fabric_plan, sheet))
 
@@ -127,6 +129,8 @@ def _key(column: Column, plan: Plan, parts: tuple[tuple[Part, int], ...]) -> Non
         side, row = divmod(place, rows)
         left, top = side * width, column.y + row * LINE
         column.add(swatch.swatch(part.role, left, top))
-        said = part_size(part, plan.project.units)
-        text = face.words(f"{part.letter}: {count} × ({said}) {part.name}")
-        column.words(shortened(text, room, face.width, BODY), left + swatch.WIDTH + 6, top)
+        before = f"{part.letter} × {count}: "
+        after = face.words(f", {part_size(part, plan.project.units)}")
+        left_over = room - face.width(before + after) * BODY
+        name = shortened(face.words(part.name), left_over, face.width, BODY)
+        column.words(before + name + after, left + swatch.WIDTH + 6, top)

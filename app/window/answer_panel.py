@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, Signal
-from PySide6.QtWidgets import QLabel, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 
 from app.window import answer_rows
+from app.window.furniture import group_title
 from app.window.read_table import ReadTable
 from core.plan import Plan
 
@@ -27,15 +28,16 @@ class AnswerPanel(QWidget):
         self.cut = ReadTable("What to cut", answer_rows.CUT_HEADERS, 1, whole=False)
         self.order = ReadTable("Cut order", ("", "Cut"), 1, whole=False)
         self.figures = ReadTable("Figures", ("", ""), 1, whole=False)
-        self.notes_title = self._title("Before you cut")
+        self.notes_title = group_title("Before you cut")
         self.tabs = QTabWidget(documentMode=True)
+        self.tabs.tabBar().setAccessibleName("Lists")
         self.tabs.addTab(self.cut, "To cut")
         self.tabs.addTab(self.order, "Cut order")
         self.tabs.addTab(self.figures, "Figures")
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 8, 8, 8)
         column.setSpacing(4)
-        column.addWidget(self._title("To buy"))
+        column.addWidget(group_title("To buy"))
         column.addWidget(self.buy)
         column.addWidget(self.notes_title)
         column.addWidget(self.notes)
@@ -45,11 +47,6 @@ class AnswerPanel(QWidget):
         self.cut.selectionModel().selectionChanged.connect(self._selected)
         self.notes.activated.connect(self._followed)
         self.notes.setToolTip("Press Enter, or click twice, to go to the field")
-
-    def _title(self, text: str) -> QLabel:
-        title = QLabel(text)
-        title.setObjectName("group")
-        return title
 
     def show_plan(self, plan: Plan) -> None:
         """Put the plan into words."""

@@ -16,7 +16,7 @@ from core.quilt import Seams
 from core.steps import sentence
 
 BUY_HEADERS = ("Cloth", "Buy", "Cost", "Waste")
-CUT_HEADERS = ("", "Part", "Size", "Cut", "Cloth")
+CUT_HEADERS = ("", "Part", "Size", "Count", "Cloth")
 
 
 def _row(*cells: str, key: str = "", heading: bool = False) -> Row:

@@ -66,7 +66,7 @@ SHEET = """
 QLabel#group { font-weight: bold; padding: 4px 0 2px 0; }
 QLabel#problem { color: %s; }
 QLabel#banner { color: %s; padding: 6px 10px; }
-QToolButton#part-menu::menu-indicator { image: none; width: 0; }
+QToolButton#add::menu-indicator, QToolButton#part-menu::menu-indicator { image: none; width: 0; }
 QToolButton#part-menu { padding: 3px 8px; }
 QGraphicsView { border: 2px solid transparent; }
 QGraphicsView:focus { border: 2px solid palette(highlight); }

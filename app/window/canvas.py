@@ -10,22 +10,28 @@ from __future__ import annotations
 from collections.abc import Sequence
 from enum import Enum, auto
 
-from PySide6.QtCore import QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QPointF, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QKeyEvent,
     QMouseEvent,
+    QPainter,
     QResizeEvent,
     QWheelEvent,
 )
 from PySide6.QtWidgets import QGraphicsScene, QGraphicsView
 
+from app.paint_qt import canvas_font
 from app.style import SCREEN_LIGHT, Theme
 from app.window.drawing_item import DrawingItem
 
 STEP = 1.25
 LEAST_SCALE, MOST_SCALE = 0.5, 96.0  # pixels to an inch
+MOST_FITTED = 16.0  # pixels to an inch; a small cloth need not fill a large screen
 MARGIN = 3.0  # inches of table kept round the drawings
+
+
+CENTRED = Qt.AlignmentFlag.AlignCenter
 
 
 class Fit(Enum):
@@ -37,12 +43,16 @@ class Fit(Enum):
 
 
 class Canvas(QGraphicsView):
-    """Shows `DrawingItem`s. Emits `picked(key)` for a click; "" beside every piece."""
+    """Shows `DrawingItem`s, or `empty_words` where there are none.
+
+    Emits `picked(key)` for a click; "" beside every piece.
+    """
 
     picked = Signal(str)
 
-    def __init__(self, name: str, fit: Fit) -> None:
+    def __init__(self, name: str, fit: Fit, empty_words: str = "") -> None:
         super().__init__()
+        self._empty_words = empty_words
         self.theme: Theme = SCREEN_LIGHT
         self._items: list[DrawingItem] = []
         self._home = fit
@@ -51,7 +61,9 @@ class Canvas(QGraphicsView):
         self._space = False
         self.setScene(QGraphicsScene(self))
         self.setAccessibleName(name)
+        self.setAccessibleDescription("A picture; the lists beside it say the same in words.")
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
         self.setResizeAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
         self.set_theme(self.theme)
 
@@ -68,6 +80,17 @@ class Canvas(QGraphicsView):
             bounds |= item.mapRectToScene(item.boundingRect())
         scene.setSceneRect(bounds.adjusted(-MARGIN, -MARGIN / 2, MARGIN, MARGIN))
         self._refit()
+
+    def drawForeground(  # noqa: N802 - Qt's name
+        self, painter: QPainter, rect: QRectF | QRect
+    ) -> None:
+        """Where there is nothing to draw, say what to do."""
+        if self._items:
+            return
+        painter.resetTransform()
+        painter.setFont(canvas_font())
+        painter.setPen(QColor(self.theme.ink))
+        painter.drawText(self.viewport().rect(), CENTRED, self._empty_words)
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another theme."""
@@ -117,7 +140,7 @@ class Canvas(QGraphicsView):
             self.fitInView(shown, Qt.AspectRatioMode.KeepAspectRatio)
             return
         bar = self.verticalScrollBar().sizeHint().width()
-        scale = (self.maximumViewportSize().width() - bar) / shown.width()
+        scale = min((self.maximumViewportSize().width() - bar) / shown.width(), MOST_FITTED)
         top = self.verticalScrollBar().value() / self.zoom
         self.setTransform(self.transform().fromScale(scale, scale))
         self.horizontalScrollBar().setValue(self.horizontalScrollBar().minimum())

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 
 from app.style import Theme
 from app.window.canvas import Canvas
+from app.window.furniture import quiet_button
 from app.window.yardage import QuiltView, YardageView
 from core.plan import Plan
 
@@ -24,11 +25,14 @@ class Banner(QFrame):
     """One sentence above the pictures, and a button that leads to its field."""
 
     def __init__(self) -> None:
-        super().__init__(visible=False)
-        self.text = QLabel(wordWrap=True)
+        super().__init__()
+        self.hide()
+        self.text = QLabel()
+        self.text.setWordWrap(True)
         self.text.setObjectName("banner")
         self.text.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
-        self.go = QToolButton(text="Go to the field")
+        self.go = QToolButton()
+        self.go.setText("Go to the field")
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 8, 0)
         row.addWidget(self.text, 1)
@@ -53,6 +57,7 @@ class Centre(QWidget):
         self.tabs = QTabWidget(documentMode=True)
         self.tabs.addTab(self.yardage, "Yardage")
         self.tabs.addTab(self.quilt, "Quilt")
+        self.tabs.tabBar().setAccessibleName("Pictures")
         self.tabs.setCornerWidget(self._zoom_buttons())
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -73,9 +78,7 @@ class Centre(QWidget):
             ("Fill width", "Fill the width", self.fit_width),
             ("Show all", "Show everything", self.fit_all),
         ):
-            button = QToolButton(text=text, autoRaise=True)
-            button.setAccessibleName(name)
-            button.setToolTip(name)
+            button = quiet_button(text, name)
             button.clicked.connect(act)
             row.addWidget(button)
         return buttons

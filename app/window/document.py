@@ -9,12 +9,11 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 from time import monotonic
-from typing import Any
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
-from app.window.fields import FileForm
+from app.window.field import FileForm
 from core import edit
 from core.project_file import load, save, to_document
 from core.quilt import Project
@@ -25,10 +24,15 @@ GESTURE_SECONDS = 1.0
 
 
 class Document(QObject):
-    """The project being edited. `path` is None until it is saved."""
+    """The project being edited. `path` is None until it is saved.
+
+    Emits `changed` for another project, `renamed` for another file, `started` when
+    what was there before has been left.
+    """
 
     changed = Signal()
     renamed = Signal()
+    started = Signal()
 
     def __init__(self, project: Project, path: Path | None = None) -> None:
         super().__init__()
@@ -56,7 +60,7 @@ class Document(QObject):
         if after != self.project:
             self.undo_stack.push(_Edit(self, after, text, gesture))
 
-    def put(self, path: str, value: Any, text: str, gesture: int = -1) -> None:
+    def put(self, path: str, value: object, text: str, gesture: int = -1) -> None:
         """Set one value by its path in the file; raises `Refusal` with that path."""
         self.edit(text, lambda project: edit.put(project, path, value), gesture)
 
@@ -65,6 +69,7 @@ class Document(QObject):
         self.undo_stack.clear()
         self.path = path
         self.show(project)
+        self.started.emit()
         self.renamed.emit()
 
     def open(self, path: Path) -> None:

@@ -37,7 +37,7 @@ class DrawingItem(QGraphicsItem):
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
         scale = option.levelOfDetailFromTransform(painter.worldTransform())
-        self.picture.paint(painter, scale, self.theme, self.chosen)
+        self.picture.paint(painter, scale, self.theme, self.chosen, option.exposedRect)
         size = min(TITLE_SIZE, TITLE_SHARE * HEADROOM * scale)
         if self.title and size >= SMALLEST_TITLE:
             self._paint_title(painter, size)

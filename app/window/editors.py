@@ -7,13 +7,13 @@ shows what it is told to. What is right is for the project file's reader to say.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any, Protocol, cast
+from typing import Protocol, cast
 
 from PySide6.QtCore import Qt, Signal, SignalInstance
 from PySide6.QtGui import QWheelEvent
-from PySide6.QtWidgets import QCheckBox, QComboBox, QSpinBox, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QSizePolicy, QSpinBox, QWidget
 
-from app.window.fields import Field, Kind
+from app.window.field import Field, Kind
 from app.window.length_editor import LengthEditor
 from app.window.line_edit import LineEdit
 from core.lengths import Units
@@ -26,7 +26,7 @@ class Editor(Protocol):
 
     edited: SignalInstance
 
-    def show_value(self, value: Any, units: Units) -> None: ...
+    def show_value(self, value: object, units: Units) -> None: ...
     def commit(self) -> None: ...
 
 
@@ -86,6 +86,7 @@ class CountEditor(QSpinBox):
         super().__init__()
         self.setRange(1, MOST_COPIES)
         self.setKeyboardTracking(False)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.valueChanged.connect(self._changed)
 
@@ -138,6 +139,7 @@ class ChoiceEditor(QComboBox):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.setMinimumContentsLength(8)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.offer(choices)
         self.activated.connect(self._activated)
 

@@ -62,10 +62,12 @@ class Files(QObject):
         self.memory = memory
         self._commit = commit
 
-    def new(self) -> None:
-        """Start a new quilt, in the units of this one."""
-        if self.may_leave():
-            self.document.start(new_project(self.document.project.units))
+    def new(self) -> bool:
+        """Start a new quilt, in the units of this one; whether it was started."""
+        if not self.may_leave():
+            return False
+        self.document.start(new_project(self.document.project.units))
+        return True
 
     def open(self) -> None:
         """Ask for a file and open it."""

@@ -41,7 +41,7 @@ class FoldHeading(QAbstractButton):
 
     def _title_font(self) -> QFont:
         font = QFont(self.font())
-        font.setBold(True)
+        font.setBold(self.isChecked())
         return font
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802 - Qt's name
@@ -50,16 +50,16 @@ class FoldHeading(QAbstractButton):
         if self.underMouse():
             painter.fillRect(self.rect(), self.palette().color(QPalette.ColorRole.AlternateBase))
         self._paint_arrow(painter, QRect(room.left(), room.center().y() - 5, ARROW, ARROW))
-        bold = QFontMetrics(self._title_font())
+        metrics = QFontMetrics(self._title_font())
         text = f"{self.text()} !" if self.trouble else self.text()
         left = room.left() + ARROW + GAP
-        title = bold.elidedText(text, Qt.TextElideMode.ElideRight, room.right() - left)
+        title = metrics.elidedText(text, Qt.TextElideMode.ElideRight, room.right() - left)
         painter.setFont(self._title_font())
         painter.setPen(self.palette().color(QPalette.ColorRole.WindowText))
         middle = Qt.AlignmentFlag.AlignVCenter
         painter.drawText(QRect(left, 0, room.right() - left, self.height()), middle, title)
         if not self.isChecked():
-            self._paint_summary(painter, left + bold.horizontalAdvance(title) + 2 * GAP, room)
+            self._paint_summary(painter, left + metrics.horizontalAdvance(title) + 2 * GAP, room)
         if self.hasFocus():
             option = QStyleOptionFocusRect()
             option.initFrom(self)

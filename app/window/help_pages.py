@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from html import escape
-from importlib.metadata import PackageNotFoundError, version
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
@@ -69,6 +68,8 @@ def about(parent: QWidget) -> HelpPage:
 
 
 def _version() -> str:
+    from importlib.metadata import PackageNotFoundError, version  # slow, and rarely needed
+
     try:
         return version("crossgrain")
     except PackageNotFoundError:
@@ -76,4 +77,5 @@ def _version() -> str:
 
 
 def _list(items: Iterable[str]) -> str:
-    return f"<ul>{''.join(f'<li style="margin-bottom:8px">{item}</li>' for item in items)}</ul>"
+    points = (f"<li style='margin-bottom:8px'>{item}</li>" for item in items)
+    return f"<ul>{''.join(points)}</ul>"

@@ -11,9 +11,9 @@ from fractions import Fraction
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent, QValidator, QWheelEvent
-from PySide6.QtWidgets import QAbstractSpinBox, QWidget
+from PySide6.QtWidgets import QAbstractSpinBox, QSizePolicy, QWidget
 
-from app.window.fields import Field, with_unit
+from app.window.field import Field, with_unit
 from app.window.line_edit import LineEdit
 from core.lengths import Inches, LengthError, Units, exact_text, parse
 
@@ -21,10 +21,12 @@ from core.lengths import Inches, LengthError, Units, exact_text, parse
 class LengthEditor(QAbstractSpinBox):
     """Emits `edited(value, stepped)`: the text to be read as a length, or None if empty.
 
-    Up and down step from the exact value. Esc brings the last good value back.
+    Up and down step from the exact value. Esc brings the last good value back, and
+    `restored` tells.
     """
 
     edited = Signal(object, bool)
+    restored = Signal()
 
     def __init__(self, field: Field, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -32,22 +34,31 @@ class LengthEditor(QAbstractSpinBox):
         self._steps = field.steps
         self._value: str | None = None
         self._units = Units.INCHES
+        # Not the line's own "modified": that is lost when Enter is pressed.
+        self._touched = False
         self._line = LineEdit(self)
         self.setLineEdit(self._line)
         self._line.setPlaceholderText(field.none_words)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setKeyboardTracking(False)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self._line.textEdited.connect(self._touch)
         self.editingFinished.connect(self.commit)
+
+    def _touch(self) -> None:
+        self._touched = True
 
     def show_value(self, value: str | None, units: Units) -> None:
         """Show the file's text for the length, with its unit."""
         self._value, self._units = value, units
         self._line.setText(with_unit(value, units.value))
-        self._line.setModified(False)
+        self._touched = False
+        if self.hasFocus():
+            self.selectAll()
 
     def commit(self) -> None:
         """Hand over what was typed, if anything was."""
-        if self._line.isModified():
+        if self._touched:
             text = self._line.text().strip()
             self.edited.emit(text if text or not self._optional else None, False)
 
@@ -63,7 +74,7 @@ class LengthEditor(QAbstractSpinBox):
         text = self._line.text().strip()
         return None if not text and self._optional else parse(text, self._units)
 
-    def validate(self, text: str, position: int) -> object:
+    def validate(self, text: str, position: int) -> tuple[QValidator.State, str, int]:
         """Nothing is invalid: text that cannot be read yet may be on its way."""
         return QValidator.State.Acceptable, text, position
 
@@ -83,13 +94,13 @@ class LengthEditor(QAbstractSpinBox):
             return
         text = exact_text(reached, self._units)
         self._line.setText(with_unit(text, self._units.value))
+        self.selectAll()
         self.edited.emit(text, True)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
-        if event.key() == Qt.Key.Key_Escape and self._line.isModified():
+        if event.key() == Qt.Key.Key_Escape and self._touched:
             self.show_value(self._value, self._units)
-            self._line.selectAll()
-            self._line.textEdited.emit(self._line.text())
+            self.restored.emit()
             return
         super().keyPressEvent(event)
 

@@ -133,6 +133,11 @@ class MainWindow(QMainWindow):
     def _picked(self, key: str) -> None:
         self.answer.choose(key.rstrip("0123456789"))
 
+    def new(self) -> None:
+        """Start a new quilt, the cursor in its name."""
+        if self.files.new():
+            self.parts.show_field("quilt.name")
+
     def set_units(self, units: Units) -> None:
         """Show and write lengths in other units; nothing is rounded."""
         self.document.edit("Change units", lambda project: edit.set_units(project, units))

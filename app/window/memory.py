@@ -34,7 +34,8 @@ class Memory:
             names = json.loads(self.text("recent", "[]"))
         except json.JSONDecodeError:
             return []
-        return [Path(name) for name in names if isinstance(name, str)] if names else []
+        listed = names if isinstance(names, list) else []
+        return [Path(name) for name in listed if isinstance(name, str)]
 
     def opened(self, path: Path) -> None:
         """Put `path` first among the recent files."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from enum import Enum
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
@@ -19,11 +19,12 @@ from core.lengths import Units
 if TYPE_CHECKING:
     from app.window.main_window import MainWindow
 
+Value = TypeVar("Value", bound=Enum)
 Keys = QKeySequence.StandardKey
 UNITS = {Units.INCHES: "Inches", Units.CENTIMETRES: "Centimetres", Units.MILLIMETRES: "Millimetres"}
 LOOKS = {Look.SYSTEM: "Follow the system", Look.LIGHT: "Light", Look.DARK: "Dark"}
 PAPERS = {Paper.LETTER: "Letter", Paper.A4: "A4"}
-PARTS = {"fabrics": "Fabric", "borders": "Border"}
+PARTS = {"fabrics": "&Fabric", "borders": "&Border"}
 
 
 class Menus:
@@ -32,6 +33,7 @@ class Menus:
     def __init__(self, window: MainWindow) -> None:
         self._window = window
         self._bar = window.menuBar()
+        self._listed: list[QAction] = []
         self.units: dict[Units, QAction] = {}
         self._file()
         self._edit()
@@ -55,14 +57,15 @@ class Menus:
         elif key is not None:
             action.setShortcuts(key)
         menu.addAction(action)
+        self._listed.append(action)
         return action
 
     def _choices(
-        self, menu: QMenu, words: dict[Enum, str], chosen: Enum, act: Callable[[Enum], None]
-    ) -> dict[Enum, QAction]:
+        self, menu: QMenu, words: dict[Value, str], chosen: Value, act: Callable[[Value], None]
+    ) -> dict[Value, QAction]:
         """One of several, of which one is ticked."""
         group = QActionGroup(self._window)
-        actions: dict[Enum, QAction] = {}
+        actions: dict[Value, QAction] = {}
         for value, text in words.items():
             action = self._action(menu, text, _bound(act, value))
             action.setCheckable(True)
@@ -74,7 +77,7 @@ class Menus:
     def _file(self) -> None:
         window, files = self._window, self._window.files
         menu = self._bar.addMenu("&File")
-        self.new = self._action(menu, "&New", files.new, Keys.New)
+        self.new = self._action(menu, "&New", window.new, Keys.New)
         self.open = self._action(menu, "&Open…", files.open, Keys.Open)
         self._recent = menu.addMenu("Open &Recent")
         files.recent_changed.connect(self._list_recent)
@@ -82,7 +85,7 @@ class Menus:
         self.save = self._action(menu, "&Save", files.save, Keys.Save)
         self.save_as = self._action(menu, "Save &As…", files.save_as, Keys.SaveAs)
         menu.addSeparator()
-        self.export = self._action(menu, "&Export PDF…", window.export, "Ctrl+E")
+        self.export = self._action(menu, "&Export PDF…", window.export, "Ctrl+Shift+E")
         self._choices(menu.addMenu("&Paper"), PAPERS, window.paper(), window.set_paper)
         menu.addSeparator()
         leave = self._action(menu, "&Quit", window.close, Keys.Quit)
@@ -103,9 +106,12 @@ class Menus:
         stack = self._window.document.undo_stack
         self.undo = stack.createUndoAction(self._window, "Undo")
         self.undo.setShortcuts(Keys.Undo)
+        self.undo.setIconText("Undo")
         self.redo = stack.createRedoAction(self._window, "Redo")
         self.redo.setShortcuts(Keys.Redo)
+        self.redo.setIconText("Redo")
         menu.addActions([self.undo, self.redo])
+        self._listed += [self.undo, self.redo]
         menu.addSeparator()
         units = menu.addMenu("&Units")
         now = self._window.document.project.units
@@ -153,7 +159,7 @@ class Menus:
 
     def shortcuts(self) -> Iterator[tuple[str, str]]:
         """Every command that has a key, with its keys as this platform writes them."""
-        for action in self._window.actions():
+        for action in self._listed:
             keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
             if keys:
                 yield action.text().replace("&", "").rstrip("…"), keys

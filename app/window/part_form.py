@@ -3,17 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from typing import Any, cast
+from typing import cast
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
 
 from app.window.editors import Editor, FabricEditor, editor_for
-from app.window.fields import Field, FileForm, Kind, value_at
+from app.window.field import Field, FileForm, Kind, value_at
+from app.window.fields import PARTS
+from app.window.fields_cloth import ON_HAND
+from app.window.furniture import problem_label
 from app.window.length_editor import LengthEditor
 from core.lengths import Units
 
 HINT_PAUSE_MS = 700
+_LABELS = [f.label for kind in (*PARTS, ON_HAND) for f in kind.fields if f.kind is not Kind.FLAG]
+LONGEST_LABEL = max(_LABELS, key=len)
 
 
 class FieldRow(QWidget):
@@ -28,12 +33,12 @@ class FieldRow(QWidget):
     def __init__(self, field: Field, name: str) -> None:
         super().__init__()
         self.field = field
-        self.value: Any = None
+        self.value: object = None
         self.editor: Editor = editor_for(field)
-        self.problem = QLabel(wordWrap=True, visible=False)
-        self.problem.setObjectName("problem")
+        self.problem = problem_label()
         widget = cast(QWidget, self.editor)
         widget.setToolTip(f"<p>{field.help}</p>")
+        widget.setMinimumHeight(self.fontMetrics().height() + 10)
         widget.setAccessibleName(name)
         widget.setAccessibleDescription(field.help)
         layout = QVBoxLayout(self)
@@ -52,6 +57,7 @@ class FieldRow(QWidget):
         self._pause.timeout.connect(self._hint)
         if isinstance(self.editor, LengthEditor):
             self.editor.lineEdit().textEdited.connect(self._typed)
+            self.editor.restored.connect(self._hint)
 
     def _typed(self) -> None:
         if self.problem.isVisibleTo(self):
@@ -63,7 +69,7 @@ class FieldRow(QWidget):
         if isinstance(self.editor, LengthEditor):
             self.tell(self.editor.problem())
 
-    def show_value(self, value: Any, units: Units, *, anew: bool = True) -> None:
+    def show_value(self, value: object, units: Units, *, anew: bool = True) -> None:
         """Show the project's value; text that was refused stays while that is unchanged."""
         refused = self.problem.isVisibleTo(self) and value == self.value
         self.value = value
@@ -94,6 +100,7 @@ class PartForm(QWidget):
         self._form = QFormLayout(self)
         self._form.setContentsMargins(0, 0, 0, 0)
         self._form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.ExpandingFieldsGrow)
+        self._form.setLabelAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
         self._form.setHorizontalSpacing(12)
         for field in fields:
             self._add(field, part_title)
@@ -108,7 +115,8 @@ class PartForm(QWidget):
         label = QLabel(field.label)
         label.setToolTip(f"<p>{field.help}</p>")
         label.setBuddy(cast(QWidget, row.editor))
-        label.setMinimumHeight(cast(QWidget, row.editor).sizeHint().height())
+        label.setFixedHeight(cast(QWidget, row.editor).minimumHeight())
+        label.setMinimumWidth(label.fontMetrics().horizontalAdvance(LONGEST_LABEL))
         self._form.addRow(label, row)
 
     def _passer(self, field: Field) -> Callable[[object, bool], None]:

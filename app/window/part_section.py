@@ -1,33 +1,24 @@
-"""A part of the project as a section that folds: its heading, its menu, its forms."""
+"""A part of the project as a section that folds: its heading, its menu, its fields.
+
+A section makes its fields when they are first needed: a project has some eighty,
+of which a person opens a few.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import (
-    QFrame,
-    QHBoxLayout,
-    QLabel,
-    QMenu,
-    QToolButton,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QToolButton, QVBoxLayout, QWidget
 
-from app.window.fields import (
-    FABRIC,
-    ON_HAND,
-    Field,
-    FileForm,
-    PartKind,
-    part_name,
-    summary,
-    value_at,
-)
+from app.window.field import Field, FileForm, PartKind, summary, value_at
+from app.window.fields import part_name
+from app.window.fields_cloth import FABRIC, ON_HAND
 from app.window.fold_heading import FoldHeading
-from app.window.part_form import FieldRow, PartForm
-from core.lengths import Units
+from app.window.furniture import group_title, leave, quiet_button
+from app.window.part_body import PartBody
+from app.window.part_form import FieldRow
+from core.lengths import Units, typeset
 
 Verbs = Sequence[tuple[str, str]]  # (what is asked, the words in the menu)
 REMOVE: Verbs = (("remove", "Remove"),)
@@ -45,66 +36,51 @@ class PartSection(QFrame):
         super().__init__()
         self.kind = kind
         self.prefix = prefix
+        self.on_hand: SectionList | None = None
+        self.menu = QMenu(self)
         self.heading = FoldHeading()
         self.heading.setToolTip(f"<p>{kind.help}</p>")
         self.heading.toggled.connect(self._fold)
-        self.body = QWidget(visible=False)
-        self.problem = QLabel(wordWrap=True, visible=False)
-        self.problem.setObjectName("problem")
+        self._body: PartBody | None = None
+        self._shown: tuple[FileForm, Units] | None = None
         self._words = ("", "")
-        self.common = self._form([field for field in kind.fields if not field.rare])
-        self.rare = self._form([field for field in kind.fields if field.rare])
-        self.more = QToolButton(text="More", checkable=True, autoRaise=True)
-        self.more.setArrowType(Qt.ArrowType.RightArrow)
-        self.more.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
-        self.more.toggled.connect(self._show_more)
-        self.on_hand = SectionList(ON_HAND, REMOVE) if kind is FABRIC else None
-        self._lay_out(verbs)
-
-    def _form(self, fields: Sequence[Field]) -> PartForm:
-        form = PartForm(fields, self.kind.title)
-        form.edited.connect(self._pass)
-        return form
-
-    def _lay_out(self, verbs: Verbs) -> None:
         top = QHBoxLayout()
         top.setSpacing(0)
         top.addWidget(self.heading, 1)
         if verbs:
             top.addWidget(self._menu_button(verbs))
-        inside = QVBoxLayout(self.body)
-        inside.setContentsMargins(12, 4, 12, 12)
-        inside.setSpacing(8)
-        inside.addWidget(self.problem)
-        inside.addWidget(self.common)
-        if self.rare.rows:
-            inside.addWidget(self.more)
-            inside.addWidget(self.rare)
-        self.rare.setVisible(False)
-        if self.on_hand is not None:
-            self.on_hand.edited.connect(self.edited)
-            self.on_hand.asked.connect(self.asked)
-            inside.addWidget(self.on_hand)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        column.addLayout(top)
-        column.addWidget(self.body)
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(0)
+        self._column.addLayout(top)
 
     def _menu_button(self, verbs: Verbs) -> QToolButton:
-        self.menu = QMenu(self)
         for verb, words in verbs:
             self.menu.addAction(words).triggered.connect(self._asker(verb))
-        button = QToolButton(text="⋯", autoRaise=True)
+        button = quiet_button("⋯", f"{self.kind.title}: move or remove")
         button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         button.setMenu(self.menu)
         button.setObjectName("part-menu")
-        button.setAccessibleName(f"{self.kind.title}: move or remove")
-        button.setToolTip("Move or remove")
         return button
 
     def _asker(self, verb: str) -> Callable[[], None]:
         return lambda: self.asked.emit(verb, self.prefix)
+
+    @property
+    def body(self) -> PartBody:
+        """The fields, made if they were not yet."""
+        if self._body is None:
+            if self.kind is FABRIC:
+                self.on_hand = SectionList(ON_HAND, REMOVE)
+                self.on_hand.edited.connect(self.edited)
+                self.on_hand.asked.connect(self.asked)
+            self._body = PartBody(self.kind, self.on_hand)
+            self._body.edited.connect(self._pass)
+            self._body.setVisible(self.heading.isChecked())
+            self._column.addWidget(self._body)
+            if self._shown is not None:
+                self.refresh(*self._shown, anew=True)
+        return self._body
 
     def _pass(self, field: Field, value: object, stepped: bool) -> None:
         self.edited.emit(self.prefix, field, value, stepped)
@@ -112,50 +88,52 @@ class PartSection(QFrame):
     def _fold(self, opened: bool) -> None:
         self.body.setVisible(opened)
 
-    def _show_more(self, shown: bool) -> None:
-        self.rare.setVisible(shown)
-        self.more.setText("Less" if shown else "More")
-        self.more.setArrowType(Qt.ArrowType.DownArrow if shown else Qt.ArrowType.RightArrow)
-
     def refresh(self, form: FileForm, units: Units, *, anew: bool) -> None:
-        """Show the project's values for this part."""
+        """Show the project's values for this part; `anew` also clears refused text."""
+        self._shown = form, units
         values = value_at(form, self.prefix)
-        fabrics = [fabric["name"] for fabric in form["fabrics"]]
-        for fields in (self.common, self.rare):
-            fields.refresh(values, units, fabrics, anew=anew)
+        if self._body is not None:
+            fabrics = [fabric["name"] for fabric in form["fabrics"]]
+            self._body.refresh(values, units, fabrics, anew)
         if self.on_hand is not None:
             self.on_hand.refresh(f"{self.prefix}.on_hand", form, units, anew=anew)
         title = values["name"] if self.kind is FABRIC else part_name(form, self.prefix)
-        self._words = title, summary(self.kind, values, units.value)
+        self._words = title, typeset(summary(self.kind, values, units.value))
         self.mark()
 
     def mark(self) -> None:
         """Let the heading tell whether something in here is to be mended."""
-        problems = [self.problem, *(row.problem for row in self.rows().values())]
-        trouble = any(problem.text() for problem in problems)
-        self.heading.say(*self._words, trouble=trouble)
+        self.heading.say(*self._words, trouble=self._troubled())
 
-    def rows(self) -> dict[str, FieldRow]:
-        """Every field of this part, and of the pieces on hand in it, by its path."""
-        own = {**self.common.rows, **self.rare.rows}
-        rows = {f"{self.prefix}.{key}": row for key, row in own.items()}
-        for piece in self.on_hand.sections if self.on_hand is not None else ():
-            rows.update(piece.rows())
-        return rows
+    def _troubled(self) -> bool:
+        if self._body is None:
+            return False
+        problems = [self._body.problem, *(row.problem for row in self._body.rows.values())]
+        inner = self.on_hand.sections if self.on_hand is not None else []
+        return any(p.text() for p in problems) or any(section._troubled() for section in inner)
+
+    def within(self) -> Iterator[PartSection]:
+        """This section and those inside it, the innermost first."""
+        if self.kind is FABRIC:
+            _ = self.body
+        yield from self.on_hand.sections if self.on_hand is not None else ()
+        yield self
+
+    def row(self, path: str) -> FieldRow | None:
+        """The field at a path of the file, if it is one of this part's own."""
+        key = path.removeprefix(f"{self.prefix}.")
+        return self.body.rows.get(key) if key != path else None
 
     def reveal(self, row: FieldRow | None = None) -> None:
         """Unfold so far that `row` can be seen."""
         self.heading.setChecked(True)
-        if row in self.rare.rows.values():
-            self.more.setChecked(True)
-        for piece in self.on_hand.sections if self.on_hand is not None else ():
-            if row in piece.rows().values():
-                piece.reveal(row)
+        if row is not None:
+            self.body.reveal(row)
 
     def tell(self, sentence: str) -> None:
         """Say what is wrong with the part as a whole; "" for nothing."""
-        self.problem.setText(sentence)
-        self.problem.setVisible(bool(sentence))
+        self.body.problem.setText(sentence)
+        self.body.problem.setVisible(bool(sentence))
         self.mark()
 
 
@@ -174,16 +152,15 @@ class SectionList(QWidget):
         self.sections: list[PartSection] = []
         self._verbs = verbs
         self._prefix = kind.key
-        self.add = QToolButton(text=f"Add a {kind.title.lower()}", autoRaise=True)
+        self.add = quiet_button(f"+ {kind.title}", f"Add a {kind.title.lower()}")
+        self.add.setObjectName("add")
         self.add.clicked.connect(self._add)
         top = QHBoxLayout()
-        title = QLabel(kind.plural)
-        title.setObjectName("group")
-        top.addWidget(title, 1)
+        top.addWidget(group_title(kind.plural), 1)
         top.addWidget(self.add)
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
-        self._column.setSpacing(0)
+        self._column.setSpacing(2)
         self._column.addLayout(top)
 
     def _add(self) -> None:
@@ -210,5 +187,6 @@ class SectionList(QWidget):
 
     def _drop(self, section: PartSection) -> None:
         self.sections.remove(section)
+        leave(section, self.add)
         section.hide()
         section.deleteLater()

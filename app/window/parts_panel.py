@@ -12,7 +12,6 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
-    QLabel,
     QMenu,
     QScrollArea,
     QToolButton,
@@ -21,15 +20,11 @@ from PySide6.QtWidgets import (
 )
 
 from app.window.document import Document
-from app.window.fields import (
-    BORDER,
-    FABRIC,
-    QUILT,
-    SINGLE_PARTS,
-    Field,
-    part_name,
-    value_at,
-)
+from app.window.field import Field, value_at
+from app.window.fields import SINGLE_PARTS, part_name
+from app.window.fields_cloth import FABRIC, QUILT
+from app.window.fields_finish import BORDER
+from app.window.furniture import group_title, leave, quiet_button
 from app.window.part_form import FieldRow
 from app.window.part_section import (
     BORDER_VERBS,
@@ -38,8 +33,17 @@ from app.window.part_section import (
     PartSection,
     SectionList,
 )
+from app.window.tab_order import TabOrder
 from core import edit
 from core.refusal import Refusal
+
+# In the menus, with the letter that chooses each.
+SINGLE_WORDS = {
+    "backing": "B&acking",
+    "batting": "Ba&tting",
+    "binding": "Bi&nding",
+    "sleeve": "&Hanging sleeve",
+}
 
 
 class PartsPanel(QScrollArea):
@@ -54,14 +58,15 @@ class PartsPanel(QScrollArea):
         self.fabrics = SectionList(FABRIC, FABRIC_VERBS)
         self.borders = SectionList(BORDER, BORDER_VERBS)
         self.singles = {kind.key: PartSection(kind, kind.key, REMOVE) for kind in SINGLE_PARTS}
-        self._refused: FieldRow | PartSection | None = None
+        self._refused = ""
         self._gestures: dict[str, int] = {}
         self._lay_out()
-        for source in (self.quilt, self.fabrics, self.borders, *self.singles.values()):
+        sources: list[PartSection | SectionList] = [self.quilt, self.fabrics, self.borders]
+        for source in (*sources, *self.singles.values()):
             source.edited.connect(self._edit)
             source.asked.connect(self._asked)
         document.changed.connect(self.refresh)
-        document.renamed.connect(self.refresh)
+        document.started.connect(self._begin)
         self.quilt.reveal()
         self.refresh()
 
@@ -79,27 +84,27 @@ class PartsPanel(QScrollArea):
             finish.addWidget(section)
         column.addLayout(finish)
         column.addStretch(1)
+        self.tab_order = TabOrder(inside)
         self.setWidget(inside)
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setMinimumWidth(300)
         self.setAccessibleName("The project's parts")
 
     def _finish_heading(self) -> QHBoxLayout:
         """Title and button for the parts that may be absent."""
-        title = QLabel("Back and edge")
-        title.setObjectName("group")
-        self.add_part = QToolButton(text="Add a part", autoRaise=True)
+        self.add_part = quiet_button("+ Part", "Add a part")
+        self.add_part.setObjectName("add")
         self.add_part.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         menu = QMenu(self.add_part)
-        self.part_actions = {kind.key: menu.addAction(kind.title) for kind in SINGLE_PARTS}
-        for kind in SINGLE_PARTS:
-            action = self.part_actions[kind.key]
-            action.triggered.connect(self._part_adder(kind.key))
+        self.part_actions = {key: menu.addAction(words) for key, words in SINGLE_WORDS.items()}
+        for key, action in self.part_actions.items():
+            action.triggered.connect(self._part_adder(key))
         self.add_part.setMenu(menu)
         row = QHBoxLayout()
-        row.addWidget(title, 1)
+        row.addWidget(group_title("Back and edge"), 1)
         row.addWidget(self.add_part)
         return row
 
@@ -114,45 +119,56 @@ class PartsPanel(QScrollArea):
         present = (key for key in self.singles if getattr(self.document.project, key))
         yield from (self.singles[key] for key in present)
 
-    def all_sections(self) -> Iterator[PartSection]:
-        """Those, and the sections of pieces on hand within them."""
-        for section in self.sections():
-            if section.on_hand is not None:
-                yield from section.on_hand.sections
-            yield section
+    def section_at(self, path: str) -> PartSection | None:
+        """The innermost section of the part, or of the field, at a path of the file."""
+        for outer in self.sections():
+            if _leads_to(outer.prefix, path):
+                inner = outer.within() if path != outer.prefix else [outer]
+                return next(section for section in inner if _leads_to(section.prefix, path))
+        return None
 
-    def rows(self) -> dict[str, FieldRow]:
-        """Every field by its path in the file."""
-        return {path: row for section in self.sections() for path, row in section.rows().items()}
+    def row_at(self, path: str) -> FieldRow | None:
+        """The field at a path of the file, if there is one."""
+        section = self.section_at(path)
+        return section.row(path) if section is not None else None
 
-    def refresh(self) -> None:
+    def refresh(self, *, anew: bool = False) -> None:
         """Show the document; text that was refused stays while its field is unchanged."""
         form, units = self.document.form, self.document.project.units
-        self.quilt.refresh(form, units, anew=False)
-        self.fabrics.refresh(FABRIC.key, form, units, anew=False)
-        self.borders.refresh(BORDER.key, form, units, anew=False)
+        self.quilt.refresh(form, units, anew=anew)
+        self.fabrics.refresh(FABRIC.key, form, units, anew=anew)
+        self.borders.refresh(BORDER.key, form, units, anew=anew)
+        self.add_part.setEnabled(any(form.get(key) is None for key in self.singles))
         for key, section in self.singles.items():
             present = form.get(key) is not None
+            if not present:
+                leave(section, self.add_part)
             section.setVisible(present)
             self.part_actions[key].setEnabled(not present)
             if present:
-                section.refresh(form, units, anew=False)
-        self.add_part.setEnabled(any(a.isEnabled() for a in self.part_actions.values()))
+                section.refresh(form, units, anew=anew)
+
+    def _begin(self) -> None:
+        """Another project: nothing refused is left, and only the quilt is open."""
+        self.refresh(anew=True)
+        for section in self.sections():
+            section.heading.setChecked(section is self.quilt)
 
     def _edit(self, prefix: str, field: Field, value: object, stepped: bool) -> None:
         """One field was edited: change the document, or say why not."""
         path = f"{prefix}.{field.key}"
-        row = self.rows()[path]
+        row = self.row_at(path)
         gesture = self._gestures.setdefault(path, len(self._gestures)) if stepped else -1
         text = f"Change {self._called(prefix)} {field.label.lower()}"
         try:
             self.document.put(path, value, text, gesture)
         except Refusal as refusal:
-            row.tell(refusal.in_units(self.document.project.units).sentence)
+            if row is not None:
+                row.tell(refusal.in_units(self.document.project.units).sentence)
         else:
-            form = self.document.form
-            row.show_value(value_at(form, path), self.document.project.units)
-        self._mark()
+            if row is not None:
+                row.show_value(value_at(self.document.form, path), self.document.project.units)
+        self._mark(path)
 
     def _asked(self, verb: str, prefix: str) -> None:
         """Add, remove or move a part."""
@@ -183,52 +199,72 @@ class PartsPanel(QScrollArea):
 
     def _show_added(self, prefix: str) -> None:
         """Open what was just added, and put the cursor into its first field."""
-        added = [s for s in self.all_sections() if s.prefix.startswith(prefix)][-1]
-        for outer in self.sections():
-            if prefix.startswith(outer.prefix):
-                outer.reveal()
+        added = self._newest(prefix)
         added.reveal()
-        first = next(iter(added.rows().values()))
-        first.setFocus()
-        QTimer.singleShot(0, lambda: self.ensureWidgetVisible(added))
+        next(iter(added.body.rows.values())).setFocus(Qt.FocusReason.TabFocusReason)
+        self._bring_into_view(added)
+
+    def _newest(self, prefix: str) -> PartSection:
+        """The section of what was added to the list at `prefix`, or as the part of that name."""
+        for whole in (self.fabrics, self.borders):
+            if prefix == whole.kind.key:
+                return whole.sections[-1]
+        parent = self.section_at(prefix) or self.quilt
+        parent.reveal()
+        return parent.on_hand.sections[-1] if parent.on_hand is not None else parent
+
+    def _bring_into_view(self, place: QWidget) -> None:
+        """Scroll to `place` once what was unfolded has its size."""
+        QTimer.singleShot(0, place, lambda: self.ensureWidgetVisible(place))
 
     def show_refusal(self, refusal: Refusal, at: str = "") -> None:
         """Say a refusal at its field, else at its part; `at` is the part if it names none."""
         self.clear_refusal()
+        self._refused = refusal.path or at
         sentence = refusal.in_units(self.document.project.units).sentence
-        path = refusal.path or at
-        if (row := self.rows().get(path)) is not None:
-            row.tell(sentence)
-            self._refused = row
-        elif section := next((s for s in self.all_sections() if path.startswith(s.prefix)), None):
-            section.tell(sentence)
-            self._refused = section
+        if (place := self._place_of(self._refused)) is not None:
+            place.tell(sentence)
         else:
             self.said.emit(sentence)
-        self._mark()
+        self._mark(self._refused)
 
     def clear_refusal(self) -> None:
         """The plan worked: what `show_refusal` said is over."""
-        if self._refused is not None:
-            self._refused.tell("")
-            self._refused = None
-            self._mark()
+        if (place := self._place_of(self._refused)) is not None:
+            place.tell("")
+        self._mark(self._refused)
+        self._refused = ""
+
+    def _place_of(self, path: str) -> FieldRow | PartSection | None:
+        """Where something about a path is said."""
+        return self.row_at(path) or self.section_at(path)
 
     def show_field(self, path: str) -> None:
         """Open the part of a field or of a part, and go there."""
-        for section in self.sections():
-            if path.startswith(section.prefix):
-                row = section.rows().get(path)
-                section.reveal(row)
-                (row or section.heading).setFocus()
-                QTimer.singleShot(0, lambda: self.ensureWidgetVisible(row or section.heading))
+        outer, inner = self.section_at(path.partition(".")[0]), self.section_at(path)
+        if outer is not None and inner is not None:
+            row = inner.row(path)
+            outer.reveal()
+            inner.reveal(row)
+            place: QWidget = row or inner.heading
+            place.setFocus(Qt.FocusReason.TabFocusReason)
+            self._bring_into_view(place)
 
     def commit(self) -> None:
         """Hand over what is being typed, before the project is saved or left."""
-        for row in self.rows().values():
-            if row.isAncestorOf(row.window().focusWidget() or self):
-                row.editor.commit()
+        place: QWidget | None = self.window().focusWidget()
+        while place is not None and not isinstance(place, FieldRow):
+            place = place.parentWidget()
+        if place is not None:
+            place.editor.commit()
 
-    def _mark(self) -> None:
-        for section in self.all_sections():
-            section.mark()
+    def _mark(self, path: str) -> None:
+        """Let the headings on the way to `path` tell whether something is to be mended."""
+        for section in (self.section_at(path), self.section_at(path.partition(".")[0])):
+            if section is not None:
+                section.mark()
+
+
+def _leads_to(prefix: str, path: str) -> bool:
+    """Whether the part at `prefix` is the one at `path`, or holds it."""
+    return path == prefix or path.startswith(f"{prefix}.")

@@ -14,9 +14,17 @@ from PySide6.QtCore import (
     QTimer,
 )
 from PySide6.QtGui import QFont, QGuiApplication, QKeyEvent, QKeySequence, QPalette, QResizeEvent
-from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFrame,
+    QHeaderView,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableView,
+)
 
 Index = QModelIndex | QPersistentModelIndex
+AIR = 6  # pixels
 NOWHERE = QModelIndex()
 
 
@@ -70,6 +78,13 @@ class Rows(QAbstractTableModel):
         return None
 
 
+class _Airy(QStyledItemDelegate):
+    """Cells with some air above and below."""
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
+        return super().sizeHint(option, index) + QSize(0, AIR)
+
+
 class ReadTable(QTableView):
     """Shows `Rows`; `wide` is the column that takes what room there is.
 
@@ -91,6 +106,7 @@ class ReadTable(QTableView):
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setItemDelegate(_Airy(self))
         self.verticalHeader().hide()
         self.viewport().setBackgroundRole(QPalette.ColorRole.Window)
         header = self.horizontalHeader()

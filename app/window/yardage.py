@@ -10,14 +10,15 @@ from core.lay.lay import Sheet
 from core.lengths import typeset
 from core.plan import FabricPlan, Plan
 
-GAP = 6.0  # inches of table between two cloths
+NOTHING = "Nothing to cut yet.\nAdd a border, a backing or a binding at the left."
+GAP = 2.0  # inches of table between two cloths, beside the room that each keeps round itself
 
 
 class YardageView(Canvas):
     """One lane a fabric, all to one scale: pieces on hand first, then the bolt."""
 
     def __init__(self) -> None:
-        super().__init__("Yardage", Fit.WIDTH)
+        super().__init__("Yardage", Fit.WIDTH, NOTHING)
 
     def show_plan(self, plan: Plan) -> None:
         """Draw the plan's cloths."""

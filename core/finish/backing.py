@@ -16,13 +16,12 @@ from math import ceil
 from core.fabric import Fabric
 from core.finish.demand import Demand
 from core.lay.problem import Piece
-from core.lengths import Inches, round_up
+from core.lengths import INCHES_PER_MM, Inches, Units, round_up
 from core.quilt import Backing, Seams
 from core.refusal import Refusal
 
 NARROWEST_PANEL = Fraction(6)  # our default, no source: a sliver at the edge pulls out of true
 MOST_SHORT_STRIPS = 4
-_PIECED_STEP = Fraction(1, 8)
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,12 +52,16 @@ class BackingPlan:
 
 
 def backing_options(
-    backing: Backing, width: Inches, length: Inches, fabric: Fabric
+    backing: Backing, width: Inches, length: Inches, fabric: Fabric, units: Units = Units.INCHES
 ) -> tuple[BackingPlan, ...]:
-    """Ways to make the backing of a quilt of `width` × `length` that the project allows."""
+    """Ways to make the backing of a quilt of `width` × `length` that the project allows.
+
+    Short strips come out in marks of a ruler in `units`.
+    """
     across, along = width + 2 * backing.overage, length + 2 * backing.overage
     _refuse_wide_seams(backing, fabric)
-    options = tuple(_all_options(backing, across, along, fabric))
+    step = Fraction(1, 8) if units is Units.INCHES else INCHES_PER_MM
+    options = tuple(_all_options(backing, across, along, fabric, step))
     if not options:
         raise Refusal(
             "backing.seams",
@@ -82,12 +85,12 @@ def _refuse_wide_seams(backing: Backing, fabric: Fabric) -> None:
 
 
 def _all_options(
-    backing: Backing, across: Inches, along: Inches, fabric: Fabric
+    backing: Backing, across: Inches, along: Inches, fabric: Fabric, step: Inches
 ) -> Iterator[BackingPlan]:
     """Panels along the quilt first; panels across it unless the print has one way up."""
     one_piece_only = backing.seams is Seams.NONE
     if backing.seams is not Seams.CROSSWISE:
-        for option in _panels(backing, across, along, fabric, turned=False):
+        for option in _panels(backing, across, along, fabric, step, turned=False):
             if option.panels == 1 or not one_piece_only:
                 yield option
     if backing.seams is Seams.LENGTHWISE:
@@ -99,13 +102,19 @@ def _all_options(
                 "crosswise seams would lay a one-way print sideways; choose lengthwise seams",
             )
         return
-    for option in _panels(backing, across, along, fabric, turned=True):
+    for option in _panels(backing, across, along, fabric, step, turned=True):
         if option.panels == 1 or not one_piece_only:
             yield option
 
 
 def _panels(
-    backing: Backing, across: Inches, along: Inches, fabric: Fabric, *, turned: bool
+    backing: Backing,
+    across: Inches,
+    along: Inches,
+    fabric: Fabric,
+    step: Inches,
+    *,
+    turned: bool,
 ) -> Iterator[BackingPlan]:
     """Panels that run along the quilt, or (turned) across it."""
     cover, panel_along = (along, across) if turned else (across, along)
@@ -127,7 +136,8 @@ def _panels(
     if len(widths) == 1 or fabric.repeat is None:
         yield option(_whole_panels(fabric, widths, panel_along))
         for pieced in _pieced_counts(widths, fabric):
-            yield option(_pieced_panels(fabric, widths, panel_along, backing.seam, pieced), pieced)
+            each = round_up((panel_along + (pieced - 1) * 2 * backing.seam) / pieced, step)
+            yield option(_pieced_panels(fabric, widths, panel_along, each, pieced), pieced)
         return
     repeat = fabric.repeat * (1 - fabric.shrinkage_along)
     matched = round_up(panel_along, repeat)
@@ -183,9 +193,8 @@ def _pieced_counts(widths: tuple[Inches, ...], fabric: Fabric) -> range:
 
 
 def _pieced_panels(
-    fabric: Fabric, widths: tuple[Inches, ...], panel_along: Inches, seam: Inches, pieced: int
+    fabric: Fabric, widths: tuple[Inches, ...], panel_along: Inches, each: Inches, pieced: int
 ) -> tuple[Demand, ...]:
-    each = round_up((panel_along + (pieced - 1) * 2 * seam) / pieced, _PIECED_STEP)
     strips = _panel("backing short strip", fabric, widths[-1], each, pieced)
     return (*_whole_panels(fabric, widths[:-1], panel_along), strips)
 

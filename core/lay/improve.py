@@ -9,6 +9,7 @@ bound shows that nothing less can do.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from fractions import Fraction
 from math import ceil
 from random import Random
 from typing import NamedTuple
@@ -30,7 +31,7 @@ class Found(NamedTuple):
     """The best lay, and the bound (ticks) that it was held against."""
 
     packing: Packing
-    bound: int
+    bound: Fraction
 
     def score(self, task: Task) -> Score:
         return score(task, self.packing)
@@ -66,7 +67,7 @@ class _Search:
         self.task, self.on_better = task, on_better
         self.best: Packing | None = None
         self.best_score: Score | None = None
-        self.bound = 0
+        self.bound = Fraction(0)
         self.fewest_joins = _fewest_joins(task)
         self.fruitless = 0
 
@@ -99,10 +100,11 @@ class _Search:
         self._keep(packing._replace(laid=laid, used=_used(self.task, laid)))
 
     def _keep(self, packing: Packing) -> None:
+        bought = self.best_score[1] if self.best_score and self.complete else None
         self.best, self.best_score = packing, score(self.task, packing)
         self.fruitless = 0
-        if not packing.missing:
-            self.bound = ceil(least_along(self.task, packing.used))
+        if not packing.missing and self.best_score[1] != bought:
+            self.bound = max(self.bound, least_along(self.task, packing.used))
         if self.on_better is not None:
             self.on_better(self.found())
 
@@ -113,16 +115,15 @@ class _Search:
         if self.best is None or self.best_score is None or self.best.missing:
             return self.task.plenty
         used, bought = self.best.used, self.best_score[1]
+        least = ceil(self.bound)
         less = self.task.room_in(bought - self.task.cloth.sale_unit)
-        if less >= self.bound and rng.random() < 0.5:
+        if less >= least and rng.random() < 0.5:
             return less
         if self.best_score[3] > self.fewest_joins and rng.random() < 0.5:
             return used
-        return (
-            max(self.bound, rng.randint(self.bound, max(self.bound, used - 1)), 0)
-            if not rules.bolt_last
-            else max(self.bound, used - 1)
-        )
+        if rules.bolt_last:
+            return max(least, used - 1)
+        return rng.randint(least, max(least, used - 1))
 
 
 def _tries(task: Task, rng: Random) -> Iterator[tuple[Order, Rules]]:
@@ -158,14 +159,18 @@ def _any_rules(rng: Random) -> Rules:
 def _shuffled(order: Order, rng: Random) -> Order:
     """The order with each item moved a little."""
     spread = rng.choice((0.5, 1.5, 4.0, 12.0))
-    keys = {item: place + rng.uniform(-spread, spread) for place, item in enumerate(order)}
-    return tuple(sorted(order, key=keys.__getitem__))
+    moved = [(place + rng.uniform(-spread, spread), item) for place, item in enumerate(order)]
+    return tuple(item for _, item in sorted(moved))
 
 
 def _orders(task: Task) -> Iterator[Order]:
     """Pieces by area, length, width and girth; runs after them, before them or among them."""
     sizes = range(len(task.sizes))
-    runs = tuple(range(len(task.sizes), len(task.sizes) + len(task.strips)))
+    runs = tuple(
+        len(task.sizes) + place
+        for place, strip in enumerate(task.strips)
+        for _ in range(strip.copies)
+    )
     boxes = [size[:2] for size in task.sizes] + [(task.width, s.strip) for s in task.strips]
     for key in (
         lambda item: -boxes[item][0] * boxes[item][1],

@@ -70,7 +70,8 @@ def pack(
 ) -> Packing | None:
     """Lay the items in `order` on the boards and on `room` ticks of bolt.
 
-    Items count the task's sizes, then its runs. None if something found no room,
+    Items count the task's sizes, then its runs; a run is in the order once for each of
+    its equal copies. None if something found no room,
     unless `partial` asks for what does fit.
     """
     table = _Table(task, rules, room)
@@ -95,20 +96,18 @@ class _Table:
         self.free: list[Free] = [
             (number, 0, 0, board.across, board.along) for number, board in enumerate(task.boards)
         ]
+        self.copies: dict[int, int] = {}
         self.top = 0
         if not rules.bolt_last and room > 0:
             self.free.append((task.bolt, 0, 0, task.width, room))
             self.top = room
 
     def lay(self, item: int) -> int:
-        """Lay all copies of an item; how many found no room."""
+        """Lay all pieces of a size, or the next copy of a run; how many found no room."""
         if item < len(self.task.sizes):
             return self._lay_size(item)
-        strip = self.task.strips[item - len(self.task.sizes)]
-        for copy in range(1, strip.copies + 1):
-            if not self._lay_run(item, strip, copy):
-                return strip.copies - copy + 1
-        return 0
+        self.copies[item] = copy = self.copies.get(item, 0) + 1
+        return 0 if self._lay_run(item, copy) else 1
 
     def _lay_size(self, item: int) -> int:
         size = self.task.sizes[item]
@@ -187,8 +186,9 @@ class _Table:
         if h > b:
             self.free.append((board, x, y + b, w if crosswise else a, h - b))
 
-    def _lay_run(self, item: int, strip: Strip, copy: int) -> bool:
+    def _lay_run(self, item: int, copy: int) -> bool:
         """Lay one run from segments; False if it could not be finished."""
+        strip = self.task.strips[item - len(self.task.sizes)]
         start, free, top = len(self.laid), list(self.free), self.top
         demand, segments = strip.demand, 0
         while segments == 0 or demand > 0:

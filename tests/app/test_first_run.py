@@ -14,6 +14,7 @@ from pathlib import Path
 
 import pytest
 
+from app.commands import COMMANDS
 from app.first_run import needs, system, too_old
 from app.first_run.environment import Environment
 from app.first_run.telling import Stop
@@ -153,7 +154,7 @@ def test_other_constraints_make_it_anew(made: Checkout) -> None:
     (made.folder / ".ci" / "constraints.txt").write_text("pebble==1.5\n")
     status, _, told = made.run()
     assert status == 0
-    assert "anew" in told
+    assert "anew: other packages are wanted now" in told
     assert list(made.environment.folder.rglob("pebble-1.5.dist-info"))
 
 
@@ -165,6 +166,15 @@ def test_a_package_that_has_gone_missing_is_told_and_mended(made: Checkout) -> N
     assert "start once more" in told
     status, printed, _ = made.run()
     assert (status, printed) == (0, str(made.environment.folder))
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="a link to Python stands in for a copy")
+def test_an_environment_whose_python_is_gone_is_made_anew(made: Checkout) -> None:
+    made.environment.python.unlink()
+    made.environment.python.symlink_to(made.folder / "no-python-here")
+    status, printed, told = made.run()
+    assert (status, printed) == (0, str(made.environment.folder))
+    assert "anew: its Python is gone" in told
 
 
 def test_without_network_it_says_so_and_the_next_start_mends_it(made: Checkout) -> None:
@@ -296,6 +306,10 @@ def test_every_requirement_has_its_version_in_the_constraints() -> None:
     for text in needs.requirements("test"):
         name = text.partition(">=")[0]
         assert needs.within(pinned[name], text[len(name) :])
+
+
+def test_every_command_without_a_window_is_known() -> None:
+    assert set(needs.HEADLESS) == set(COMMANDS)
 
 
 def test_each_start_needs_only_its_own() -> None:

@@ -1,4 +1,4 @@
-"""Projects that are hard on paper: long cloth, long names, foreign letters, many pieces, nothing."""
+"""Projects that are hard on paper: long cloth, long names, foreign letters, slivers, nothing."""
 
 from __future__ import annotations
 
@@ -16,11 +16,9 @@ def _mm(millimetres: int) -> Inches:
     return millimetres * INCHES_PER_MM
 
 
-def _bolt(name: str, width: int = 43, price: str | None = "12.50", **more: bool) -> Fabric:
+def _bolt(name: str, width: int = 43, price: str | None = "12.50") -> Fabric:
     cost = None if price is None else Fraction(price)
-    return Fabric(
-        name, Fraction(width), HALF, price_per_yard=cost, straightening=Fraction(1), **more
-    )
+    return Fabric(name, Fraction(width), HALF, price_per_yard=cost, straightening=Fraction(1))
 
 
 _LONG = "midnight indigo batik with silver birch leaves and very small stars, second dye"

@@ -1,0 +1,111 @@
+"""What a field of the project is to the window: its words and its kind, no widget.
+
+Each `PartKind` is a part of the project file and lists its `Field`s by their
+key in that file. A field's words teach the trade term it stands for. Paths are
+those of the file ("borders[1].width"), so that a refusal's path finds its field.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from enum import Enum, auto
+from typing import Any, TypeAlias
+
+# A project in the file's JSON form, as `core.project_file.to_document` gives it.
+FileForm: TypeAlias = dict[str, Any]
+
+
+class Kind(Enum):
+    """What a field holds, and so which editor it gets."""
+
+    TEXT = auto()
+    LENGTH = auto()
+    MONEY = auto()
+    SHARE = auto()
+    COUNT = auto()
+    FLAG = auto()
+    CHOICE = auto()
+    FABRIC = auto()
+
+
+COARSE = ("1/8 in", "5 mm")
+FINE = ("1/16 in", "1 mm")
+SALE = ("1/8 yd", "10 cm")
+
+
+@dataclass(frozen=True, slots=True)
+class Field:
+    """One field of a part.
+
+    `none_words` is set where the value may be absent, and says what that means.
+    `rare` fields are folded away until asked for. `only_if` names a sibling and
+    the value of it for which this field matters. `steps` is what the arrow keys add
+    to a length, in a project in inches and in a metric one.
+    """
+
+    key: str
+    label: str
+    kind: Kind
+    help: str
+    choices: tuple[tuple[str, str], ...] = ()
+    none_words: str = ""
+    rare: bool = False
+    steps: tuple[str, str] = COARSE
+    only_if: tuple[str, str] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class PartKind:
+    """A part of the project; `summary` is what its heading says while folded."""
+
+    key: str
+    title: str
+    plural: str
+    help: str
+    summary: str
+    fields: tuple[Field, ...]
+    many: bool = False
+
+
+_STEP = re.compile(r"(\w+)|\[(\d+)\]")
+
+
+def value_at(form: FileForm, path: str) -> Any:  # noqa: ANN401 - JSON holds anything
+    """The value at a file path; None where an optional part or key is absent.
+
+    >>> value_at({"borders": [{"width": "3 1/2"}]}, "borders[0].width")
+    '3 1/2'
+    """
+    value: Any = form
+    for key, index in _STEP.findall(path):
+        if value is None:
+            return None
+        value = value[int(index)] if index else value.get(key)
+    return value
+
+
+def summary(kind: PartKind, values: FileForm, units: str) -> str:
+    """What the folded heading of a part says, in plain words.
+
+    >>> width = Field("width", "Finished width", Kind.LENGTH, "")
+    >>> border = PartKind("borders", "Border", "Borders", "", "{width} {fabric}", (width,))
+    >>> summary(border, {"width": "3 1/2", "fabric": "plum"}, "in")
+    '3 1/2 in plum'
+    """
+    lengths = {field.key for field in kind.fields if field.kind is Kind.LENGTH}
+    shown = {
+        key: with_unit(value, units) if key in lengths else value for key, value in values.items()
+    }
+    return kind.summary.format_map(shown)
+
+
+def with_unit(text: str | None, units: str) -> str:
+    """A length's text with its unit, which a bare number takes from the project.
+
+    >>> with_unit("50 1/2", "in"), with_unit("128 cm", "in")
+    ('50 1/2 in', '128 cm')
+    """
+    if text is None:
+        return ""
+    return f"{text} {units}" if text[-1:].isdigit() else text

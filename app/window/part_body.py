@@ -1,0 +1,68 @@
+"""What a part's section unfolds: its common fields, and its rare ones when asked for."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from app.window.field import Field, FileForm, PartKind
+from app.window.furniture import problem_label, quiet_button
+from app.window.part_form import FieldRow, PartForm
+from core.lengths import Units
+
+
+class PartBody(QWidget):
+    """The fields of one part; `below` is put under them. Emits `edited(field, value, stepped)`."""
+
+    edited = Signal(object, object, bool)
+
+    def __init__(self, kind: PartKind, below: QWidget | None) -> None:
+        super().__init__()
+        self.problem = problem_label()
+        self._common = self._form(kind, [field for field in kind.fields if not field.rare])
+        self._rare = self._form(kind, [field for field in kind.fields if field.rare])
+        self._more = quiet_button("More", f"More about the {kind.title.lower()}")
+        self._more.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        self._more.clicked.connect(self._toggle_more)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(12, 4, 12, 12)
+        column.setSpacing(8)
+        column.addWidget(self.problem)
+        column.addWidget(self._common)
+        if self._rare.rows:
+            column.addWidget(self._more)
+            column.addWidget(self._rare)
+        if below is not None:
+            column.addWidget(below)
+        self.show_more(False)
+
+    def _form(self, kind: PartKind, fields: Sequence[Field]) -> PartForm:
+        form = PartForm(fields, kind.title)
+        form.edited.connect(self.edited)
+        return form
+
+    @property
+    def rows(self) -> dict[str, FieldRow]:
+        """Every field by its key within the part."""
+        return {**self._common.rows, **self._rare.rows}
+
+    def refresh(self, values: FileForm, units: Units, fabrics: Sequence[str], anew: bool) -> None:
+        """Show the part's values; `anew` also clears text that was refused."""
+        for form in (self._common, self._rare):
+            form.refresh(values, units, fabrics, anew=anew)
+
+    def show_more(self, shown: bool) -> None:
+        """Show or fold away the rare fields."""
+        self._rare.setVisible(shown)
+        self._more.setText("Less" if shown else "More")
+        self._more.setArrowType(Qt.ArrowType.DownArrow if shown else Qt.ArrowType.RightArrow)
+
+    def _toggle_more(self) -> None:
+        self.show_more(self._rare.isHidden())
+
+    def reveal(self, row: FieldRow) -> None:
+        """Show the rare fields if `row` is among them."""
+        if row in self._rare.rows.values():
+            self.show_more(True)

@@ -1,0 +1,137 @@
+"""What a bound looks at: the things of a task, seen across the cloth or along it.
+
+Seen along, the cloth is turned: what was across is along, and a crosswise run
+lies lengthwise. The same bars then limit the rows that lie one after the other.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from core.lay.ticks import Task
+
+Shape = tuple[int, int]  # across, along
+
+
+class Rectangles(NamedTuple):
+    """`copies` equal pieces and the ways each may lie."""
+
+    shapes: tuple[Shape, ...]
+    copies: int
+
+
+class Lengths(NamedTuple):
+    """Equal runs as the bounds see them.
+
+    Each of `copies` needs Σ (segment − loss) ≥ `demand` and, since it has no
+    fewer joins than its longest segments allow, Σ segment ≥ `total`.
+    """
+
+    strip: int
+    demand: int
+    loss: int
+    total: int
+    needs: int
+    least: int
+    crosswise: bool
+    lengthwise: bool
+    copies: int
+
+
+class Needs(NamedTuple):
+    """Everything to be cut, and the pieces on hand (across, along) that can hold some of it."""
+
+    rectangles: tuple[Rectangles, ...]
+    lengths: tuple[Lengths, ...]
+    boards: tuple[Shape, ...]
+
+    @property
+    def free_along(self) -> bool:
+        """Whether segments of any length may lie along the cloth."""
+        return any(run.lengthwise for run in self.lengths)
+
+    def lengths_along(self) -> list[int]:
+        """The different lengths along of single things, the shortest way each."""
+        alongs = {min(along for _, along in things.shapes) for things in self.rectangles}
+        return sorted(alongs | {run.strip for run in self.lengths if not run.lengthwise})
+
+    def at_least(self, along: int) -> Needs:
+        """Without the things that may be shorter than `along`."""
+        return Needs(
+            tuple(r for r in self.rectangles if min(a for _, a in r.shapes) >= along),
+            tuple(run for run in self.lengths if not run.lengthwise and run.strip >= along),
+            self.boards,
+        )
+
+    def single_things(self) -> Iterator[list[Shape]]:
+        """The ways in which each thing's smallest part may lie."""
+        for things in self.rectangles:
+            yield list(things.shapes)
+        for run in self.lengths:
+            across = [(run.least, run.strip)] if run.crosswise else []
+            yield across + ([(run.strip, run.least)] if run.lengthwise else [])
+
+    def sums_along(self, most: int) -> Iterator[tuple[int, int]]:
+        """Lengths along, each with how often it may occur in one line along the cloth."""
+        for things in self.rectangles:
+            for _, along in things.shapes:
+                yield along, things.copies
+        for run in self.lengths:
+            yield run.strip, most // run.strip
+
+
+def across_view(task: Task, room: int) -> Needs:
+    """The needs of a task whose bolt is `room` long."""
+    return Needs(
+        tuple(Rectangles(_that_fit(task, size.shapes, room), size.copies) for size in task.sizes),
+        tuple(_lengths(task, room)),
+        tuple((board.across, board.along) for board in task.boards),
+    )
+
+
+def turned_view(task: Task, room: int) -> Needs:
+    """The same with across and along exchanged."""
+    needs = across_view(task, room)
+    return Needs(
+        tuple(
+            Rectangles(tuple((along, across) for across, along in things.shapes), things.copies)
+            for things in needs.rectangles
+        ),
+        tuple(
+            run._replace(crosswise=run.lengthwise, lengthwise=run.crosswise)
+            for run in needs.lengths
+        ),
+        tuple((along, across) for across, along in needs.boards),
+    )
+
+
+def _that_fit(task: Task, shapes: tuple[Shape, ...], room: int) -> tuple[Shape, ...]:
+    """The ways that fit some sheet; all of them if none does."""
+    sheets = [(task.width, room), *((board.across, board.along) for board in task.boards)]
+    fitting = tuple(
+        shape
+        for shape in shapes
+        if any(shape[0] <= across and shape[1] <= along for across, along in sheets)
+    )
+    return fitting or shapes
+
+
+def _lengths(task: Task, room: int) -> Iterator[Lengths]:
+    widest = max([task.width, *(board.across for board in task.boards)])
+    longest = max([room, *(board.along for board in task.boards)])
+    for strip in task.strips:
+        segment = max(widest * strip.crosswise, longest * strip.lengthwise)
+        gain = max(1, segment - strip.loss)
+        segments = max(1, -(-strip.demand // gain))
+        yield Lengths(
+            strip.strip,
+            max(0, strip.demand),
+            strip.loss,
+            max(strip.needs, strip.demand + segments * strip.loss),
+            strip.needs,
+            strip.least,
+            strip.crosswise,
+            strip.lengthwise,
+            strip.copies,
+        )

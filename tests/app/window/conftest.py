@@ -1,0 +1,117 @@
+"""A window on the demo project whose questions are answered by the test."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QSettings, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QWidget
+from pytestqt.qtbot import QtBot
+
+from app.assets import asset
+from app.window.appearance import Appearance, Look
+from app.window.asker import Answer
+from app.window.document import Document
+from app.window.main_window import MainWindow
+from app.window.memory import Memory
+from app.window.part_form import FieldRow
+from core.project_file import load
+from core.quilt import Project
+
+
+@dataclass
+class ScriptedAsker:
+    """Answers as told, and remembers what was asked and said."""
+
+    answer: Answer = Answer.CANCEL
+    open_file: Path | None = None
+    save_file: Path | None = None
+    asked: list[str] = field(default_factory=list)
+    told: list[str] = field(default_factory=list)
+
+    def about_changes(self, name: str) -> Answer:
+        self.asked.append(name)
+        return self.answer
+
+    def file_to_open(self, folder: Path) -> Path | None:
+        return self.open_file
+
+    def file_to_save(self, title: str, proposed: Path, kinds: str) -> Path | None:
+        self.asked.append(f"{title}: {proposed.name}")
+        return self.save_file
+
+    def tell(self, title: str, sentence: str) -> None:
+        self.told.append(f"{title}: {sentence}")
+
+
+def all_rows(window: MainWindow) -> dict[str, FieldRow]:
+    """Every field by its path, opened or not."""
+    return {
+        f"{section.prefix}.{key}": row
+        for outer in window.parts.sections()
+        for section in outer.within()
+        for key, row in section.body.rows.items()
+    }
+
+
+def editor_at(window: MainWindow, path: str) -> QWidget:
+    """The widget that a field is edited in."""
+    row = window.parts.row_at(path)
+    assert row is not None
+    editor = row.focusProxy()
+    assert editor is not None
+    return editor
+
+
+@pytest.fixture
+def demo() -> Project:
+    return load(asset("harbour-lights.crossgrain"))
+
+
+@pytest.fixture
+def document(qapp: QApplication, demo: Project) -> Document:
+    return Document(demo)
+
+
+@pytest.fixture
+def asker() -> ScriptedAsker:
+    return ScriptedAsker()
+
+
+@pytest.fixture
+def memory(tmp_path: Path) -> Memory:
+    return Memory(QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat))
+
+
+@pytest.fixture
+def window(
+    qtbot: QtBot, document: Document, asker: ScriptedAsker, memory: Memory, qapp: QApplication
+) -> MainWindow:
+    """Shown, and planned once; changes left unsaved at the end are let go."""
+    appearance = Appearance(qapp)
+    appearance.wear(Look.LIGHT)
+    window = MainWindow(document, memory, appearance, asker)
+    qtbot.addWidget(window, before_close_func=lambda _: document.undo_stack.setClean())
+    window.show()
+    window.planner.finish()
+    return window
+
+
+@pytest.fixture
+def type_in(window: MainWindow, qtbot: QtBot) -> Callable[[str, str], None]:
+    """Type a text over a field's own, and leave it with Enter; then plan."""
+
+    def typed(path: str, text: str) -> None:
+        window.parts.show_field(path)
+        editor = editor_at(window, path)
+        editor.selectAll()  # type: ignore[attr-defined]
+        QTest.keyClick(editor, Qt.Key.Key_Delete)
+        QTest.keyClicks(editor, text)
+        QTest.keyClick(editor, Qt.Key.Key_Return)
+        window.planner.finish()
+
+    return typed

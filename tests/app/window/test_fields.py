@@ -1,0 +1,76 @@
+"""The table of fields: it covers the project file, no more and no less."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from collections.abc import Set as AbstractSet
+from enum import StrEnum
+from typing import Any
+
+import pytest
+
+from app.window.field import Field, Kind, PartKind, summary, value_at
+from app.window.fields import PARTS
+from app.window.fields_cloth import ON_HAND
+from core.fabric import Grain
+from core.project_file import to_document
+from core.quilt import Closing, Corners, Fold, Joins, Project, Seams
+
+KINDS = (*PARTS, ON_HAND)
+FIELDS = [
+    pytest.param(kind, field, id=f"{kind.key}.{field.key}")
+    for kind in KINDS
+    for field in kind.fields
+]
+CHOICES: dict[str, AbstractSet[StrEnum]] = {
+    "borders.corners": set(Corners),
+    "borders.grain": set(Grain) - {Grain.BIAS},
+    "borders.joins": set(Joins),
+    "backing.seams": set(Seams),
+    "binding.fold": set(Fold),
+    "binding.grain": set(Grain),
+    "binding.joins": set(Joins),
+    "binding.closing": set(Closing),
+}
+
+
+def keys(part: dict[str, Any], parent: str = "") -> Iterator[str]:
+    """The keys of a part in its file, nested objects as "shrinkage.across"."""
+    for key, value in part.items():
+        if isinstance(value, dict):
+            yield from keys(value, f"{parent}{key}.")
+        elif key != "on_hand":
+            yield f"{parent}{key}"
+
+
+def example(demo: Project, kind: PartKind) -> dict[str, Any]:
+    path = {"fabrics": "fabrics[1]", "borders": "borders[0]", "on_hand": "fabrics[1].on_hand[0]"}
+    part: dict[str, Any] = value_at(to_document(demo), path.get(kind.key, kind.key))
+    return part
+
+
+@pytest.mark.parametrize("kind", KINDS, ids=lambda kind: kind.key)
+def test_every_value_of_the_file_has_a_field_and_every_field_a_value(
+    demo: Project, kind: PartKind
+) -> None:
+    assert {field.key for field in kind.fields} == set(keys(example(demo, kind)))
+
+
+@pytest.mark.parametrize(("kind", "field"), FIELDS)
+def test_every_field_teaches_in_a_sentence(kind: PartKind, field: Field) -> None:
+    assert field.help.endswith(".")
+    assert len(field.help) > 15
+
+
+@pytest.mark.parametrize(("kind", "field"), FIELDS)
+def test_the_choices_are_those_of_the_file(kind: PartKind, field: Field) -> None:
+    offered = {value for value, _ in field.choices}
+    assert offered == {c.value for c in CHOICES.get(f"{kind.key}.{field.key}", set())}
+    assert bool(offered) == (field.kind is Kind.CHOICE)
+
+
+@pytest.mark.parametrize("kind", KINDS, ids=lambda kind: kind.key)
+def test_every_folded_heading_says_something_of_its_part(demo: Project, kind: PartKind) -> None:
+    said = summary(kind, example(demo, kind), "in")
+    assert said
+    assert "None" not in said

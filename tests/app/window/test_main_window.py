@@ -1,0 +1,285 @@
+"""The window as a whole: every edit is planned and painted at once."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from pypdf import PdfReader
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent, QImage, QKeySequence
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QWidget
+from pytestqt.qtbot import QtBot
+
+from app.assets import asset
+from app.packet.paper import Paper
+from app.style import SCREEN_DARK, SCREEN_LIGHT
+from app.window.appearance import Look
+from app.window.main_window import MainWindow
+from core import edit
+from core.project_file import load
+from core.refusal import Refusal
+from tests.app.window.conftest import ScriptedAsker, all_rows, editor_at
+
+TypeIn = Callable[[str, str], None]
+
+
+def picture(widget: QWidget) -> QImage:
+    return widget.grab().toImage()
+
+
+def cells(window: MainWindow) -> list[tuple[str, ...]]:
+    return [row.cells for row in window.answer.buy.rows.rows]
+
+
+def test_the_first_plan_is_on_every_view(window: MainWindow) -> None:
+    assert window.plan is not None
+    assert len(window.centre.yardage.scene().items()) == 4
+    assert len(window.centre.quilt.scene().items()) == 1
+    assert [row.key for row in window.answer.cut.rows.rows] == [p.letter for p in window.plan.parts]
+    assert [name for name, *_ in cells(window)][:3] == ["night sky", "lamp gold", "tide stripe"]
+    assert "58¹⁄₂ × 70¹⁄₂ in" in window.finished.text()
+
+
+def test_an_edit_repaints_the_pictures_and_the_answer(window: MainWindow, type_in: TypeIn) -> None:
+    yardage, buy = picture(window.centre.yardage), cells(window)
+    type_in("quilt.length", "90")
+    assert picture(window.centre.yardage) != yardage
+    assert cells(window) != buy
+    window.document.undo_stack.undo()
+    window.planner.finish()
+    assert picture(window.centre.yardage) == yardage
+    assert cells(window) == buy
+
+
+def test_an_edit_is_planned_without_being_asked_for(window: MainWindow, qtbot: QtBot) -> None:
+    with qtbot.waitSignal(window.planner.planned, timeout=3000):
+        window.document.put("quilt.width", "50", "Change quilt width")
+    assert window.plan is not None
+    assert window.plan.project is window.document.project
+
+
+def test_quick_edits_are_planned_once(window: MainWindow, qtbot: QtBot) -> None:
+    plans: list[object] = []
+    window.planner.planned.connect(plans.append)
+    for width in ("50", "51", "52"):
+        window.document.put("quilt.width", width, "Change quilt width")
+    qtbot.waitUntil(lambda: bool(plans), timeout=3000)
+    qtbot.wait(50)
+    assert len(plans) == 1
+    assert window.plan is plans[0]
+
+
+def test_undo_says_what_it_undoes_in_the_persons_words(window: MainWindow, type_in: TypeIn) -> None:
+    type_in("borders[0].width", "2")
+    assert window.menus.undo.text() == "Undo Change border 1 finished width"
+    window.menus.undo.trigger()
+    assert window.menus.redo.text() == "Redo Change border 1 finished width"
+
+
+def test_undo_by_key_works_from_the_field_that_was_edited(
+    window: MainWindow, type_in: TypeIn, qtbot: QtBot
+) -> None:
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    before = window.document.project
+    type_in("quilt.width", "50")
+    editor = window.focusWidget()
+    QTest.keyClick(editor, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert window.document.project is before
+    assert editor.text() == "48 1/2 in"  # type: ignore[attr-defined]
+
+
+def test_the_title_tells_name_and_unsaved_changes(window: MainWindow, type_in: TypeIn) -> None:
+    assert window.windowTitle() == "Harbour Lights[*] – Crossgrain"
+    assert not window.isWindowModified()
+    type_in("quilt.name", "Low Tide")
+    assert window.windowTitle() == "Low Tide[*] – Crossgrain"
+    assert window.isWindowModified()
+    window.document.undo_stack.undo()
+    assert not window.isWindowModified()
+
+
+def test_a_part_chosen_in_the_table_is_ringed_in_the_pictures(window: MainWindow) -> None:
+    before = picture(window.centre.yardage)
+    window.answer.choose("E")
+    assert picture(window.centre.yardage) != before
+    window.answer.choose("")
+    assert picture(window.centre.yardage) == before
+
+
+def test_a_piece_clicked_in_the_yardage_is_chosen_in_the_table(
+    window: MainWindow, qtbot: QtBot
+) -> None:
+    canvas = window.centre.yardage
+    item = canvas.items()[0]
+    middle = item.mapToScene(QPointF(20.0, 25.0))
+    canvas.centerOn(middle)
+    place = canvas.mapFromScene(middle)
+    QTest.mouseClick(canvas.viewport(), Qt.MouseButton.LeftButton, pos=place)
+    [letter] = window.answer.cut.chosen()
+    assert letter in {part.letter for part in window.plan.parts} if window.plan else False
+
+
+def test_a_chosen_part_stays_chosen_when_the_plan_changes(
+    window: MainWindow, type_in: TypeIn
+) -> None:
+    window.answer.choose("E")
+    type_in("quilt.width", "47")
+    assert window.answer.cut.chosen() == {"E"}
+
+
+def test_a_warning_leads_to_its_field(window: MainWindow) -> None:
+    index = window.answer.notes.rows.index(0, 0)
+    window.answer.notes.activated.emit(index)
+    assert window.parts.fabrics.sections[2].heading.isChecked()
+    row = window.parts.row_at("fabrics[2].one_way_print")
+    assert row is not None
+    assert row.isVisibleTo(window)
+
+
+@pytest.mark.parametrize("paper", Paper)
+def test_the_packet_is_exported_on_the_paper_that_is_chosen(
+    window: MainWindow, asker: ScriptedAsker, tmp_path: Path, paper: Paper
+) -> None:
+    asker.save_file = tmp_path / "plan.pdf"
+    window.set_paper(paper)
+    window.menus.export.trigger()
+    assert asker.asked == ["Export a PDF: Harbour Lights.pdf"]
+    page = PdfReader(asker.save_file).pages[0]
+    assert (float(page.mediabox.width), float(page.mediabox.height)) == pytest.approx(paper.size)
+
+
+def test_an_export_that_fails_is_told(
+    window: MainWindow, asker: ScriptedAsker, tmp_path: Path
+) -> None:
+    asker.save_file = tmp_path / "no such folder" / "plan.pdf"
+    window.menus.export.trigger()
+    assert "was not written" in asker.told[0]
+
+
+def test_without_a_plan_nothing_is_exported(
+    window: MainWindow, asker: ScriptedAsker, type_in: TypeIn, tmp_path: Path
+) -> None:
+    type_in("binding.strip_width", "1/2")
+    asker.save_file = tmp_path / "plan.pdf"
+    window.menus.export.trigger()
+    assert "has no plan" in asker.told[0]
+    assert not asker.save_file.exists()
+
+
+def test_a_refusal_without_a_part_is_told_too(window: MainWindow) -> None:
+    window.planner.refused.emit(Refusal("", "nothing can be done"))
+    assert "nothing can be done" in window.centre.banner.text.text()
+
+
+@pytest.mark.parametrize(("look", "theme"), [(Look.LIGHT, SCREEN_LIGHT), (Look.DARK, SCREEN_DARK)])
+def test_the_canvas_follows_the_look(window: MainWindow, look: Look, theme: object) -> None:
+    window.appearance.wear(look)
+    assert window.centre.yardage.theme is theme
+    assert window.centre.quilt.theme is theme
+
+
+def test_a_dropped_project_is_opened(window: MainWindow) -> None:
+    path = asset("tide-pool-runner.crossgrain")
+    drop(window, [path])
+    assert window.document.project == load(path)
+
+
+@pytest.mark.parametrize(
+    "names",
+    [["harbour-lights.crossgrain", "tide-pool-runner.crossgrain"], ["fonts/DejaVuSans.ttf"]],
+)
+def test_a_drop_that_is_not_one_project_is_left_alone(window: MainWindow, names: list[str]) -> None:
+    project = window.document.project
+    drop(window, [asset(name) for name in names])
+    assert window.document.project is project
+
+
+def drop(window: MainWindow, paths: list[Path]) -> None:
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(path)) for path in paths])
+    how = Qt.DropAction.CopyAction, data, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
+    enter = QDragEnterEvent(QPoint(5, 5), *how)
+    enter.ignore()
+    window.dragEnterEvent(enter)
+    if enter.isAccepted():
+        window.dropEvent(QDropEvent(QPointF(5, 5), *how))
+
+
+def test_no_two_commands_share_a_key_or_a_name(window: MainWindow) -> None:
+    actions = window.findChildren(type(window.menus.undo))
+    keys = [key.toString() for action in actions for key in action.shortcuts()]
+    assert len(keys) == len(set(keys))
+    assert QKeySequence(QKeySequence.StandardKey.Save).toString() in keys
+
+
+def test_every_command_with_a_key_is_listed_in_help(window: MainWindow) -> None:
+    listed = dict(window.menus.shortcuts())
+    assert {"Save", "Export PDF", "Show Everything"} <= set(listed)
+
+
+def test_every_control_has_a_name_for_a_screen_reader(window: MainWindow) -> None:
+    for section in window.parts.sections():
+        section.reveal()
+        section.body.show_more(True)
+    nameless = [
+        f"{type(widget).__name__} {widget.objectName()}"
+        for widget in window.findChildren(QWidget)
+        if widget.focusPolicy() is not Qt.FocusPolicy.NoFocus
+        and widget.isVisibleTo(window)
+        and widget.focusProxy() is None
+        and type(widget).__module__.startswith("app.")
+        and not (widget.accessibleName() or getattr(widget, "text", str)())
+    ]
+    assert nameless == []
+
+
+def test_every_field_can_be_seen_whole_at_1280_by_800(window: MainWindow, qtbot: QtBot) -> None:
+    window.resize(1280, 800)
+    for section in window.parts.sections():
+        section.reveal()
+        section.body.show_more(True)
+    qtbot.wait(50)
+    room, inside = window.parts.viewport().width(), window.parts.widget()
+    assert inside is not None
+    for path, row in all_rows(window).items():
+        if not row.isVisibleTo(window):
+            continue
+        right = row.mapTo(inside, QPoint(row.width(), 0)).x()
+        assert right <= room, path
+        editor = row.focusProxy()
+        assert editor is not None
+        assert editor.height() >= editor.minimumSizeHint().height(), path
+
+
+def test_a_new_quilt_starts_in_its_name_and_says_what_to_do(
+    window: MainWindow, qtbot: QtBot
+) -> None:
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    window.parts.show_field("sleeve.depth")
+    window.menus.new.trigger()
+    window.planner.finish()
+    name = window.focusWidget()
+    assert name is editor_at(window, "quilt.name")
+    assert name.selectedText() == "New quilt"  # type: ignore[attr-defined]
+    blank = picture(window.centre.yardage)
+    window.document.edit("Add binding", lambda project: edit.add_part(project, "binding"))
+    window.planner.finish()
+    assert picture(window.centre.yardage) != blank
+    assert len({pixel(blank, x) for x in range(blank.width())}) > 1, "words on the empty table"
+
+
+def pixel(image: QImage, x: int) -> int:
+    """The darkest pixel of a column."""
+    return min(image.pixelColor(x, y).lightness() for y in range(10, image.height() - 10))
+
+
+def test_another_project_begins_with_only_the_quilt_open(window: MainWindow) -> None:
+    window.parts.show_field("borders[1].width")
+    window.files.open_path(asset("tide-pool-runner.crossgrain"))
+    opened = [s.prefix for s in window.parts.sections() if s.heading.isChecked()]
+    assert opened == ["quilt"]

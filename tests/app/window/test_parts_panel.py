@@ -1,0 +1,288 @@
+"""The forms: what is typed becomes an edit, or a sentence under its field."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from fractions import Fraction
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QCheckBox, QComboBox, QSpinBox
+from pytestqt.qtbot import QtBot
+
+from app.window.field import Kind
+from app.window.fields_cloth import ON_HAND
+from app.window.main_window import MainWindow
+from app.window.part_section import PartSection
+from core.lengths import Units
+from core.quilt import Corners
+from tests.app.window.conftest import all_rows, editor_at
+
+TypeIn = Callable[[str, str], None]
+
+# What a slip of the pen looks like, and the words its sentence has.
+BAD = {
+    "nothing": ("", "missing"),
+    "a word": ("wide", "not one clear length"),
+    "zero": ("0", "above 0"),
+    "a negative length": ("-3", "negative"),
+    "a huge length": ("2000", "over"),
+    "two readings": ("1,250", "could mean"),
+    "not a number": ("nan", "not one clear length"),
+    "an unknown unit": ("3 ells", "not a unit"),
+}
+
+
+def problem(window: MainWindow, path: str) -> str:
+    row = window.parts.row_at(path)
+    assert row is not None
+    return row.problem.text() if row.problem.isVisibleTo(row) else ""
+
+
+def lengths(window: MainWindow) -> list[str]:
+    return [path for path, row in all_rows(window).items() if row.field.kind is Kind.LENGTH]
+
+
+def test_a_typed_length_is_in_the_project_and_in_the_plan(
+    window: MainWindow, type_in: TypeIn
+) -> None:
+    type_in("quilt.width", "1 1/2 yd")
+    assert window.document.project.quilt.width == 54
+    assert window.plan is not None
+    assert window.plan.project.quilt.width == 54
+    assert editor_at(window, "quilt.width").text() == "54 in"  # type: ignore[attr-defined]
+
+
+@pytest.mark.parametrize(("text", "words"), BAD.values(), ids=BAD.keys())
+def test_a_bad_length_is_told_under_its_field_and_the_last_plan_stays(
+    window: MainWindow, type_in: TypeIn, text: str, words: str
+) -> None:
+    project, plan = window.document.project, window.plan
+    type_in("borders[1].width", text)
+    assert words in problem(window, "borders[1].width")
+    assert window.document.project is project
+    assert window.plan is plan
+    assert not window.document.undo_stack.canUndo()
+
+
+def test_every_length_says_what_is_wrong_with_it(window: MainWindow, type_in: TypeIn) -> None:
+    before = window.document.project
+    paths = lengths(window)
+    assert len(paths) > 25
+    for path in paths:
+        type_in(path, "wide")
+        assert "not one clear length" in problem(window, path), path
+    assert window.document.project is before
+
+
+def test_a_problem_goes_once_the_length_is_good(window: MainWindow, type_in: TypeIn) -> None:
+    type_in("quilt.width", "wide")
+    section = window.parts.quilt
+    assert section.heading.trouble
+    type_in("quilt.width", "50")
+    assert problem(window, "quilt.width") == ""
+    assert not section.heading.trouble
+
+
+def test_refused_text_stays_for_mending_while_another_field_is_edited(
+    window: MainWindow, type_in: TypeIn
+) -> None:
+    type_in("quilt.width", "wide")
+    type_in("quilt.length", "62")
+    assert editor_at(window, "quilt.width").text() == "wide"  # type: ignore[attr-defined]
+    assert problem(window, "quilt.width")
+    assert window.document.project.quilt.length == 62
+
+
+def test_a_problem_is_heard_by_a_screen_reader(window: MainWindow, type_in: TypeIn) -> None:
+    type_in("quilt.width", "wide")
+    assert "not one clear length" in editor_at(window, "quilt.width").accessibleDescription()
+    type_in("quilt.width", "50")
+    assert "raw edge" in editor_at(window, "quilt.width").accessibleDescription()
+
+
+def test_while_a_length_is_typed_the_sentence_waits_for_a_pause(
+    window: MainWindow, qtbot: QtBot
+) -> None:
+    window.parts.show_field("quilt.width")
+    editor = editor_at(window, "quilt.width")
+    editor.selectAll()  # type: ignore[attr-defined]
+    QTest.keyClicks(editor, "50 1/")
+    assert problem(window, "quilt.width") == ""
+    qtbot.waitUntil(lambda: problem(window, "quilt.width") != "", timeout=3000)
+    QTest.keyClicks(editor, "2")
+    assert problem(window, "quilt.width") == ""
+
+
+def test_a_choice_is_an_edit(window: MainWindow, qtbot: QtBot) -> None:
+    window.parts.show_field("borders[0].corners")
+    combo = editor_at(window, "borders[0].corners")
+    assert isinstance(combo, QComboBox)
+    QTest.keyClick(combo, Qt.Key.Key_Down)
+    assert window.document.project.borders[0].corners is Corners.MITRED
+    assert window.document.undo_stack.undoText() == "Change border 1 corners"
+
+
+def test_fields_that_do_not_matter_are_not_shown(window: MainWindow) -> None:
+    rows = all_rows(window)
+    section = window.parts.borders.sections
+    assert not rows["borders[0].corner_fabric"].isVisibleTo(section[0])
+    assert not rows["borders[0].mitre_margin"].isVisibleTo(section[0])
+    window.parts.show_field("borders[1].corner_fabric")
+    assert rows["borders[1].corner_fabric"].isVisibleTo(section[1])
+
+
+def test_a_tick_and_a_count_are_edits(window: MainWindow, qtbot: QtBot) -> None:
+    window.parts.show_field("fabrics[2].buy_more")
+    tick = editor_at(window, "fabrics[2].buy_more")
+    assert isinstance(tick, QCheckBox)
+    tick.click()
+    assert not window.document.project.fabrics[2].buy_more
+    count = editor_at(window, "quilt.copies")
+    assert isinstance(count, QSpinBox)
+    count.stepUp()
+    assert window.document.project.quilt.copies == 2
+
+
+@pytest.mark.parametrize(
+    ("path", "text", "kept"),
+    [
+        ("fabrics[0].price_per_yard", "14", Fraction(14)),
+        ("fabrics[0].price_per_yard", "", None),
+        ("fabrics[0].shrinkage_along", "3", Fraction(3, 100)),
+        ("fabrics[0].shrinkage_along", "2.5 %", Fraction(1, 40)),
+    ],
+)
+def test_prices_and_shares_are_edits(
+    window: MainWindow, type_in: TypeIn, path: str, text: str, kept: Fraction | None
+) -> None:
+    field_path = path.replace("shrinkage_", "shrinkage.")
+    type_in(field_path, text)
+    assert getattr(window.document.project.fabrics[0], path.rpartition(".")[2]) == kept
+
+
+def test_a_bad_price_is_told_under_its_field(window: MainWindow, type_in: TypeIn) -> None:
+    type_in("fabrics[0].price_per_yard", "a lot")
+    assert "price" in problem(window, "fabrics[0].price_per_yard")
+
+
+def test_a_fabrics_new_name_follows_everywhere(window: MainWindow, type_in: TypeIn) -> None:
+    type_in("fabrics[0].name", "ink")
+    project = window.document.project
+    assert project.binding is not None
+    assert project.binding.fabric == "ink"
+    combo = editor_at(window, "binding.fabric")
+    assert isinstance(combo, QComboBox)
+    assert [combo.itemText(i) for i in range(combo.count())] == ["ink", "lamp gold", "tide stripe"]
+    assert combo.currentText() == "ink"
+
+
+def test_two_fabrics_of_one_name_are_refused_at_the_name(
+    window: MainWindow, type_in: TypeIn
+) -> None:
+    type_in("fabrics[0].name", "lamp gold")
+    assert "there already" in problem(window, "fabrics[0].name")
+
+
+def test_parts_are_added_moved_and_removed(window: MainWindow) -> None:
+    parts, document = window.parts, window.document
+    first = document.project
+    parts.borders.add.click()
+    assert len(document.project.borders) == 3
+    assert parts.borders.sections[2].heading.isChecked()
+    choose(parts.borders.sections[2], "Move inwards")
+    assert document.project.borders[1].width == 3
+    choose(parts.borders.sections[1], "Remove")
+    choose(parts.singles["sleeve"], "Remove")
+    assert document.project.sleeve is None
+    assert not parts.singles["sleeve"].isVisibleTo(parts)
+    parts.part_actions["sleeve"].trigger()
+    assert document.project.sleeve is not None
+    assert [document.undo_stack.text(i) for i in range(document.undo_stack.count())] == [
+        "Add border",
+        "Move border 3",
+        "Remove border 2",
+        "Remove hanging sleeve",
+        "Add hanging sleeve",
+    ]
+    while document.undo_stack.canUndo():
+        document.undo_stack.undo()
+    assert document.project is first
+    assert len(parts.borders.sections) == 2
+
+
+def choose(section: PartSection, words: str) -> None:
+    """Choose from a section's menu."""
+    next(action for action in section.menu.actions() if action.text() == words).trigger()
+
+
+def test_a_piece_on_hand_is_added_within_its_fabric(window: MainWindow) -> None:
+    window.parts.show_field("fabrics[0].name")
+    on_hand = window.parts.fabrics.sections[0].on_hand
+    assert on_hand is not None
+    on_hand.add.click()
+    [piece] = window.document.project.fabrics[0].on_hand
+    assert (piece.across, piece.along) == (Fraction(18), Fraction(21))
+    assert on_hand.sections[0].kind is ON_HAND
+    assert on_hand.sections[0].heading.text() == "Piece on hand 1"
+    assert "fabrics[0].on_hand[0].across" in all_rows(window)
+
+
+def test_a_fabric_in_use_is_not_removed_and_its_part_says_why(window: MainWindow) -> None:
+    section = window.parts.fabrics.sections[0]
+    choose(section, "Remove")
+    assert len(window.document.project.fabrics) == 3
+    assert "is used by" in section.body.problem.text()
+    assert section.heading.trouble
+
+
+def test_a_plan_that_cannot_be_made_is_told_at_its_part_and_the_last_one_stays(
+    window: MainWindow, type_in: TypeIn
+) -> None:
+    plan = window.plan
+    type_in("binding.strip_width", "1/2")
+    assert window.document.project.binding is not None
+    assert window.document.project.binding.strip_width == Fraction(1, 2)
+    assert problem(window, "binding.strip_width")
+    assert window.centre.banner.isVisibleTo(window)
+    assert "Binding" in window.centre.banner.text.text()
+    assert window.plan is plan
+    window.document.undo_stack.undo()
+    window.planner.finish()
+    assert not window.centre.banner.isVisibleTo(window)
+    assert problem(window, "binding.strip_width") == ""
+
+
+def test_the_banners_button_leads_to_the_field(
+    window: MainWindow, type_in: TypeIn, qtbot: QtBot
+) -> None:
+    type_in("binding.strip_width", "1/2")
+    window.parts.singles["binding"].heading.setChecked(False)
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    window.centre.banner.go.click()
+    assert window.parts.singles["binding"].heading.isChecked()
+    assert window.focusWidget() is editor_at(window, "binding.strip_width")
+
+
+def test_other_units_show_the_same_lengths_and_round_nothing(
+    window: MainWindow, type_in: TypeIn
+) -> None:
+    type_in("quilt.width", "50 1/3")
+    width = window.document.project.quilt.width
+    window.set_units(Units.CENTIMETRES)
+    assert window.document.project.quilt.width == width
+    assert editor_at(window, "quilt.length").text() == "153.67 cm"  # type: ignore[attr-defined]
+    type_in("quilt.length", "150")
+    assert window.document.project.quilt.length == Fraction(1500, 254) * 10
+    window.set_units(Units.INCHES)
+    assert window.document.project.quilt.width == width
+
+
+def test_leaving_a_field_untouched_is_no_edit(window: MainWindow, qtbot: QtBot) -> None:
+    for path in lengths(window):
+        window.parts.show_field(path)
+        QTest.keyClick(editor_at(window, path), Qt.Key.Key_Return)
+        QTest.keyClick(editor_at(window, path), Qt.Key.Key_Tab)
+    assert not window.document.undo_stack.canUndo()

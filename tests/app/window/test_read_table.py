@@ -1,0 +1,58 @@
+"""Tables to read: shown, chosen, copied."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtTest import QTest
+from pytestqt.qtbot import QtBot
+
+from app.window.read_table import ReadTable, Row
+
+ROWS = [
+    Row(("A", "border"), "A"),
+    Row(("night sky",), heading=True),
+    Row(("B", "a binding that takes many more words than one line holds"), "B"),
+]
+
+
+@pytest.fixture
+def table(qtbot: QtBot) -> ReadTable:
+    made = ReadTable("What to cut", ("", "Part"), 1, whole=True)
+    qtbot.addWidget(made)
+    made.resize(240, 300)
+    made.show()
+    made.show_rows(ROWS)
+    return made
+
+
+def test_chosen_rows_are_told_by_key(table: ReadTable) -> None:
+    table.choose("B")
+    assert table.chosen() == {"B"}
+    table.choose("nothing of that name")
+    assert table.chosen() == frozenset()
+    table.selectRow(1)
+    assert table.chosen() == frozenset()
+
+
+def test_chosen_rows_are_copied_as_text(table: ReadTable, qtbot: QtBot) -> None:
+    table.selectAll()
+    QTest.keyClick(table, Qt.Key.Key_C, Qt.KeyboardModifier.ControlModifier)
+    copied = QGuiApplication.clipboard().text()
+    assert copied.splitlines() == ["A\tborder", "night sky", "\t".join(ROWS[2].cells)]
+
+
+def test_long_words_wrap_and_a_whole_table_grows_with_them(table: ReadTable, qtbot: QtBot) -> None:
+    assert table.rowHeight(2) > table.rowHeight(0)
+    rows = sum(table.rowHeight(i) for i in range(3))
+    assert table.height() >= rows + table.horizontalHeader().height()
+    wide = table.height()
+    table.resize(900, table.height())
+    qtbot.waitUntil(lambda: table.height() < wide, timeout=1000)
+
+
+def test_a_heading_runs_over_the_whole_width(table: ReadTable) -> None:
+    assert table.columnSpan(1, 0) == 2
+    table.show_rows(ROWS[:1])
+    assert table.columnSpan(0, 0) == 1

@@ -1,0 +1,86 @@
+"""Views draw and say what a plan holds; none of them works anything out."""
+
+from __future__ import annotations
+
+import ast
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+WINDOW = Path(__file__).resolve().parents[3] / "app" / "window"
+MODULES = sorted(WINDOW.glob("*.py"))
+# Where plans are worked out; the planner alone may ask for one.
+WORKING = ("core.finish", "core.lay.solve", "core.lay.bound", "core.lay.check", "core.ways")
+
+
+def imported(source: str) -> set[str]:
+    """Every name imported, as "core.plan.make_plan"."""
+    names: set[str] = set()
+    for node in ast.walk(ast.parse(source)):
+        if isinstance(node, ast.Import):
+            names |= {alias.name for alias in node.names}
+        elif isinstance(node, ast.ImportFrom):
+            names |= {f"{node.module}.{alias.name}" for alias in node.names}
+    return names
+
+
+@pytest.mark.parametrize("path", MODULES, ids=lambda path: path.stem)
+def test_a_view_imports_nothing_that_works_plans_out(path: Path) -> None:
+    names = imported(path.read_text(encoding="utf-8"))
+    assert not [name for name in names if name.startswith(WORKING)]
+    assert ("core.plan.make_plan" in names) == (path.stem == "planner")
+
+
+def test_a_planted_import_is_seen() -> None:
+    planted = "def late():\n    from core.finish.binding import plan_binding"
+    assert any(name.startswith(WORKING) for name in imported(planted))
+
+
+# Starts the program as a person does, but lets go after the first plan is painted.
+START = """
+import sys
+from pathlib import Path
+from PySide6.QtWidgets import QApplication
+from PySide6.QtTest import QTest
+
+def look(self=None):
+    QTest.qWait(200)
+    [window] = [w for w in QApplication.topLevelWidgets() if type(w).__name__ == "MainWindow"]
+    assert window.isVisible() and window.plan is not None
+    print(window.windowTitle(), window.plan.project.quilt.name)
+    print(*sorted({name.partition(".")[0] for name in sys.modules} & {"reportlab", "shapely"}))
+    return 0 if window.close() else 1
+
+QApplication.exec = look
+from app.window.main import run
+sys.exit(run([], Path(sys.argv[1]) if len(sys.argv) > 1 else None))
+"""
+
+
+def started(tmp_path: Path, *argv: str) -> list[str]:
+    done = subprocess.run(
+        [sys.executable, "-X", "faulthandler", "-W", "error", "-c", START, *argv],
+        cwd=WINDOW.parents[1],
+        env={"PATH": "", "HOME": str(tmp_path), "QT_QPA_PLATFORM": "offscreen"},
+        capture_output=True,
+        text=True,
+        timeout=60,
+        check=False,
+    )
+    complaints = [line for line in done.stderr.splitlines() if "propagateSizeHints" not in line]
+    assert complaints == []
+    assert done.returncode == 0
+    return done.stdout.splitlines()
+
+
+def test_the_program_opens_on_the_demo_without_a_word_of_complaint(tmp_path: Path) -> None:
+    title, modules = started(tmp_path)
+    assert title == "Harbour Lights[*] – Crossgrain Harbour Lights"
+    assert modules == "", "what only an export needs is loaded when the window opens"
+
+
+def test_the_program_opens_on_a_file(tmp_path: Path) -> None:
+    file = WINDOW.parents[1] / "assets" / "tide-pool-runner.crossgrain"
+    assert started(tmp_path, str(file))[0].startswith("tide-pool-runner.crossgrain[*]")
