@@ -124,8 +124,8 @@ class Picture:
                 _paint_line(painter, shape, style)
             else:
                 _paint_areas(painter, shape, style, scale)
-        self._ring(painter, theme, chosen)
         self._paint_labels(painter, scale, theme, exposed)
+        self._ring(painter, theme, chosen)
 
     def key_at(self, x: float, y: float) -> str:
         """The key of the topmost keyed area at a place, or nothing."""
@@ -142,7 +142,7 @@ class Picture:
         for mark in self.drawing.marks:
             if isinstance(mark, Area) and mark.key in chosen:
                 polygon = QPolygonF([QPointF(x, y) for x, y in mark.points])
-                for colour, width in ((theme.table, 5.0), (theme.chosen, 3.0)):
+                for colour, width in ((theme.table, 4.0), (theme.chosen, 2.0)):
                     painter.setPen(_pen(colour, width))
                     painter.drawPolygon(polygon)
 

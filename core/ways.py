@@ -88,8 +88,7 @@ def _options(
         width, length = ways[0].outer_width, ways[0].outer_length
         options.append(ways)
     if (backing := project.backing) is not None:
-        fabric = project.fabric(backing.fabric)
-        options.append(backing_options(backing, width, length, fabric, project.units))
+        options.append(backing_options(backing, width, length, project.fabric(backing.fabric)))
     if (binding := project.binding) is not None:
         fabric = project.fabric(binding.fabric)
         options.append((plan_binding(binding, width, length, quilt.edge_thickness, fabric),))

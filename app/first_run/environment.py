@@ -68,6 +68,7 @@ class Environment:
             ) from error
 
     def _provide(self, requirements: Sequence[str], held: tuple[int, ...]) -> None:
+        self._leave_strangers_alone()
         started = time.monotonic()
         installed = self._installed() if self.python.exists() else ()
         self._announce(installed)
@@ -113,13 +114,15 @@ class Environment:
         if status:
             raise Stop(f"Python could not make an environment: it said '{last_line(printed)}'.")
 
-    def _empty(self) -> None:
-        """Empty the folder but for its stamp, so that it stays known as ours throughout."""
+    def _leave_strangers_alone(self) -> None:
         if self.folder.exists() and not self.stamp.exists() and any(self.folder.iterdir()):
             raise Stop(
                 f"{self.folder} is there, and Crossgrain did not make it: move it away and start "
                 "again, or activate it, install Crossgrain with 'pip install .' and start again."
             )
+
+    def _empty(self) -> None:
+        """Empty the folder but for its stamp, so that it stays known as ours throughout."""
         self.folder.mkdir(exist_ok=True)
         self.forget()
         for path in self.folder.iterdir():

@@ -27,7 +27,7 @@ from app.window.drawing_item import DrawingItem
 
 STEP = 1.25
 LEAST_SCALE, MOST_SCALE = 0.5, 96.0  # pixels to an inch
-MOST_FITTED = 16.0  # pixels to an inch; a small cloth need not fill a large screen
+MOST_FITTED = 12.0  # pixels to an inch; a small cloth need not fill a large screen
 MARGIN = 3.0  # inches of table kept round the drawings
 
 

@@ -15,7 +15,7 @@ from app.window.words import ABOUT, WORDS
 class HelpPage(QDialog):
     """Text to read beside the work: it does not block the window."""
 
-    def __init__(self, title: str, html: str, parent: QWidget) -> None:
+    def __init__(self, title: str, html: str, parent: QWidget, *, lines: int = 32) -> None:
         super().__init__(parent)
         self.setWindowTitle(title)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
@@ -28,8 +28,8 @@ class HelpPage(QDialog):
         column = QVBoxLayout(self)
         column.addWidget(self.text)
         column.addWidget(buttons)
-        letter = self.fontMetrics().averageCharWidth()
-        self.resize(80 * letter, 70 * letter)
+        metrics = self.fontMetrics()
+        self.resize(84 * metrics.averageCharWidth(), lines * metrics.lineSpacing())
 
 
 def cautions(parent: QWidget) -> HelpPage:
@@ -46,16 +46,17 @@ def words(parent: QWidget) -> HelpPage:
 def keys(parent: QWidget, shortcuts: Iterable[tuple[str, str]]) -> HelpPage:
     """The shortcuts of the menus, and the keys of the yardage and of the fields."""
     canvas = (
-        ("Yardage and quilt: larger, smaller", "+ and −, or Ctrl with the wheel"),
-        ("Yardage and quilt: fill the width", "F"),
-        ("Yardage and quilt: show everything", "0"),
-        ("Yardage and quilt: move about", "arrow keys, or drag with Space or the middle button"),
+        ("Pictures: larger, smaller", "+ and −, or Ctrl with the wheel"),
+        ("Pictures: fill the width", "F"),
+        ("Pictures: show everything", "0"),
+        ("Pictures: move about", "arrow keys, or drag with Space or the middle button"),
         ("A length: a step up or down", "up and down arrow keys"),
         ("A length: back to what it was", "Esc"),
         ("A table: copy the chosen rows", "Ctrl+C"),
     )
+    gap = "<td>&nbsp;&nbsp;&nbsp;</td>"
     rows = (
-        f"<tr><td>{escape(what)}</td><td>&nbsp;&nbsp;&nbsp;</td><td>{escape(key)}</td></tr>"
+        f"<tr><td style='white-space:nowrap'>{escape(what)}</td>{gap}<td>{escape(key)}</td></tr>"
         for what, key in (*shortcuts, *canvas)
     )
     return HelpPage("Keys", f"<table cellspacing='4'>{''.join(rows)}</table>", parent)
@@ -64,7 +65,9 @@ def keys(parent: QWidget, shortcuts: Iterable[tuple[str, str]]) -> HelpPage:
 def about(parent: QWidget) -> HelpPage:
     """What the program is."""
     paragraphs = "".join(f"<p>{escape(text)}</p>" for text in ABOUT)
-    return HelpPage("About Crossgrain", f"<h2>Crossgrain {_version()}</h2>{paragraphs}", parent)
+    return HelpPage(
+        "About Crossgrain", f"<h2>Crossgrain {_version()}</h2>{paragraphs}", parent, lines=18
+    )
 
 
 def _version() -> str:

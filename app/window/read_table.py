@@ -109,17 +109,20 @@ class ReadTable(QTableView):
         self.setItemDelegate(_Airy(self))
         self.verticalHeader().hide()
         self.viewport().setBackgroundRole(QPalette.ColorRole.Window)
+        self._set_headers(headers, wide)
+        self._settle = QTimer(self)
+        self._settle.setSingleShot(True)
+        self._settle.timeout.connect(self._settled)
+        if whole:
+            self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+
+    def _set_headers(self, headers: Sequence[str], wide: int) -> None:
         header = self.horizontalHeader()
         header.setHighlightSections(False)
         header.setMinimumSectionSize(28)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(wide, QHeaderView.ResizeMode.Stretch)
         header.setVisible(any(headers))
-        self._settle = QTimer(self)
-        self._settle.setSingleShot(True)
-        self._settle.timeout.connect(self._settled)
-        if whole:
-            self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
 
     def show_rows(self, rows: Sequence[Row]) -> None:
         """Show these rows; headings run over the whole width."""

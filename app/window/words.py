@@ -81,5 +81,7 @@ WORDS: tuple[tuple[str, str], ...] = (
 ABOUT = (
     "Crossgrain turns a quilt and some cloth into a cutting plan: how much to buy, what to cut, "
     "from where on the cloth and in which order.",
+    "It is free software under the MIT licence. Its letters are DejaVu Sans, under a licence of "
+    "their own that comes with the program; the window is made with Qt, under the LGPL.",
     "Lengths are exact; text that was rounded to a ruler's marks carries the sign ≈.",
 )

@@ -11,13 +11,14 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil
 
+from core.figures import figure
 from core.lengths import Inches
 from core.quilt import Closing, Joins
 
 # Common practice, no source: the folded end of a tucked closing is turned a
 # little over 1/4 in, and 1 to 2 in of the other end is tucked into it.
-TUCKED_FOLD = Fraction(3, 8)
-TUCKED_OVERLAP = Fraction(2)
+TUCKED_FOLD, TUCKED_FOLD_MM = Fraction(3, 8), Fraction(10)
+TUCKED_OVERLAP, TUCKED_OVERLAP_MM = Fraction(2), Fraction(50)
 
 
 def join_loss(joins: Joins, width: Inches, seam: Inches) -> Inches:
@@ -41,7 +42,8 @@ def closing_takes(closing: Closing, width: Inches, seam: Inches) -> Inches:
         return width
     if closing is Closing.STRAIGHT:
         return 2 * seam
-    return TUCKED_FOLD + TUCKED_OVERLAP + width
+    fold = figure(width, TUCKED_FOLD, TUCKED_FOLD_MM)
+    return fold + figure(width, TUCKED_OVERLAP, TUCKED_OVERLAP_MM) + width
 
 
 def chain_length(segments: tuple[Inches, ...], loss: Inches) -> Inches:

@@ -14,13 +14,16 @@ from fractions import Fraction
 from math import ceil
 
 from core.fabric import Fabric
+from core.figures import figure
 from core.finish.demand import Demand
 from core.lay.problem import Piece
-from core.lengths import INCHES_PER_MM, Inches, Units, round_up
+from core.lengths import Inches, round_up
 from core.quilt import Backing, Seams
 from core.refusal import Refusal
 
-NARROWEST_PANEL = Fraction(6)  # our default, no source: a sliver at the edge pulls out of true
+# Our default, no source: a sliver at the edge pulls out of true.
+NARROWEST_PANEL = Fraction(6)
+NARROWEST_PANEL_MM = Fraction(150)
 MOST_SHORT_STRIPS = 4
 
 
@@ -52,16 +55,12 @@ class BackingPlan:
 
 
 def backing_options(
-    backing: Backing, width: Inches, length: Inches, fabric: Fabric, units: Units = Units.INCHES
+    backing: Backing, width: Inches, length: Inches, fabric: Fabric
 ) -> tuple[BackingPlan, ...]:
-    """Ways to make the backing of a quilt of `width` × `length` that the project allows.
-
-    Short strips come out in marks of a ruler in `units`.
-    """
+    """Ways to make the backing of a quilt of `width` × `length` that the project allows."""
     across, along = width + 2 * backing.overage, length + 2 * backing.overage
     _refuse_wide_seams(backing, fabric)
-    step = Fraction(1, 8) if units is Units.INCHES else INCHES_PER_MM
-    options = tuple(_all_options(backing, across, along, fabric, step))
+    options = tuple(_all_options(backing, across, along, fabric))
     if not options:
         raise Refusal(
             "backing.seams",
@@ -85,12 +84,12 @@ def _refuse_wide_seams(backing: Backing, fabric: Fabric) -> None:
 
 
 def _all_options(
-    backing: Backing, across: Inches, along: Inches, fabric: Fabric, step: Inches
+    backing: Backing, across: Inches, along: Inches, fabric: Fabric
 ) -> Iterator[BackingPlan]:
     """Panels along the quilt first; panels across it unless the print has one way up."""
     one_piece_only = backing.seams is Seams.NONE
     if backing.seams is not Seams.CROSSWISE:
-        for option in _panels(backing, across, along, fabric, step, turned=False):
+        for option in _panels(backing, across, along, fabric, turned=False):
             if option.panels == 1 or not one_piece_only:
                 yield option
     if backing.seams is Seams.LENGTHWISE:
@@ -102,7 +101,7 @@ def _all_options(
                 "crosswise seams would lay a one-way print sideways; choose lengthwise seams",
             )
         return
-    for option in _panels(backing, across, along, fabric, step, turned=True):
+    for option in _panels(backing, across, along, fabric, turned=True):
         if option.panels == 1 or not one_piece_only:
             yield option
 
@@ -112,7 +111,6 @@ def _panels(
     across: Inches,
     along: Inches,
     fabric: Fabric,
-    step: Inches,
     *,
     turned: bool,
 ) -> Iterator[BackingPlan]:
@@ -136,8 +134,7 @@ def _panels(
     if len(widths) == 1 or fabric.repeat is None:
         yield option(_whole_panels(fabric, widths, panel_along))
         for pieced in _pieced_counts(widths, fabric):
-            each = round_up((panel_along + (pieced - 1) * 2 * backing.seam) / pieced, step)
-            yield option(_pieced_panels(fabric, widths, panel_along, each, pieced), pieced)
+            yield option(_pieced_panels(fabric, widths, panel_along, backing.seam, pieced), pieced)
         return
     repeat = fabric.repeat * (1 - fabric.shrinkage_along)
     matched = round_up(panel_along, repeat)
@@ -159,7 +156,8 @@ def _panel_widths(cover: Inches, seam: Inches, usable: Inches) -> tuple[Inches, 
     if count == 1:
         return (cover,)
     last = cover - (count - 1) * (usable - 2 * seam)
-    short = max(NARROWEST_PANEL - last, Fraction(0))
+    narrowest = figure(cover, NARROWEST_PANEL, NARROWEST_PANEL_MM)
+    short = max(narrowest - last, Fraction(0))
     return (*(usable,) * (count - 2), usable - short, last + short)
 
 
@@ -193,8 +191,10 @@ def _pieced_counts(widths: tuple[Inches, ...], fabric: Fabric) -> range:
 
 
 def _pieced_panels(
-    fabric: Fabric, widths: tuple[Inches, ...], panel_along: Inches, each: Inches, pieced: int
+    fabric: Fabric, widths: tuple[Inches, ...], panel_along: Inches, seam: Inches, pieced: int
 ) -> tuple[Demand, ...]:
+    step = figure(panel_along, Fraction(1, 8), Fraction(1))
+    each = round_up((panel_along + (pieced - 1) * 2 * seam) / pieced, step)
     strips = _panel("backing short strip", fabric, widths[-1], each, pieced)
     return (*_whole_panels(fabric, widths[:-1], panel_along), strips)
 

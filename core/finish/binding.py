@@ -20,6 +20,7 @@ from core.edge.joins import (
     strips_needed,
 )
 from core.fabric import Fabric, Grain
+from core.figures import figure
 from core.finish.demand import Demand, shortest_segment
 from core.lay.lay import Placement
 from core.lay.problem import Piece, Run
@@ -32,7 +33,7 @@ BIAS_SQUARE = "bias square for the binding"
 # Common practice, no source: how far the fold must land past the seam line.
 REACH_BY_HAND = Fraction(1, 16)
 REACH_BY_MACHINE = Fraction(1, 8)
-_BIAS_STEP = Fraction(1, 2)
+_BIAS_STEP, _BIAS_STEP_MM = Fraction(1, 2), Fraction(10)
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,7 +139,8 @@ def _bias_squares(
 ) -> tuple[int, Inches, Inches, Demand]:
     """Fewest equal squares that fit the cloth and whose tubes, joined, reach `needs`."""
     strip, seam = binding.strip_width, binding.seam
-    widest = usable // _BIAS_STEP * _BIAS_STEP
+    step = figure(strip, _BIAS_STEP, _BIAS_STEP_MM)
+    widest = usable // step * step
     most = tube_yield(widest, strip, seam)
     if most <= loss:
         raise Refusal(
@@ -147,7 +149,7 @@ def _bias_squares(
         )
     count = strips_needed(needs, loss, most)
     each = (needs + (count - 1) * loss) / count
-    side = square_for(each, strip, seam, _BIAS_STEP)
+    side = square_for(each, strip, seam, step)
     square = Piece(BIAS_SQUARE, binding.fabric, side, side, count, may_turn=False)
     return count, tube_yield(side, strip, seam), side, Demand("binding", "binding", square)
 

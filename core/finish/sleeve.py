@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from core.fabric import Fabric, Grain
+from core.figures import figure
 from core.finish.demand import Demand, shortest_segment
 from core.lay.problem import Piece, Run
 from core.lengths import Inches
@@ -19,8 +20,8 @@ from core.quilt import Sleeve
 from core.refusal import Refusal
 
 NAME = "sleeve"
-SEAM = Fraction(1, 4)
-SHORTER_THAN_QUILT = Fraction(1)
+SEAM, SEAM_MM = Fraction(1, 4), Fraction(15, 2)
+SHORTER_THAN_QUILT, SHORTER_MM = Fraction(1), Fraction(25)
 # Hill Country Quilt Guild show rules, 2023: split the sleeve of a wider quilt.
 SPLIT_ABOVE = Fraction(90)
 
@@ -38,7 +39,9 @@ class SleevePlan:
 
 def plan_sleeve(sleeve: Sleeve, quilt_width: Inches, fabric: Fabric) -> SleevePlan:
     """The sleeve of a quilt of `quilt_width`; in one piece where the cloth is wide enough."""
-    cut_width, length = 2 * sleeve.depth + 2 * SEAM, quilt_width - SHORTER_THAN_QUILT
+    seam = figure(sleeve.depth, SEAM, SEAM_MM)
+    cut_width = 2 * (sleeve.depth + seam)
+    length = quilt_width - figure(quilt_width, SHORTER_THAN_QUILT, SHORTER_MM)
     usable = fabric.cutting_width
     if length <= 0:
         raise Refusal("sleeve", "the quilt is too narrow for a sleeve; remove the sleeve")
@@ -50,5 +53,5 @@ def plan_sleeve(sleeve: Sleeve, quilt_width: Inches, fabric: Fabric) -> SleevePl
             sleeve.depth, cut_width, length, False, (Demand("sleeve", "sleeve", piece),)
         )
     shortest = shortest_segment(usable)
-    run = Run(NAME, fabric.name, cut_width, length, 2 * SEAM, shortest, Grain.EITHER)
+    run = Run(NAME, fabric.name, cut_width, length, 2 * seam, shortest, Grain.EITHER)
     return SleevePlan(sleeve.depth, cut_width, length, True, (Demand("sleeve", "sleeve", run),))

@@ -17,7 +17,7 @@ def stops(window: MainWindow) -> list[QWidget]:
     """Where Tab stops within the parts, in its order."""
     start: QWidget = window.parts.quilt.heading
     found, widget = [start], start.nextInFocusChain()
-    while widget is not start:
+    while widget is not None and widget is not start:
         tab = widget.focusPolicy() & Qt.FocusPolicy.TabFocus
         if tab and widget.isVisibleTo(window) and widget.focusProxy() is None:
             found.append(widget)

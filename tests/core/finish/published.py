@@ -9,7 +9,7 @@ the shortcut.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
@@ -20,6 +20,7 @@ from core.lengths import Inches
 from core.quilt import Binding, Border, Closing, Corners, Fold, Joins
 
 F = Fraction
+STRIP, SEAM, EDGE = F(5, 2), F(1, 4), F(1, 8)
 
 
 @dataclass(frozen=True)
@@ -40,21 +41,21 @@ class Value:
 
 def cloth(usable: Inches | int, **more: Any) -> Fabric:  # noqa: ANN401 - a fabric's other fields
     """A fabric of that usable width, sold by the eighth of a yard, with nothing lost."""
-    return Fabric("cloth", F(usable), F(0), **more)
+    return Fabric(**{"name": "cloth", "width": F(usable), "selvage": F(0), **more})
 
 
 def bound(
     width: Inches | int,
     length: Inches | int,
     usable: Inches | int,
-    strip: Inches | int = F(5, 2),
+    strip: Inches | int = STRIP,
     allowance: Inches | int = 10,
     *,
-    thickness: Inches | int = F(1, 8),
-    seam: Inches | int = F(1, 4),
+    thickness: Inches | int = EDGE,
+    seam: Inches | int = SEAM,
     **choices: Any,  # noqa: ANN401 - a binding's other fields
 ) -> BindingPlan:
-    """The binding of a quilt: diagonal joins and closing, seams of 1/4 in, unless told otherwise."""
+    """The binding of a quilt; diagonal joins and closing unless told otherwise."""
     binding = Binding("cloth", F(strip), allowance=F(allowance), seam=F(seam), **choices)
     return plan_binding(binding, F(width), F(length), F(thickness), cloth(usable))
 
@@ -64,7 +65,7 @@ def bare(
     length: Inches | int,
     usable: Inches | int,
     allowance: Inches | int = 0,
-    strip: Inches | int = F(5, 2),
+    strip: Inches | int = STRIP,
 ) -> BindingPlan:
     """The same by the common rule, which forgets what the joins and the closing use."""
     none_lost = Binding(
@@ -111,7 +112,3 @@ def then(plan: BorderPlan, finished: Inches | int, corners: Corners) -> BorderPl
 
 def outer(plan: BorderPlan) -> tuple[Inches, Inches]:
     return plan.outer_width, plan.outer_length
-
-
-def wide(fabric: Fabric, usable: Inches | int) -> Fabric:
-    return replace(fabric, width=F(usable))

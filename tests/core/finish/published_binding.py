@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import partial
 
 from core.edge.bias import square_for, tube_yield
 from core.edge.joins import chain_length, closing_takes, join_loss
@@ -63,6 +64,15 @@ def double_faces(strip: Fraction, seam: Fraction, thickness: Fraction) -> tuple[
     """Finished widths of the two faces of a double-fold binding."""
     plan = bound(40, 50, 42, strip, seam=seam, thickness=thickness)
     return plan.first_face_width, plan.second_face_width
+
+
+def both_faces(strip: Fraction) -> Fraction:
+    """What the two faces show together, with the usual seam and nothing for the turn."""
+    return sum(double_faces(strip, F(1, 4), F(0)), F(0))
+
+
+def warning(strip: Fraction) -> str | None:
+    return reach_warning(bound(40, 50, 42, strip), Units.INCHES)
 
 
 def reach(strip: Fraction, thickness: Fraction) -> Fraction:
@@ -136,7 +146,9 @@ LENGTHS = (
     ),
 )  # fmt: skip
 
-SMILING = "The Smiling Cat, 'Creating bias strips', https://sites.google.com/view/the-smiling-cat-info"
+SMILING = (
+    "The Smiling Cat, 'Creating bias strips', https://sites.google.com/view/the-smiling-cat-info"
+)
 HOW_WIDE = (
     "Learn How to Quilt, 'Binding: How Wide?', https://learnhowtoquilt.com/quilt-tutorials/"
     "finishing-the-quilt/double-fold-binding/binding-how-wide/"
@@ -169,7 +181,7 @@ WIDTHS = (
     *(
         Value(
             f"2 × (2 × {finished} + 1/4): what both faces show", SUITE, 2 * finished,
-            lambda strip=strip: sum(double_faces(strip, QUARTER, NONE)),
+            partial(both_faces, strip),
         )
         for finished, strip in ((QUARTER, F(3, 2)), (F(1, 2), F(5, 2)), (F(3, 4), F(7, 2)))
     ),
@@ -191,7 +203,7 @@ WIDTHS = (
     *(
         Value(
             f"strips of {strip} in are usual for a 1/4 seam: no warning", DAILY, None,
-            lambda strip=strip: reach_warning(bound(40, 50, 42, strip), Units.INCHES),
+            partial(warning, strip),
         )
         for strip in (F(2), F(9, 4), F(5, 2))
     ),
@@ -273,7 +285,9 @@ GUILD = (
     "Waco Homespun Quilt Guild, 'Continuous Bias Binding Tutorial', "
     "http://wacohomespunquiltguild.org/resources.html"
 )
-HOWARD = "S. Howard, 2009, http://sherimhoward.blogspot.com/2009/03/making-bias-binding-tutorial.html"
+HOWARD = (
+    "S. Howard, 2009, http://sherimhoward.blogspot.com/2009/03/making-bias-binding-tutorial.html"
+)
 AREA = "the square's bare area forgets the seams and the part strip that is left over"
 
 

@@ -1,0 +1,23 @@
+"""Round figures: rules of thumb in the marks of the ruler that the person uses.
+
+A rule such as "a quarter inch" has a metric twin of its own (7.5 mm), not 6.35.
+Which is meant shows in the lengths that the person gave.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from core.lengths import INCHES_PER_MM, RULERS, Inches, Units
+
+
+def figure(like: Inches, inches: Fraction, millimetres: Fraction) -> Inches:
+    """`inches` where `like` lies on an inch ruler's marks, else `millimetres`, as a length.
+
+    >>> figure(Fraction(4), Fraction(1, 4), Fraction(15, 2))
+    Fraction(1, 4)
+    >>> figure(100 * INCHES_PER_MM, Fraction(1, 4), Fraction(15, 2)) / INCHES_PER_MM
+    Fraction(15, 2)
+    """
+    on_inch_marks = (like / RULERS[Units.INCHES].finest).denominator == 1
+    return inches if on_inch_marks else millimetres * INCHES_PER_MM
