@@ -9,10 +9,10 @@ from __future__ import annotations
 import argparse
 import sys
 from collections.abc import Sequence
-from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 
 from app.commands import COMMANDS
+from app.version import version_text
 from core.refusal import Refusal
 
 BAD_INPUT = 2
@@ -32,11 +32,6 @@ def main(argv: Sequence[str]) -> int:
         return complain(f"{error.filename or arguments.file}: {error.strerror or error}")
 
 
-def entry() -> None:
-    """The `crossgrain` command of an installed copy."""
-    sys.exit(main(sys.argv[1:]))
-
-
 def complain(sentence: str) -> int:
     """One sentence on standard error; the status that says so to a script."""
     print(f"crossgrain: {sentence}", file=sys.stderr)
@@ -49,20 +44,16 @@ def _parser() -> argparse.ArgumentParser:
         description="Plan the finishing of a quilt: what to buy, what to cut, and from where.",
         epilog="Without a command the window opens, on FILE if one is given.",
     )
-    parser.add_argument("--version", action="version", version=f"crossgrain {_version()}")
+    parser.add_argument("--version", action="version", version=f"crossgrain {version_text()}")
     commands = parser.add_subparsers(metavar="COMMAND", required=True)
     for name, command in COMMANDS.items():
-        sub = commands.add_parser(name, help=command.HELP, description=command.HELP)
+        # The first run looks for the words as they are: no "--pd" for "--pdf".
+        sub = commands.add_parser(
+            name, help=command.HELP, description=command.HELP, allow_abbrev=False
+        )
         sub.set_defaults(run=command.run)
         command.add_arguments(sub)
     return parser
-
-
-def _version() -> str:
-    try:
-        return version("crossgrain")
-    except PackageNotFoundError:
-        return "from a checkout"
 
 
 def _window(argv: Sequence[str]) -> int:

@@ -20,8 +20,8 @@ from core.drawing.marks import Area, Drawing, Label, Line, Point
 
 HATCH_PITCH = 7.0  # points
 HATCH_WIDTH = 0.35  # points: thin enough not to drown a letter, thick enough to photocopy
-LABEL_SIZES = Sizes(least=5, easy=10, most=16)  # points; 10 reads well at arm's length
-_QUIET = Sizes(least=5, easy=8, most=10)
+LABEL_SIZES = Sizes(least=4.5, easy=10, most=16)  # points; 10 reads well at arm's length
+_QUIET = Sizes(least=4.5, easy=8, most=10)
 # Words that are not the name of a piece to cut.
 _SIZES = {"ruler": _QUIET, "grain": _QUIET, "note": _QUIET, "offcut": _QUIET}
 _HALO = 1.5  # points of plain fill kept round words on a hatch

@@ -17,7 +17,7 @@ LEADING, CAPITALS, LINE_HEIGHT = 1.2, 0.73, 1.0
 # A room is worth turning words for when it is this many times as high as wide.
 _UPRIGHT_ROOM = 1.2
 # Kept free in a room, left and right of the words and above and below, in the sizes' unit.
-ASIDE, ABOVE = 1.5, 0.5
+ASIDE, ABOVE = 0.5, 0.5
 
 
 @dataclass(frozen=True, slots=True)

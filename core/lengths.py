@@ -69,9 +69,7 @@ _RAISED_RUN = re.compile(f"[{_RAISED}]+")
 _FLAT = str.maketrans(_RAISED + _LOWERED, "0123456789" * 2)
 _NUMBER = r"(?:\d+\s*/\s*\d+|\d+(?:\s+|-)\d+\s*/\s*\d+|\d*[.,]\d+|\d+)"
 _TERM = re.compile(rf"\s*(?P<number>{_NUMBER})\s*(?P<unit>[a-z]+|\"|'|)(?:\.(?!\d))?\s*", re.ASCII)
-_MIXED = re.compile(
-    r"(?:(?P<whole>\d+)(?:\s+|-))?(?P<top>\d+)\s*/\s*(?P<bottom>\d+)", re.ASCII
-)
+_MIXED = re.compile(r"(?:(?P<whole>\d+)(?:\s+|-))?(?P<top>\d+)\s*/\s*(?P<bottom>\d+)", re.ASCII)
 _THOUSANDS = re.compile(r"[1-9]\d{0,2},\d{3}")
 _LONGEST_TEXT = 60
 _FINEST_PART = 10**6  # of an inch: four decimals of a millimetre; finer is a slip of the pen

@@ -45,7 +45,8 @@ def run(arguments: argparse.Namespace) -> int:
 
 
 def _packet(plan: Plan, paper: str, *, grey: bool) -> bytes:
-    from app.packet.packet import Paper, packet_bytes
+    from app.packet.packet import packet_bytes
+    from app.packet.paper import Paper
 
     return packet_bytes(plan, paper=Paper[paper.upper()], grey=grey)
 

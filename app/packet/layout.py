@@ -18,6 +18,7 @@ from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 SMALLEST_READABLE: Final = 12
 OVERLAP: Final = 3.0  # inches of cloth that two neighbouring pages both show
 _BEYOND: Final = 1.0  # inches of drawing
+_ROOM_FOR_WORDS: Final = 2.0  # inches of drawing
 _SLACK: Final = 1e-6  # floats only ever place ink here
 
 
@@ -78,8 +79,8 @@ def stretch_of(drawing: Drawing, top: float, bottom: float) -> Drawing:
     """What a page shows of `drawing` from y = `top` to `bottom`.
 
     Areas end a little beyond the page's window, so that no edge shows where the
-    cloth goes on. Words keep between the match lines; a piece that lies on both
-    sides of one is lettered on both pages.
+    cloth goes on. Words keep between the match lines, unless that leaves them
+    too little; a piece that lies on both sides of one is lettered on both pages.
     """
     words = (
         top + OVERLAP / 2 if top > 0 else -_BEYOND,
@@ -93,7 +94,10 @@ def _seen(mark: Mark, top: float, bottom: float, words: tuple[float, float]) -> 
     match mark:
         case Label():
             half = mark.room[1] / 2
-            start, end = max(mark.centre[1] - half, words[0]), min(mark.centre[1] + half, words[1])
+            whole = (mark.centre[1] - half, mark.centre[1] + half)
+            start, end = _within(whole, words)
+            if end - start < min(2 * half, _ROOM_FOR_WORDS):
+                start, end = _within(whole, (top, bottom))
             if start >= end:
                 return None
             centre = (mark.centre[0], (start + end) / 2)
@@ -107,6 +111,10 @@ def _seen(mark: Mark, top: float, bottom: float, words: tuple[float, float]) -> 
             return mark if max(ys) >= top and min(ys) <= bottom else None
         case _:
             assert_never(mark)
+
+
+def _within(whole: tuple[float, float], window: tuple[float, float]) -> tuple[float, float]:
+    return max(whole[0], window[0]), min(whole[1], window[1])
 
 
 def _above(points: tuple[Point, ...], floor: float) -> tuple[Point, ...]:

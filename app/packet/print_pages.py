@@ -42,8 +42,11 @@ def _canvas(out: BytesIO, title: str, paper: Paper) -> Canvas:
     The initial font is ours because the library would else name Helvetica,
     unembedded, on every page.
     """
+    from reportlab import rl_config
     from reportlab.pdfgen.canvas import Canvas
 
+    # Streams as they are, not as ASCII: a fifth smaller, and quicker.
+    rl_config.useA85 = 0
     canvas = Canvas(
         out,
         pagesize=paper.size,

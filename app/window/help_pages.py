@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
 
 from app.packet.cautions import CAUTIONS
+from app.version import version_text
 from app.window.words import ABOUT, WORDS
 
 
@@ -66,17 +67,8 @@ def about(parent: QWidget) -> HelpPage:
     """What the program is."""
     paragraphs = "".join(f"<p>{escape(text)}</p>" for text in ABOUT)
     return HelpPage(
-        "About Crossgrain", f"<h2>Crossgrain {_version()}</h2>{paragraphs}", parent, lines=18
+        "About Crossgrain", f"<h2>Crossgrain {version_text()}</h2>{paragraphs}", parent, lines=18
     )
-
-
-def _version() -> str:
-    from importlib.metadata import PackageNotFoundError, version  # slow, and rarely needed
-
-    try:
-        return version("crossgrain")
-    except PackageNotFoundError:
-        return ""
 
 
 def _list(items: Iterable[str]) -> str:

@@ -6,7 +6,7 @@ import sys
 from pathlib import Path
 
 from PySide6.QtCore import QEvent, QLocale, QObject, QSettings
-from PySide6.QtGui import QFileOpenEvent
+from PySide6.QtGui import QFileOpenEvent, QIcon
 from PySide6.QtWidgets import QApplication
 
 from app.assets import asset
@@ -43,6 +43,7 @@ def run(argv: list[str], project_path: Path | None) -> int:
     application.setApplicationName("Crossgrain")
     application.setOrganizationName("Crossgrain")
     application.setDesktopFileName("crossgrain")
+    application.setWindowIcon(QIcon(str(asset("icon.svg"))))
     memory = Memory(QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, "Crossgrain"))
     appearance = Appearance(application)
     appearance.wear(Look(memory.text("look", Look.SYSTEM.value)))

@@ -20,6 +20,7 @@ from core.lengths import RULERS, Inches, Units, show
 from core.plan import FabricPlan, Plan
 
 MARGIN = Fraction(4)  # inches of cloth beside the selvages, for the ruler and the arrow
+_WORDS, _CORNER = Fraction(16), Fraction(12)  # lengths for the words by the arrow and "far edge"
 _PADDING = 0.94  # share of a piece that its words may fill
 
 
@@ -162,7 +163,8 @@ def _ruler(frame: _Frame, cloth: Rect, units: Units) -> Iterator[Mark]:
         ends = (frame.point(edge, place), frame.point(edge - length, place))
         yield Line(ends, "ruler")
         if big and tick:
-            room = Rect(edge - 3, place - 2, Fraction(2), Fraction(4))
+            spread = numbered * step * Fraction(9, 10)  # leaves a gap to the next number
+            room = Rect(edge - 3, place - spread / 2, Fraction(2), spread)
             yield frame.label(room, (show(place, units, unit=False),), "ruler")
 
 
@@ -187,9 +189,10 @@ def _arrow(frame: _Frame, cloth: Rect, fabric: Fabric) -> Iterator[Mark]:
         if fabric.one_way_print
         else ("lengthwise grain", "grain")
     )
-    if cloth.along > length + 12:
-        room = Rect(across - 1, end + 1, Fraction(2), Fraction(16))
+    if cloth.along > length + 1 + _WORDS + _CORNER:
+        room = Rect(across - 1, end + 1, Fraction(2), _WORDS)
         yield frame.label(room, words, "grain")
-    if cloth.along > 24:
-        room = Rect(frame.size.right + Fraction(1, 2), cloth.end - 12, Fraction(2), Fraction(12))
+    if cloth.along > length + _CORNER:
+        at = cloth.end - _CORNER
+        room = Rect(frame.size.right + Fraction(1, 2), at, Fraction(2), _CORNER)
         yield frame.label(room, ("far edge",), "note")

@@ -13,7 +13,7 @@ strip fits across the cloth they are cut whole. Lengthwise strips are cut in one
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from core.edge.joins import join_loss
@@ -58,16 +58,26 @@ def border_options(
     border: Border, number: int, width: Inches, length: Inches, fabric: Fabric
 ) -> tuple[BorderPlan, ...]:
     """Ways to cut border `number` (from 1) round `width` × `length`, the plainest first."""
-    strips = _strips(border, number, width, length)
+    plan = BorderPlan(
+        border=border,
+        number=number,
+        cut_width=border.cut_width,
+        grain=Grain.CROSSWISE,
+        joined=False,
+        strips=_strips(border, number, width, length),
+        outer_width=width + 2 * border.width,
+        outer_length=length + 2 * border.width,
+        demands=(),
+    )
     options: list[BorderPlan] = []
     if border.grain is not Grain.LENGTHWISE:
-        whole = all(strip.length <= fabric.cutting_width for strip in strips)
+        whole = all(strip.length <= fabric.cutting_width for strip in plan.strips)
         if whole:
-            options.append(_cut_whole(border, number, width, length, strips, Grain.CROSSWISE))
-        options.append(_joined(border, number, width, length, strips, fabric, last_resort=whole))
+            options.append(_cut_whole(plan, Grain.CROSSWISE))
+        options.append(_joined(plan, fabric, last_resort=whole))
     if border.grain is not Grain.CROSSWISE:
         _refuse_too_wide(border, number, fabric)
-        options.append(_cut_whole(border, number, width, length, strips, Grain.LENGTHWISE))
+        options.append(_cut_whole(plan, Grain.LENGTHWISE))
     return tuple(options)
 
 
@@ -84,88 +94,40 @@ def _strips(border: Border, number: int, width: Inches, length: Inches) -> tuple
             return BorderStrip(sides, length + more, 2), BorderStrip(ends, width + more, 2)
 
 
-def _cut_whole(
-    border: Border,
-    number: int,
-    width: Inches,
-    length: Inches,
-    strips: tuple[BorderStrip, ...],
-    grain: Grain,
-) -> BorderPlan:
-    demands = tuple(
-        Demand(
-            _path(number),
-            "border",
-            Piece(strip.name, border.fabric, strip.length, border.cut_width, strip.count)
-            if grain is Grain.CROSSWISE
-            else Piece(strip.name, border.fabric, border.cut_width, strip.length, strip.count),
-        )
-        for strip in strips
-    )
-    return _plan(border, number, width, length, strips, grain, demands)
+def _cut_whole(plan: BorderPlan, grain: Grain) -> BorderPlan:
+    """Each strip in one piece, across the cloth or along it."""
+    demands = []
+    for strip in plan.strips:
+        sides = (strip.length, plan.cut_width)
+        across, along = sides if grain is Grain.CROSSWISE else reversed(sides)
+        piece = Piece(strip.name, plan.border.fabric, across, along, strip.count)
+        demands.append(Demand(_path(plan.number), "border", piece))
+    return replace(plan, grain=grain, demands=(*demands, *_squares(plan)))
 
 
-def _joined(
-    border: Border,
-    number: int,
-    width: Inches,
-    length: Inches,
-    strips: tuple[BorderStrip, ...],
-    fabric: Fabric,
-    *,
-    last_resort: bool,
-) -> BorderPlan:
+def _joined(plan: BorderPlan, fabric: Fabric, *, last_resort: bool) -> BorderPlan:
     """All four strips as one run, cut to length after joining."""
-    loss = join_loss(border.joins, border.cut_width, border.seam)
-    if loss >= fabric.cutting_width:
+    border, usable = plan.border, fabric.cutting_width
+    loss = join_loss(border.joins, plan.cut_width, border.seam)
+    if loss >= usable:
         raise Refusal(
-            f"{_path(number)}.width",
+            f"{_path(plan.number)}.width",
             "each join would use up a whole strip; choose straight joins or lengthwise grain",
         )
-    needs = sum((strip.length * strip.count for strip in strips), Fraction(0))
-    shortest = shortest_segment(fabric.cutting_width)
-    run = Run(f"border {number} strip", border.fabric, border.cut_width, needs, loss, shortest)
-    demands = (Demand(_path(number), "border", run),)
-    return _plan(
-        border, number, width, length, strips, Grain.CROSSWISE, demands, last_resort=last_resort
-    )
+    needs = sum((strip.length * strip.count for strip in plan.strips), Fraction(0))
+    name, shortest = f"border {plan.number} strip", shortest_segment(usable)
+    run = Run(name, border.fabric, plan.cut_width, needs, loss, shortest)
+    demands = (Demand(_path(plan.number), "border", run), *_squares(plan))
+    return replace(plan, joined=True, demands=demands, last_resort=last_resort)
 
 
-def _plan(
-    border: Border,
-    number: int,
-    width: Inches,
-    length: Inches,
-    strips: tuple[BorderStrip, ...],
-    grain: Grain,
-    demands: tuple[Demand, ...],
-    *,
-    last_resort: bool = False,
-) -> BorderPlan:
-    return BorderPlan(
-        border=border,
-        number=number,
-        cut_width=border.cut_width,
-        grain=grain,
-        joined=isinstance(demands[0].wanted, Run),
-        strips=strips,
-        outer_width=width + 2 * border.width,
-        outer_length=length + 2 * border.width,
-        demands=demands + _squares(border, number),
-        last_resort=last_resort,
-    )
-
-
-def _squares(border: Border, number: int) -> tuple[Demand, ...]:
-    if border.corners is not Corners.SQUARES:
+def _squares(plan: BorderPlan) -> tuple[Demand, ...]:
+    """The four corner squares, if the border has them."""
+    if plan.border.corners is not Corners.SQUARES:
         return ()
-    side = border.cut_width
-    fabric = border.corner_fabric or border.fabric
-    return (
-        Demand(
-            _path(number), "border corner", Piece(f"border {number} corner", fabric, side, side, 4)
-        ),
-    )
+    side, fabric = plan.cut_width, plan.border.corner_fabric or plan.border.fabric
+    square = Piece(f"border {plan.number} corner", fabric, side, side, 4)
+    return (Demand(_path(plan.number), "border corner", square),)
 
 
 def _path(number: int) -> str:

@@ -136,11 +136,16 @@ def _sheet_list(cloth: Cloth, laid: ClothLay) -> Iterator[Fault]:
 
 def _sheet_size(cloth: Cloth, laid: ClothLay, sheet: Sheet) -> tuple[Inches, Inches] | None:
     if sheet == Sheet(BOLT, 1):
-        return cloth.usable_width, laid.used_along
+        return cloth.usable_width, _cut_from(cloth, laid)
     for index, hand in enumerate(cloth.on_hand):
         if sheet.on == f"on_hand[{index}]" and 1 <= sheet.copy <= hand.count:
             return hand.across, hand.along
     return None
+
+
+def _cut_from(cloth: Cloth, laid: ClothLay) -> Inches:
+    """The length that is left of what is bought when it has been straightened and washed."""
+    return (laid.bought_along - cloth.straightening) * (1 - cloth.shrinkage_along)
 
 
 def _inside(rect: Rect, across: Inches, along: Inches) -> bool:
@@ -156,8 +161,7 @@ def _buying(cloth: Cloth, laid: ClothLay) -> Iterator[Fault]:
         yield Fault(FaultKind.WRONG_USE, (name,), f"{name}: the length used is not what is laid")
     if laid.used_along > 0 and not cloth.buy_more:
         yield Fault(FaultKind.BOUGHT, (name,), f"{name} is on the bolt, but no more may be bought")
-    left = (laid.bought_along - cloth.straightening) * (1 - cloth.shrinkage_along)
-    if laid.used_along > 0 and left < laid.used_along:
+    if laid.used_along > 0 and _cut_from(cloth, laid) < laid.used_along:
         yield Fault(FaultKind.BOUGHT, (name,), f"{name}: less is bought than the lay uses")
     if (laid.bought_along / cloth.sale_unit).denominator != 1:
         yield Fault(FaultKind.BOUGHT, (name,), f"{name}: not bought in whole sale units")

@@ -106,8 +106,9 @@ class ClothLay:
     `used_along` is the bolt's length in use after straightening, `bought_along`
     what that costs in sale units, `bound_along` a length below which no lay of
     these pieces can go; `proved_least` says that buying for the bound costs as
-    much as buying for the lay. `sheets` lists the sheets in use with their size
-    (the bolt's is usable width × `used_along`).
+    much as buying for the lay. `sheets` lists the sheets in use with their size;
+    the bolt's is all that is bought, once straightened and washed: usable width ×
+    `Cloth.available`, so that the cut order frees the last strip from the rest.
     """
 
     name: str

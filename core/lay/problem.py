@@ -43,6 +43,14 @@ class Cloth:
             used_along / (1 - self.shrinkage_along) + self.straightening, self.sale_unit
         )
 
+    def available(self, bought_along: Inches) -> Inches:
+        """Straight, washed length to cut from when `bought_along` has been bought.
+
+        >>> Cloth("plum", Fraction(42), Fraction(9, 2), Fraction(1)).available(Fraction(36))
+        Fraction(35, 1)
+        """
+        return (bought_along - self.straightening) * (1 - self.shrinkage_along)
+
 
 @dataclass(frozen=True, slots=True)
 class Piece:

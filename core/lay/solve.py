@@ -104,8 +104,8 @@ def _sheets(task: Task, found: Found) -> Iterator[tuple[Sheet, Rect]]:
             size = task.inches(board.across), task.inches(board.along)
             yield board.sheet, Rect(zero, zero, *size)
     if task.bolt in in_use:
-        size = task.cloth.usable_width, task.inches(found.packing.used)
-        yield Sheet(BOLT), Rect(zero, zero, *size)
+        along = task.cloth.available(task.bought(found.packing.used))
+        yield Sheet(BOLT), Rect(zero, zero, task.cloth.usable_width, along)
 
 
 class _Names:

@@ -118,8 +118,7 @@ class Task:
 
     def room_in(self, bought: Inches) -> int:
         """The ticks of straight, washed bolt that `bought` inches give."""
-        cloth = self.cloth
-        return floor((bought - cloth.straightening) * (1 - cloth.shrinkage_along) / self.tick)
+        return floor(self.cloth.available(bought) / self.tick)
 
     @cached_property
     def free_lengthwise(self) -> bool:

@@ -141,10 +141,10 @@ SLEEVES = (
     Value("1 shorter than the quilt", LONE_STAR, 39, lambda: sleeve(4)[1]),
     Value(
         "10 cm is called 4 in", IRELAND, F(17, 2), lambda: sleeve(parse("10 cm"))[0],
-        parse("20 cm") + F(1, 2), "10 cm is 3 15/16 in, 1/16 less than 4 in",
+        parse("21.5 cm"), "10 cm is 1/16 less than 4 in, and a metric sleeve has seams of 7.5 mm",
     ),
     Value(
         "a pocket of 8 cm is called 3 in", BLUE, F(13, 2), lambda: sleeve(parse("8 cm"))[0],
-        parse("16 cm") + F(1, 2), "8 cm is 3 1/8 in, 1/8 more than 3 in",
+        parse("17.5 cm"), "8 cm is 1/8 more than 3 in, and a metric sleeve has seams of 7.5 mm",
     ),
 )  # fmt: skip

@@ -36,6 +36,7 @@ def rect(x: int, y: int, across: int, along: int) -> Rect:
 
 # Bolt 40 wide: a row of two panels 20 x 30 in, then two rows of the run's strips of 3 in:
 # 40 in and 20 in, together 60 - 3 = 57 in, and beside the second a patch of 10 x 3 in.
+# 40 in are bought and 1 in is trimmed off, so 39 in lie on the table and 3 in are left over.
 CLOTH = Cloth("plum", F(40), F(4), F(1), on_hand=(OnHand(F(12), F(12), 1),))
 PROBLEM = LayProblem(
     (CLOTH, Cloth("dots", F(40), F(4))),
@@ -56,8 +57,9 @@ PLACED = (
 )
 CUTS = (
     Cut(HAND, rect(0, 0, 12, 12), CROSS, F(10)),
-    Cut(BOLT, rect(0, 0, 40, 36), CROSS, F(30)),
-    Cut(BOLT, rect(0, 30, 40, 6), CROSS, F(33)),
+    Cut(BOLT, rect(0, 0, 40, 39), CROSS, F(30)),
+    Cut(BOLT, rect(0, 30, 40, 9), CROSS, F(33)),
+    Cut(BOLT, rect(0, 33, 40, 6), CROSS, F(36)),
     Cut(BOLT, rect(0, 0, 40, 30), ALONG, F(20)),
     Cut(BOLT, rect(0, 33, 40, 3), ALONG, F(20)),
     Cut(BOLT, rect(20, 33, 20, 3), ALONG, F(30)),
@@ -68,9 +70,13 @@ PLUM = ClothLay(
     used_along=F(36),
     bound_along=F(36),
     proved_least=True,
-    sheets=((HAND, rect(0, 0, 12, 12)), (BOLT, rect(0, 0, 40, 36))),
+    sheets=((HAND, rect(0, 0, 12, 12)), (BOLT, rect(0, 0, 40, 39))),
     placements=PLACED,
-    offcuts=(Offcut(HAND, rect(0, 10, 12, 2)), Offcut(BOLT, rect(30, 33, 10, 3))),
+    offcuts=(
+        Offcut(HAND, rect(0, 10, 12, 2)),
+        Offcut(BOLT, rect(30, 33, 10, 3)),
+        Offcut(BOLT, rect(0, 36, 40, 3)),
+    ),
     cuts=CUTS,
 )
 DOTS = ClothLay("dots", F(0), F(0), F(0), proved_least=True)
@@ -151,6 +157,11 @@ def test_the_same_place_on_another_sheet_is_no_overlap() -> None:
         (lambda: moved(5, sheet=Sheet("on_hand[1]", 1)), FaultKind.NO_SUCH_SHEET),
         (lambda: moved(5, sheet=Sheet("bolt", 2)), FaultKind.NO_SUCH_SHEET),
         (lambda: with_plum(sheets=PLUM.sheets[1:]), FaultKind.NO_SUCH_SHEET),
+        (lambda: with_plum(sheets=(PLUM.sheets[0], (BOLT, rect(0, 0, 40, 36)))), FaultKind.CUTS),
+        (
+            lambda: with_plum(sheets=(PLUM.sheets[0], (BOLT, rect(0, 0, 40, 36)))),
+            FaultKind.NO_SUCH_SHEET,
+        ),
         (lambda: with_plum(bought_along=F(36)), FaultKind.BOUGHT),
         (lambda: with_plum(bought_along=F(38)), FaultKind.BOUGHT),
         (lambda: with_plum(bound_along=F(37)), FaultKind.BOUND),
@@ -186,9 +197,12 @@ def _on_dots(placed: Placement) -> ClothLay:
         F(30),
         F(0),
         proved_least=False,
-        sheets=((BOLT, rect(0, 0, 40, 30)),),
+        sheets=((BOLT, rect(0, 0, 40, 32)),),
         placements=(placed,),
-        cuts=(Cut(BOLT, rect(0, 0, 40, 30), ALONG, F(20)),),
+        cuts=(
+            Cut(BOLT, rect(0, 0, 40, 32), CROSS, F(30)),
+            Cut(BOLT, rect(0, 0, 40, 30), ALONG, F(20)),
+        ),
     )
 
 
@@ -207,8 +221,11 @@ def test_a_single_segment_may_be_under_the_shortest() -> None:
         (PROBLEM.cloths[1],), runs=(Run("strip", "dots", F(3), F(10), F(3), F(15)),)
     )
     placed = (Placement("strip", 1, BOLT, rect(0, 0, 10, 3), run_copy=1),)
-    cut = Cut(BOLT, rect(0, 0, 40, 3), ALONG, F(10))
-    lay = ClothLay("dots", F(4), F(3), F(3), True, ((BOLT, rect(0, 0, 40, 3)),), placed, (), (cut,))
+    cuts = (
+        Cut(BOLT, rect(0, 0, 40, 4), CROSS, F(3)),
+        Cut(BOLT, rect(0, 0, 40, 3), ALONG, F(10)),
+    )
+    lay = ClothLay("dots", F(4), F(3), F(3), True, ((BOLT, rect(0, 0, 40, 4)),), placed, (), cuts)
     assert check(problem, Lay((lay,))) == ()
 
 
