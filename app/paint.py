@@ -75,10 +75,7 @@ class Painter:
         self.surface.outline(area.points, _pen(style), closed=True)
 
     def _label(self, label: Label) -> None:
-        style = self.theme[label.role]
-        texts = [self.face.words(text) for text in label.texts]
-        room = (label.room[0] * self.scale, label.room[1] * self.scale)
-        setting = fit(texts, room, self.face.width, _SIZES.get(label.role, LABEL_SIZES))
+        style, setting = self.theme[label.role], setting_of(label, self.scale, self.face)
         if setting is None:
             return
         if style.hatch:
@@ -91,6 +88,13 @@ class Painter:
         dx = min((wide + 2 * _HALO) / self.scale, label.room[0]) / 2
         dy = min((high + 2 * _HALO) / self.scale, label.room[1]) / 2
         return ((x - dx, y - dy), (x + dx, y - dy), (x + dx, y + dy), (x - dx, y + dy))
+
+
+def setting_of(label: Label, scale: float, face: Typeface) -> Setting | None:
+    """How `label` is set at `scale` points to the inch; None where it has no room."""
+    texts = [face.words(text) for text in label.texts]
+    room = (label.room[0] * scale, label.room[1] * scale)
+    return fit(texts, room, face.width, _SIZES.get(label.role, LABEL_SIZES))
 
 
 def _pen(style: Style) -> Pen:

@@ -1,4 +1,4 @@
-"""Painting a drawing as SVG at true size: one user unit is one inch of cloth.
+"""Painting a drawing as SVG at true size: 72 user units are one inch of cloth.
 
 Lines and words are as large as they would be on a page that the drawing just
 fills, since at true size a printed letter would be lost on a yard of cloth. Each
@@ -17,6 +17,8 @@ from app.type_fit import Setting
 from app.typeface import FAMILY, Typeface, typeface
 from core.drawing.marks import Drawing, Point
 
+# Not 1: some programs round type smaller than a unit away.
+_UNITS_PER_INCH = 72.0
 _PAGE = 540.0  # points that the drawing's longer side takes on the page thought of
 
 
@@ -26,7 +28,8 @@ def paint_svg(drawing: Drawing, style: Theme) -> str:
     surface = _Svg(scale, face)
     Painter(surface, scale, style, face).paint(drawing)
     size = f'width="{drawing.width:g}in" height="{drawing.height:g}in"'
-    box = f'viewBox="0 0 {drawing.width:g} {drawing.height:g}"'
+    wide, high = drawing.width * _UNITS_PER_INCH, drawing.height * _UNITS_PER_INCH
+    box = f'viewBox="0 0 {wide:.7g} {high:.7g}"'
     title = escape(face.words(drawing.title))
     return "\n".join(
         [
@@ -39,10 +42,10 @@ def paint_svg(drawing: Drawing, style: Theme) -> str:
 
 
 class _Svg:
-    """A surface: points as seen become inches, places stay as they are."""
+    """A surface: inches of drawing and points as seen become user units."""
 
     def __init__(self, scale: float, face: Typeface) -> None:
-        self.scale, self.face = scale, face
+        self.point, self.face = _UNITS_PER_INCH / scale, face
         self.lines: list[str] = []
 
     def polygon(self, points: Sequence[Point], fill: str, key: str) -> None:
@@ -54,32 +57,34 @@ class _Svg:
         self.lines.append(f'<{shape} fill="none" {self._look(pen)} points="{_places(points)}"/>')
 
     def segments(self, segments: Iterable[Segment], pen: Pen) -> None:
-        ways = "".join(
-            f"M{start[0]:.4g} {start[1]:.4g}L{end[0]:.4g} {end[1]:.4g}" for start, end in segments
-        )
+        ways = "".join(f"M{_place(start)}L{_place(end)}" for start, end in segments)
         if ways:
             self.lines.append(f'<path fill="none" {self._look(pen)} d="{ways}"/>')
 
     def words(self, setting: Setting, centre: Point, ink: str) -> None:
         turn = ' transform="rotate(-90)"' if setting.turned else ""
-        self.lines.append(f'<g transform="translate({centre[0]:.6g} {centre[1]:.6g})"><g{turn}>')
+        size = setting.size * self.point
+        self.lines.append(f'<g transform="translate({_place(centre)})"><g{turn}>')
         for line, below in setting.baselines():
-            size, width = (
-                setting.size / self.scale,
-                self.face.width(line) * setting.size / self.scale,
-            )
+            width = self.face.width(line) * size
             self.lines.append(
-                f'<text y="{below / self.scale:.4g}" font-size="{size:.4g}" fill="{ink}" '
+                f'<text y="{below * self.point:.4g}" font-size="{size:.4g}" fill="{ink}" '
                 f'font-family="{FAMILY}, sans-serif" text-anchor="middle" '
                 f'textLength="{width:.4g}" lengthAdjust="spacingAndGlyphs">{escape(line)}</text>'
             )
         self.lines.append("</g></g>")
 
     def _look(self, pen: Pen) -> str:
-        dash = " ".join(f"{part / self.scale:.4g}" for part in pen.dash)
+        dash = " ".join(f"{part * self.point:.4g}" for part in pen.dash)
         dashes = f' stroke-dasharray="{dash}"' if dash else ""
-        return f'stroke="{pen.colour}" stroke-width="{pen.width / self.scale:.4g}"{dashes}'
+        return f'stroke="{pen.colour}" stroke-width="{pen.width * self.point:.4g}"{dashes}'
 
 
 def _places(points: Sequence[Point]) -> str:
-    return " ".join(f"{x:.6g},{y:.6g}" for x, y in points)
+    return " ".join(_place(point) for point in points)
+
+
+def _place(point: Point) -> str:
+    """A place in user units, to a thousandth of an inch."""
+    x, y = (round(inches * _UNITS_PER_INCH, 2) for inches in point)
+    return f"{x:.9g},{y:.9g}"

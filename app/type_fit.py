@@ -60,9 +60,9 @@ def fit(
     """The fullest of `texts` that reads easily in `room`, else the fullest that goes in at all.
 
     >>> fit(["A1\\n8 × 40", "A1"], (40, 30), lambda text: 0.6 * len(text), Sizes(5, 9, 16))
-    Setting(lines=('A1', '8 × 40'), size=10.277777777777779, turned=False)
+    Setting(lines=('A1', '8 × 40'), size=10.833333333333334, turned=False)
     >>> fit(["A1\\n8 × 40", "A1"], (12, 14), lambda text: 0.6 * len(text), Sizes(5, 9, 16))
-    Setting(lines=('A1',), size=7.5, turned=False)
+    Setting(lines=('A1',), size=9.166666666666668, turned=False)
     """
     settings = [_largest(tuple(text.split("\n")), room, measure, sizes) for text in texts]
     for floor in (sizes.easy, sizes.least):

@@ -14,8 +14,8 @@ from typing import Final, assert_never
 from app.packet.paper import POINTS_PER_INCH
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 
-# Our judgement: a 2 in strip at 1 : 12 is 12 points high and still holds its letter.
-SMALLEST_READABLE: Final = 12
+# Our judgement: a 2 in strip at 1 : 14 is 10 points high and still holds its letter.
+SMALLEST_READABLE: Final = 14
 OVERLAP: Final = 3.0  # inches of cloth that two neighbouring pages both show
 _BEYOND: Final = 1.0  # inches of drawing
 _ROOM_FOR_WORDS: Final = 2.0  # inches of drawing
@@ -79,8 +79,9 @@ def stretch_of(drawing: Drawing, top: float, bottom: float) -> Drawing:
     """What a page shows of `drawing` from y = `top` to `bottom`.
 
     Areas end a little beyond the page's window, so that no edge shows where the
-    cloth goes on. Words keep between the match lines, unless that leaves them
-    too little; a piece that lies on both sides of one is lettered on both pages.
+    cloth goes on. Words keep between the match lines, so that a piece on both
+    sides of one is lettered on both pages; only a piece that a match line leaves
+    too little on either side has its words across it.
     """
     words = (
         top + OVERLAP / 2 if top > 0 else -_BEYOND,
@@ -93,15 +94,7 @@ def stretch_of(drawing: Drawing, top: float, bottom: float) -> Drawing:
 def _seen(mark: Mark, top: float, bottom: float, words: tuple[float, float]) -> Mark | None:
     match mark:
         case Label():
-            half = mark.room[1] / 2
-            whole = (mark.centre[1] - half, mark.centre[1] + half)
-            start, end = _within(whole, words)
-            if end - start < min(2 * half, _ROOM_FOR_WORDS):
-                start, end = _within(whole, (top, bottom))
-            if start >= end:
-                return None
-            centre = (mark.centre[0], (start + end) / 2)
-            return replace(mark, centre=centre, room=(mark.room[0], end - start))
+            return _seen_words(mark, (top, bottom), words)
         case Area():
             points = _above(mark.points, bottom + _BEYOND)
             points = _mirrored(_above(_mirrored(points), _BEYOND - top))
@@ -111,6 +104,25 @@ def _seen(mark: Mark, top: float, bottom: float, words: tuple[float, float]) -> 
             return mark if max(ys) >= top and min(ys) <= bottom else None
         case _:
             assert_never(mark)
+
+
+def _seen_words(
+    label: Label, page: tuple[float, float], words: tuple[float, float]
+) -> Label | None:
+    """`label` in the middle of what is seen of its room; a ruler's number stays at its tick."""
+    if label.role == "ruler":
+        return label if words[0] <= label.centre[1] <= words[1] else None
+    half = label.room[1] / 2
+    whole = (label.centre[1] - half, label.centre[1] + half)
+    enough = min(2 * half, _ROOM_FOR_WORDS) - _SLACK
+    start, end = _within(whole, words)
+    if half <= _ROOM_FOR_WORDS and end - start < enough:
+        start, end = _within(whole, page)
+    if end - start < enough:
+        return None
+    return replace(
+        label, centre=(label.centre[0], (start + end) / 2), room=(label.room[0], end - start)
+    )
 
 
 def _within(whole: tuple[float, float], window: tuple[float, float]) -> tuple[float, float]:

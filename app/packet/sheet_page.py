@@ -6,6 +6,8 @@ Long cloth goes over several pages, which overlap and carry match lines.
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import Final
 
 from app.packet import swatch, true_size
@@ -14,10 +16,11 @@ from app.packet.layout import OVERLAP, Layout, larger_turned, lay_out, ratio_on_
 from app.packet.page import Frame, Page, Picture, Rule
 from app.packet.paper import FRAME_WIDTH
 from app.packet.wording import part_size, size
+from app.paint import setting_of
 from app.type_fit import LEADING, shortened
 from app.typeface import typeface
 from core.drawing.cloth import Heading, draw_sheet
-from core.drawing.marks import Drawing
+from core.drawing.marks import Drawing, Label
 from core.lay.lay import BOLT, Sheet
 from core.lengths import RULERS, show
 from core.plan import FabricPlan, Part, Plan
@@ -25,7 +28,18 @@ from core.plan import FabricPlan, Part, Plan
 _HEAD: Final = HEADING * LEADING + 4 + 2 * LINE  # the page's heading and two lines of facts
 _GAP: Final = 6.0  # kept above and below the picture
 _MATCH: Final = LINE  # strip for the words at a match line
+_TOO_SMALL: Final = " (hatch only)"
 _ONE_COLUMN: Final = 4  # parts that the key lists one below the other
+
+
+@dataclass(frozen=True, slots=True)
+class _KeyEntry:
+    """One line of the key; the name gives way where the line is too long."""
+
+    role: str
+    before: str
+    name: str
+    after: str
 
 
 def sheet_pages(plan: Plan, fabric_index: int, sheet: Sheet) -> tuple[Page, ...]:
@@ -34,12 +48,13 @@ def sheet_pages(plan: Plan, fabric_index: int, sheet: Sheet) -> tuple[Page, ...]
     parts = _parts_on(plan, fabric_plan, sheet)
     foot = _key_rows(parts) * LINE + 8 + true_size.HEIGHT
     drawing, layout = _picture(plan, fabric_index, sheet, BOTTOM - foot - _HEAD - 2 * _GAP)
+    entries = _key_entries(plan, parts, drawing, layout.scale)
     column = Column(drawing.title)
     for place in range(len(layout.stretches)):
         _head(column, plan, fabric_plan, sheet, layout, place)
         _stretch(column, drawing, layout, place)
         column.y = BOTTOM - foot
-        _key(column, plan, parts)
+        _key(column, entries)
         column.add(*true_size.true_size(BOTTOM - true_size.HEIGHT))
     return column.pages()
 
@@ -116,21 +131,39 @@ def _match(column: Column, left: float, y: float, frame: Frame) -> None:
     column.add(Rule((left, y), (left + frame.width, y), 1.2, dashed=True))
 
 
-def _key_rows(parts: tuple[tuple[Part, int], ...]) -> int:
+def _key_rows(parts: Sequence[object]) -> int:
     return len(parts) if len(parts) <= _ONE_COLUMN else -(-len(parts) // 2)
 
 
-def _key(column: Column, plan: Plan, parts: tuple[tuple[Part, int], ...]) -> None:
-    """What the letters stand for: hatch, letter, count, cut size, name."""
-    face, rows = typeface(), _key_rows(parts)
-    width = FRAME_WIDTH if rows == len(parts) else FRAME_WIDTH / 2
+def _key(column: Column, entries: Sequence[_KeyEntry]) -> None:
+    """What the letters stand for: hatch, letter, count, name, cut size."""
+    face, rows = typeface(), _key_rows(entries)
+    width = FRAME_WIDTH if rows == len(entries) else FRAME_WIDTH / 2
     room = width - swatch.WIDTH - 14
-    for place, (part, count) in enumerate(parts):
+    for place, entry in enumerate(entries):
         side, row = divmod(place, rows)
         left, top = side * width, column.y + row * LINE
-        column.add(swatch.swatch(part.role, left, top))
-        before = f"{part.letter} × {count}: "
-        after = face.words(f", {part_size(part, plan.project.units)}")
-        left_over = room - face.width(before + after) * BODY
-        name = shortened(face.words(part.name), left_over, face.width, BODY)
-        column.words(before + name + after, left + swatch.WIDTH + 6, top)
+        column.add(swatch.swatch(entry.role, left, top))
+        left_over = room - face.width(entry.before + entry.after) * BODY
+        name = shortened(face.words(entry.name), left_over, face.width, BODY)
+        text = f"{entry.before}{name}{entry.after}"
+        column.words(text, left + swatch.WIDTH + 6, top)
+
+
+def _key_entries(
+    plan: Plan, parts: Sequence[tuple[Part, int]], drawing: Drawing, scale: float
+) -> tuple[_KeyEntry, ...]:
+    """An entry a part; it says so where a piece is drawn too small to hold its letter."""
+    face = typeface()
+    bare = {
+        mark.key
+        for mark in drawing.marks
+        if isinstance(mark, Label) and mark.key and setting_of(mark, scale, face) is None
+    }
+    entries = []
+    for part, count in parts:
+        unlettered = any(part.label(copy) in bare for copy in range(1, part.count + 1))
+        size = part_size(part, plan.project.units)
+        after = face.words(f", {size}{_TOO_SMALL if unlettered else ''}")
+        entries.append(_KeyEntry(part.role, f"{part.letter} × {count}: ", part.name, after))
+    return tuple(entries)

@@ -28,14 +28,28 @@ class Across(NamedTuple):
 
 
 class Filler(NamedTuple):
-    """A crosswise segment of any length from `least`: worth `rate` × (length − loss)."""
+    """A crosswise segment of any length from `least` to `most`: worth `rate` × length − `off`.
+
+    Where it leaves no room for another (longer than `alone`) it is worth `more`
+    for each unit of the whole `width` instead of its length. One such is enough
+    in a bar: of two, the dearer may take the other's length until it is a whole
+    run, which counts among the items.
+    """
 
     rate: int
-    loss: int
+    off: int
     least: int
+    most: int
+    more: int
+    alone: int
+    width: int
 
     def worth(self, length: int) -> int:
-        return self.rate * (length - self.loss) if length >= self.least else 0
+        if length < self.least:
+            return 0
+        length = min(length, self.most)
+        row = self.width if length > self.alone else length
+        return max(0, self.rate * length + self.more * row - self.off)
 
 
 def dearest_bar(width: int, items: Sequence[Across], fillers: Sequence[Filler]) -> int:
@@ -69,4 +83,9 @@ def _with(totals: dict[int, int], item: Across, width: int) -> dict[int, int]:
 def _loose(width: int, items: Sequence[Across], fillers: Sequence[Filler]) -> int:
     """A bar filled with fractions of the dearest thing for its width."""
     best = max((-(-width * item.price // item.width) for item in items), default=0)
-    return max(best, *(width * filler.rate for filler in fillers), 0)
+    return max(best, *(width * _per_unit(filler) for filler in fillers), 0)
+
+
+def _per_unit(filler: Filler) -> int:
+    """No unit of a segment's length is worth more."""
+    return filler.rate + -(-filler.more * filler.width // max(1, filler.alone))

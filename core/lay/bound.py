@@ -18,18 +18,21 @@ from collections.abc import Iterator
 from fractions import Fraction
 from math import ceil
 
+from core.lay.dual import best_prices
 from core.lay.needs import Needs, across_view, turned_view
-from core.lay.prices import least_by_prices, too_much
+from core.lay.prices import least_at, least_by_prices, too_much
 from core.lay.ticks import Task
 
 # With more different lengths along than this, leaving out the short ones costs too much time.
 MOST_LENGTHS = 8
+# Bars made in the search for the best prices.
+ROUNDS = 80
 
 
 def least_along(task: Task, known: int) -> Fraction:
     """A length of bolt (ticks) that no lay goes below; `known` is what some lay uses.
 
-    Never above the least possible.
+    Never above the least possible. Takes a few milliseconds.
     """
     bound = Fraction(0)
     for needs in _parts(across_view(task, known)):
@@ -38,6 +41,31 @@ def least_along(task: Task, known: int) -> Fraction:
     if bound >= known:
         return Fraction(known)
     return max(bound, _not_within(task, bound, known))
+
+
+def raised(task: Task, bound: Fraction, known: int, rounds: int = ROUNDS) -> Fraction:
+    """`bound` with the best prices that so many rounds of search find: slower, and stronger."""
+    needs = across_view(task, known)
+    prices = best_prices(needs, task.width, known, rounds)
+    least = least_at(needs, prices, task.width, known)
+    bound = max(bound, _resting(task, needs, max(bound, least), known))
+    if bound >= known:
+        return Fraction(known)
+    room = task.room_in(task.bought(known) - task.cloth.sale_unit)
+    if room < bound:
+        return bound
+    turned = turned_view(task, room)
+    prices = best_prices(turned, room, task.width, rounds)
+    if least_at(turned, prices, room, task.width) <= task.width:
+        return bound
+    return _above(task, room, known)
+
+
+def _above(task: Task, room: int, known: int) -> Fraction:
+    """The least that is more than `room`."""
+    if task.free_lengthwise:
+        return Fraction(room)
+    return _resting(task, across_view(task, known), Fraction(room + 1), known)
 
 
 def _parts(needs: Needs) -> Iterator[Needs]:
@@ -54,9 +82,7 @@ def _not_within(task: Task, bound: Fraction, known: int) -> Fraction:
     room = task.room_in(task.bought(known) - task.cloth.sale_unit)
     if room < bound or not too_much(turned_view(task, room), room, task.width):
         return bound
-    if task.free_lengthwise:
-        return Fraction(room)
-    return _resting(task, across_view(task, known), Fraction(room + 1), known)
+    return _above(task, room, known)
 
 
 def _longest(task: Task, needs: Needs) -> int:

@@ -1,9 +1,12 @@
 """The search for the least: many first lays, each asked to beat the best so far.
 
 Orders and rules are varied at random from a seed; the room given to each try is
-what would buy a sale unit less, use less, or use the same with fewer joins, so
-that most tries fail early and cost little. It ends at the stop, or when the
-bound shows that nothing less can do.
+what would buy a sale unit less, or use less, or all that is bought, with fewer
+joins, so that most tries fail early and cost little. It ends at the stop, or
+when the bound shows that nothing less can do.
+
+Fewer joins count before a shorter lay: the cloth is paid for, and every join is
+work and a lump.
 """
 
 from __future__ import annotations
@@ -14,17 +17,19 @@ from math import ceil
 from random import Random
 from typing import NamedTuple
 
-from core.lay.bound import least_along
+from core.lay.bound import least_along, raised
 from core.lay.start import FITS, SPLITS, Packing, Rules, pack
 from core.lay.stop import Stop
 from core.lay.ticks import Laid, Task
-from core.lay.tidy import tidied
+from core.lay.tidy import bolt_tree, tidied
 from core.lengths import Inches
 
 Order = tuple[int, ...]
-Score = tuple[int, Inches, int, int]
+Score = tuple[int, Inches, int, int, int, int]
 # Once nothing less can be bought, so many more tries without success are the last.
 PATIENCE = 40
+# After so many tries the lay is good enough to be worth a better bound.
+EARLY = 40
 
 
 class Found(NamedTuple):
@@ -33,14 +38,17 @@ class Found(NamedTuple):
     packing: Packing
     bound: Fraction
 
-    def score(self, task: Task) -> Score:
-        return score(task, self.packing)
-
 
 def score(task: Task, packing: Packing) -> Score:
-    """What counts, in this order: room missing, inches bought, ticks used, joins."""
+    """What counts, in this order: see `_cost`, then the cuts and one large offcut."""
+    tree = bolt_tree(task, packing.laid, packing.used)
+    return *_cost(task, packing), tree.cuts, -int(tree.largest_waste)
+
+
+def _cost(task: Task, packing: Packing) -> tuple[int, Inches, int, int]:
+    """Room missing, inches bought, joins, ticks used."""
     missing = sum(_area(task, item) * count for item, count in packing.missing)
-    return missing, task.bought(packing.used), packing.used, joins(task, packing)
+    return missing, task.bought(packing.used), joins(task, packing), packing.used
 
 
 def joins(task: Task, packing: Packing) -> int:
@@ -57,6 +65,8 @@ def improve(
         if number and (stop.reached(number) or search.finished):
             break
         search.attempt(order, rules, rng)
+        if number == EARLY:
+            search.raise_bound()
     return search.found()
 
 
@@ -83,26 +93,37 @@ class _Search:
         """Whether nothing is left to gain, or what is left is not worth the time."""
         if not self.complete or self.best is None or self.best_score is None:
             return False
-        if self.best.used <= self.bound and self.best_score[3] <= self.fewest_joins:
-            return True
         proved = self.task.bought(self.bound) == self.best_score[1]
         return proved and self.fruitless >= PATIENCE
+
+    @property
+    def proved(self) -> bool:
+        return self.best is not None and self.task.bought(self.bound) == self.task.bought(
+            self.best.used
+        )
+
+    def raise_bound(self) -> None:
+        if self.complete and self.best is not None and not self.proved:
+            self.bound = raised(self.task, self.bound, self.best.used)
 
     def attempt(self, order: Order, rules: Rules, rng: Random) -> None:
         self.fruitless += 1
         packing = pack(self.task, order, rules, self._room(rules, rng), partial=not self.complete)
         if packing is None:
             return
-        new = score(self.task, packing)
-        if self.best_score is not None and new >= self.best_score:
+        if self.best_score is not None and _cost(self.task, packing) > self.best_score[:4]:
             return
         laid = tidied(self.task, packing.laid, packing.used)
-        self._keep(packing._replace(laid=laid, used=_used(self.task, laid)))
+        packing = packing._replace(laid=laid, used=_used(self.task, laid))
+        new = score(self.task, packing)
+        if self.best_score is None or new < self.best_score:
+            self._keep(packing, new)
 
-    def _keep(self, packing: Packing) -> None:
+    def _keep(self, packing: Packing, new: Score) -> None:
         bought = self.best_score[1] if self.best_score and self.complete else None
-        self.best, self.best_score = packing, score(self.task, packing)
-        self.fruitless = 0
+        if self.best_score is None or new[:4] < self.best_score[:4]:
+            self.fruitless = 0
+        self.best, self.best_score = packing, new
         if not packing.missing and self.best_score[1] != bought:
             self.bound = max(self.bound, least_along(self.task, packing.used))
         if self.on_better is not None:
@@ -119,8 +140,8 @@ class _Search:
         less = self.task.room_in(bought - self.task.cloth.sale_unit)
         if less >= least and rng.random() < 0.5:
             return less
-        if self.best_score[3] > self.fewest_joins and rng.random() < 0.5:
-            return used
+        if self.best_score[2] > self.fewest_joins and rng.random() < 0.5:
+            return self.task.room_in(bought)
         if rules.bolt_last:
             return max(least, used - 1)
         return rng.randint(least, max(least, used - 1))
@@ -133,6 +154,7 @@ def _tries(task: Task, rng: Random) -> Iterator[tuple[Order, Rules]]:
         Rules(),
         Rules(thrifty=False),
         Rules(widest=False),
+        Rules(thrifty=False, hand_first=False),
         Rules(split=0, fit=2),
         Rules(split=2, fit=1, block=1),
         Rules(bolt_last=False),
@@ -153,6 +175,7 @@ def _any_rules(rng: Random) -> Rules:
         rng.random() < 0.5,
         rng.random() < 0.6,
         rng.random() < 0.6,
+        rng.random() < 0.7,
     )
 
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import NamedTuple
 
-from core.lay.ticks import Task
+from core.lay.ticks import Strip, Task
 
 Shape = tuple[int, int]  # across, along
 
@@ -25,13 +25,17 @@ class Lengths(NamedTuple):
     """Equal runs as the bounds see them.
 
     Each of `copies` needs Σ (segment − loss) ≥ `demand` and, since it has no
-    fewer joins than its longest segments allow, Σ segment ≥ `total`.
+    fewer joins than its longest segments allow, Σ segment ≥ `total`. Counting a
+    segment longer than `alone` as a whole row, beside which no other segment
+    has room, Σ ≥ `rows`.
     """
 
     strip: int
     demand: int
     loss: int
     total: int
+    rows: int
+    alone: int
     needs: int
     least: int
     crosswise: bool
@@ -120,18 +124,40 @@ def _that_fit(task: Task, shapes: tuple[Shape, ...], room: int) -> tuple[Shape, 
 def _lengths(task: Task, room: int) -> Iterator[Lengths]:
     widest = max([task.width, *(board.across for board in task.boards)])
     longest = max([room, *(board.along for board in task.boards)])
+    alone = widest - min((strip.least for strip in task.strips if strip.crosswise), default=widest)
     for strip in task.strips:
         segment = max(widest * strip.crosswise, longest * strip.lengthwise)
         gain = max(1, segment - strip.loss)
         segments = max(1, -(-strip.demand // gain))
+        total = max(strip.needs, strip.demand + segments * strip.loss)
         yield Lengths(
             strip.strip,
             max(0, strip.demand),
             strip.loss,
-            max(strip.needs, strip.demand + segments * strip.loss),
+            total,
+            max(total, _rows(strip, widest, alone)),
+            alone,
             strip.needs,
             strip.least,
             strip.crosswise,
             strip.lengthwise,
             strip.copies,
         )
+
+
+def _rows(strip: Strip, width: int, alone: int) -> int:
+    """The least that crosswise segments add up to, those longer than `alone` as whole rows.
+
+    Segments alone in their rows may as well be whole rows; the others cost their
+    length.
+    """
+    if strip.needs <= width:
+        return width if strip.needs > alone else strip.needs
+    best = width * max(1, -(-strip.demand // max(1, width - strip.loss)))
+    if alone <= strip.loss or alone < strip.joined:
+        return best
+    for whole in range(best // width):
+        rest = strip.demand - whole * (width - strip.loss)
+        shared = -(-rest // (alone - strip.loss))
+        best = min(best, whole * width + max(shared * strip.joined, rest + shared * strip.loss))
+    return best

@@ -22,28 +22,35 @@ DIVISORS = range(1, 7)
 MOST_EDGES = 12
 
 
+class Rate(NamedTuple):
+    """What a unit of a run's area is worth, by its whole length and by what its segments add."""
+
+    whole: int
+    net: int
+
+
 class Prices(NamedTuple):
-    """What a width is worth in a bar, a run's rate, and whether a run counts by whole length."""
+    """What a width is worth in a bar, and the rate of each run."""
 
     of_width: Callable[[int], int]
-    rate: int
-    whole: bool
+    of_run: Callable[[Lengths], Rate]
 
 
 def least_by_prices(needs: Needs, width: int, known: int) -> Fraction:
     """The length along of a sheet `width` wide that the needs take, whatever the lay."""
     return max(
-        (_least(needs, prices, width, known) for prices in _price_lists(needs, width)),
+        (least_at(needs, prices, width, known) for prices in _price_lists(needs, width)),
         default=Fraction(0),
     )
 
 
 def too_much(needs: Needs, width: int, along: int) -> bool:
     """Whether plain prices show that a sheet width × along, with the boards, is too small."""
-    return any(_least(needs, prices, width, along) > along for prices in _plain_lists(needs))
+    return any(least_at(needs, prices, width, along) > along for prices in _plain_lists(needs))
 
 
-def _least(needs: Needs, prices: Prices, width: int, along: int) -> Fraction:
+def least_at(needs: Needs, prices: Prices, width: int, along: int) -> Fraction:
+    """The length that the needs take by these prices, with no single thing above `along`."""
     worth = sum(_worth(things, prices) * things.copies for things in needs.rectangles)
     worth += sum(_run_worth(run, prices) * run.copies for run in needs.lengths)
     for across, length in needs.boards:
@@ -61,13 +68,19 @@ def _worth(things: Rectangles, prices: Prices) -> int:
 
 
 def _run_worth(run: Lengths, prices: Prices) -> int:
-    return _unit(run, prices) * (run.total if prices.whole else run.demand)
+    rate = _unit(run, prices)
+    return rate.whole * run.total + rate.net * run.demand
 
 
-def _unit(run: Lengths, prices: Prices) -> int:
+def _unit(run: Lengths, prices: Prices) -> Rate:
     """What a unit of the run's length is worth, whichever way it lies."""
-    ways = [prices.rate * run.strip] if run.crosswise else []
-    return min(ways + ([prices.of_width(run.strip)] if run.lengthwise else []))
+    whole, net = prices.of_run(run)
+    if not run.lengthwise:
+        return Rate(whole * run.strip, net * run.strip)
+    price = prices.of_width(run.strip)
+    if not run.crosswise:
+        return Rate(price, 0)
+    return Rate(min(whole * run.strip, price), min(net * run.strip, price))
 
 
 def _dearest(needs: Needs, prices: Prices, width: int, along: int) -> int:
@@ -79,49 +92,62 @@ def _dearest(needs: Needs, prices: Prices, width: int, along: int) -> int:
         if length <= along
     ]
     fillers = []
+    # Where a run may end within a bar, so may another that is too short to begin alone.
+    ends = any(run.needs < width for run in needs.lengths if run.crosswise)
     for run in needs.lengths:
         items += _as_items(run, prices, width, along)
-        if run.crosswise and run.strip <= along and prices.rate:
-            loss = 0 if prices.whole else run.loss
-            fillers.append(Filler(prices.rate, loss, run.least))
+        whole, net = prices.of_run(run)
+        if run.crosswise and run.strip <= along and whole + net:
+            least = 0 if ends else run.least
+            fillers.append(Filler(whole + net, net * run.loss, least, run.needs))
     return dearest_bar(width, items, fillers)
 
 
 def _as_items(run: Lengths, prices: Prices, width: int, along: int) -> Iterator[Across]:
     """A whole run in one row, and segments that lie along the sheet."""
-    loss = 0 if prices.whole else run.loss
-    if not prices.whole and run.crosswise and run.needs <= width and run.strip <= along:
-        yield Across(run.needs, prices.rate * (run.needs - loss), width // run.needs)
+    whole, net = prices.of_run(run)
+    if whole + net and run.crosswise and run.needs <= width and run.strip <= along:
+        price = whole * run.needs + net * (run.needs - run.loss)
+        yield Across(run.needs, price, min(run.copies, width // run.needs))
     if run.lengthwise and along >= run.least:
         longest = min(along, run.needs)
-        worth = -(-_unit(run, prices) * (longest - loss) // longest)
-        yield Across(run.strip, worth, width // run.strip)
+        unit = _unit(run, prices)
+        worth = unit.whole * longest + unit.net * (longest - run.loss)
+        yield Across(run.strip, -(-worth // longest), width // run.strip)
 
 
 def _price_lists(needs: Needs, width: int) -> Iterator[Prices]:
     """Price lists worth trying."""
     shapes: list[Shape] = [shape for things in needs.rectangles for shape in things.shapes]
-    wholes = (False, True) if needs.lengths else (False,)
+    rates = _rates(needs)
     yield from _plain_lists(needs)
     edges = {across for across, _ in shapes if across <= width}
     edges |= {run.strip for run in needs.lengths if run.lengthwise}
     for edge in sorted(edges)[-MOST_EDGES:]:
-        yield Prices(_counted(edge), 0, False)
+        yield Prices(_counted(edge), _same(Rate(0, 0)))
         if 2 * edge <= width:
-            for whole in wholes:
-                yield Prices(_threshold(width, edge), 1, whole)
+            for rate in rates:
+                yield Prices(_threshold(width, edge), _same(rate))
     for k in DIVISORS:
-        for whole in wholes:
-            yield Prices(_divided(width, k), k, whole)
+        for rate in rates:
+            yield Prices(_divided(width, k), _same(Rate(k * rate.whole, k * rate.net)))
     if shapes and needs.lengths:
-        for whole in wholes:
-            yield Prices(_nothing, 1, whole)
+        for rate in rates:
+            yield Prices(_nothing, _same(rate))
 
 
 def _plain_lists(needs: Needs) -> Iterator[Prices]:
-    yield Prices(_plain, 1, whole=False)
-    if needs.lengths:
-        yield Prices(_plain, 1, whole=True)
+    for rate in _rates(needs):
+        yield Prices(_plain, _same(rate))
+
+
+def _rates(needs: Needs) -> tuple[Rate, ...]:
+    """Runs by what their segments add, or by their whole length."""
+    return (Rate(0, 1), Rate(1, 0)) if needs.lengths else (Rate(0, 1),)
+
+
+def _same(rate: Rate) -> Callable[[Lengths], Rate]:
+    return lambda run: rate
 
 
 def _plain(width: int) -> int:

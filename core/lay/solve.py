@@ -1,7 +1,7 @@
 """Lay a problem: cloth by cloth, the least that buys, with the cuts that make it.
 
-What counts, in this order: what is bought, the length used, the joins. Each
-cloth is a problem of its own, since every piece and run names its cloth.
+What counts, in this order: what is bought, the joins, the length used, the cuts,
+one large offcut. Each cloth is a problem of its own, since every piece and run names its cloth.
 """
 
 from __future__ import annotations

@@ -47,6 +47,7 @@ class Rules(NamedTuple):
     the bolt is opened, row by row, only for what fits nowhere else. `widest`: a
     run takes the widest free rectangle first, not the narrowest. `thrifty`: a
     run takes what is left beside other things before it opens a new row.
+    `hand_first`: cloth on hand is used up before the bolt.
     """
 
     fit: int = 0
@@ -55,6 +56,7 @@ class Rules(NamedTuple):
     bolt_last: bool = True
     widest: bool = True
     thrifty: bool = True
+    hand_first: bool = True
 
 
 class Packing(NamedTuple):
@@ -98,6 +100,7 @@ class _Table:
         ]
         self.copies: dict[int, int] = {}
         self.top = 0
+        self._last = task.bolt if rules.hand_first else -1  # the board used only at last
         if not rules.bolt_last and room > 0:
             self.free.append((task.bolt, 0, 0, task.width, room))
             self.top = room
@@ -122,7 +125,7 @@ class _Table:
 
     def _best_free(self, shapes: tuple[tuple[int, int], ...]) -> tuple[int, int, int] | None:
         best, found = None, None
-        bolt, fit = self.task.bolt, self.fit
+        bolt, fit = self._last, self.fit
         for index, free in enumerate(self.free):
             for across, along in shapes:
                 if across <= free[3] and along <= free[4]:
@@ -222,7 +225,7 @@ class _Table:
                 enough = length >= wanted
                 if not enough and length < (joined if board == bolt else strip.joined):
                     continue
-                key = (board == bolt, not enough, length if enough else sign * length)
+                key = (board == self._last, not enough, length if enough else sign * length)
                 if best is None or key < best:
                     best, found = key, (index, lengthwise)
         return found or self._open_strip(strip, wanted)

@@ -88,9 +88,9 @@ def _fabric(fields: Fields) -> Fabric:
         buy_more=fields.flag("buy_more", default=True),
     )
     fields.done()
-    if fabric.usable_width <= 0:
+    if fabric.cutting_width <= 0:
         raise Refusal(
-            fields.at("selvage"), "the selvages use up the width; write a smaller selvage"
+            fields.at("selvage"), "the selvages and shrinkage use up the width; write smaller ones"
         )
     return fabric
 

@@ -24,13 +24,13 @@ def parsed(drawing: Drawing) -> ElementTree.Element:
 def test_the_picture_is_as_large_as_the_cloth() -> None:
     root = parsed(Drawing("plum", 42.5, 81.0, ()))
     assert (root.get("width"), root.get("height")) == ("42.5in", "81in")
-    assert root.get("viewBox") == "0 0 42.5 81"
+    assert root.get("viewBox") == "0 0 3060 5832"  # 72 units an inch
 
 
 def test_a_piece_lies_where_the_drawing_has_it() -> None:
     root = parsed(Drawing("", 20, 20, (Area(PIECE, "binding", "A1"),)))
     [piece] = [element for element in root if element.get("data-piece") == "A1"]
-    assert piece.get("points") == "1,2 5,2 5,4 1,4"
+    assert piece.get("points") == "72,144 360,144 360,288 72,288"
     assert piece.get("fill") == PAPER_COLOUR["binding"].fill
 
 
@@ -38,8 +38,8 @@ def test_words_state_their_width_and_keep_to_the_room() -> None:
     root = parsed(Drawing("", 20, 20, (Label((3, 3), ("B2", "B"), (4, 2), "binding"),)))
     [text] = root.iter(f"{SVG}text")
     assert text.text == "B2"
-    assert 0 < float(text.get("textLength", "nan")) <= 4
-    assert 0 < float(text.get("font-size", "nan")) <= 2
+    assert 0 < float(text.get("textLength", "nan")) <= 4 * 72
+    assert 1 < float(text.get("font-size", "nan")) <= 2 * 72
 
 
 def test_names_with_marks_of_xml_are_words_like_others() -> None:

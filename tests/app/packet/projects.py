@@ -105,6 +105,16 @@ def slivers() -> Project:
     )
 
 
+def small_squares() -> Project:
+    """Corner squares on a wide cloth, too small on paper to hold their letters."""
+    return Project(
+        Quilt("Small squares", Fraction(60), Fraction(60), copies=6),
+        (_bolt("muslin", 108),),
+        (Border("muslin", Fraction(3, 4), Corners.SQUARES),),
+        Backing("muslin"),
+    )
+
+
 def bare() -> Project:
     """A quilt without a name and with nothing to cut."""
     return Project(Quilt("", Fraction(20), Fraction(20)), (_bolt("ash"),))
@@ -116,5 +126,6 @@ HARD: Final = {
     "metric class": metric_class,
     "bias": bias,
     "slivers": slivers,
+    "small squares": small_squares,
     "bare": bare,
 }

@@ -64,6 +64,25 @@ def test_words_keep_between_the_match_lines() -> None:
     assert second.centre[1] + second.room[1] / 2 == 97
 
 
+def test_a_rulers_number_stays_at_its_tick_and_is_on_one_page_only() -> None:
+    label = Label((1, 39), ("36",), (2, 4), "ruler")
+    drawing = Drawing("", 10, 100, (label,))
+    assert stretch_of(drawing, 0, 40).marks == ()
+    assert stretch_of(drawing, 37, 100).marks == (label,)
+
+
+@given(st.floats(0.5, 60), st.floats(1000, 1060))
+def test_every_piece_is_lettered_on_some_page(height: float, start: float) -> None:
+    label = Label((5, start + height / 2), ("A1",), (8, height), "binding")
+    drawing = Drawing("", 10, 1130, (label,))
+    pages = ((0, 1065), (1062, 1130))
+    shown = [mark for top, end in pages for mark in stretch_of(drawing, top, end).marks]
+    assert shown
+    for mark in shown:
+        assert isinstance(mark, Label)
+        assert mark.room[1] >= min(height, 2) - 1e-5
+
+
 def test_a_piece_that_goes_on_has_no_edge_inside_the_page() -> None:
     drawing = Drawing("", 10, 100, (Area(SQUARE, "binding"),))
     [area] = stretch_of(drawing, 30, 60).marks

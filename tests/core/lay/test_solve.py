@@ -143,8 +143,17 @@ def test_better_lays_are_reported_as_they_are_found_and_are_legal() -> None:
     last = solve(problem, on_better=seen.append)
     assert seen[-1] == last
     assert all(check(problem, lay) == () for lay in seen)
-    lengths = [lay.cloths[0].used_along for lay in seen]
+    lengths = [lay.cloths[0].bought_along for lay in seen]
     assert lengths == sorted(lengths, reverse=True)
+
+
+def test_a_binding_takes_whole_strips_where_the_cloth_that_is_bought_has_room() -> None:
+    # Beside the sides three segments of 31 in would do; but 36 in must be bought all the same.
+    pieces = (Piece("side", "plum", F(31, 4), F(31), 4),)
+    run = replace(BINDING, needs=F(81))
+    cloth = one_cloth(LayProblem((PLUM,), pieces, (run,)))
+    assert cloth.bought_along == 36
+    assert len([p for p in cloth.placements if p.name == "binding"]) == 2
 
 
 def test_equal_sections_come_together_and_the_longest_first() -> None:

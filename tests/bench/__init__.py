@@ -1,0 +1,1 @@
+"""How good the lays are, how many are proved least, and how long they take."""

@@ -1,0 +1,167 @@
+"""What holds for every plan, worked out again from the project."""
+
+from __future__ import annotations
+
+import json
+from collections import defaultdict
+from fractions import Fraction
+
+from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.drawing.marks import ROLES, Drawing, Label
+from core.drawing.quilt import draw_quilt
+from core.fabric import Fabric, Grain
+from core.lay.check import check
+from core.lay.lay import Lay, Placement
+from core.lay.problem import Cloth, LayProblem, Piece, Run
+from core.plan import Plan
+from core.plan_json import plan_document
+from core.quilt import Closing, Corners
+from tests.core.stranger import cloths_of, cut_out, pieces_of, whole_cloths
+
+NEAR = 1e-6
+
+
+def assert_sound(plan: Plan) -> None:
+    """Fail with what is wrong, if anything is."""
+    _assert_finished(plan)
+    _assert_laid(plan)
+    _assert_runs_reach(plan)
+    _assert_labelled(plan)
+    _assert_drawn(plan)
+    _assert_cut_by_a_stranger(plan)
+    json.dumps(plan_document(plan), allow_nan=False)
+
+
+def _assert_finished(plan: Plan) -> None:
+    """Sizes from the inside out, by the rules of the trade."""
+    quilt = plan.project.quilt
+    width, length = quilt.width, quilt.length
+    for border in plan.borders:
+        b, sides, ends = border.border.width, *border.strips
+        more = {
+            Corners.BUTTED: (Fraction(0), 2 * b),
+            Corners.SQUARES: (Fraction(0), Fraction(0)),
+            Corners.MITRED: (2 * b + border.border.mitre_margin,) * 2,
+        }[border.border.corners]
+        assert (sides.length, ends.length) == (length + more[0], width + more[1])
+        width, length = width + 2 * b, length + 2 * b
+    assert (plan.finished_width, plan.finished_length) == (width, length)
+    if (spec := plan.project.backing) is not None and (backing := plan.backing) is not None:
+        assert backing.across == width + 2 * spec.overage
+        assert backing.along == length + 2 * spec.overage
+    if (wadding := plan.project.batting) is not None and plan.batting is not None:
+        assert plan.batting.across == width + 2 * wadding.overage
+    if (strip := plan.project.binding) is not None and plan.binding is not None:
+        closing = plan.binding.needs - 2 * (width + length) - strip.allowance
+        if strip.closing is Closing.DIAGONAL:
+            assert closing == strip.strip_width
+        elif strip.closing is Closing.STRAIGHT:
+            assert closing == 2 * strip.seam
+        else:
+            assert strip.strip_width + 2 <= closing <= strip.strip_width + 3
+    for name in ("backing", "batting", "binding", "sleeve"):
+        assert (getattr(plan, name) is None) == (getattr(plan.project, name) is None)
+
+
+def usable(fabric: Fabric) -> Fraction:
+    """WOF after washing, without the selvages."""
+    return fabric.width * (1 - fabric.shrinkage_across) - 2 * fabric.selvage
+
+
+def lay_problem(plan: Plan, fabric: Fabric) -> LayProblem:
+    """What one fabric must give for all the copies, as a lay problem of its own."""
+    cloth = Cloth(
+        fabric.name,
+        fabric.cutting_width,
+        fabric.sale_unit,
+        fabric.straightening,
+        fabric.shrinkage_along,
+        fabric.on_hand,
+        fabric.buy_more,
+    )
+    copies = plan.project.quilt.copies
+    parts = (*plan.borders, plan.backing, plan.binding, plan.sleeve)
+    wanted = [
+        demand.wanted
+        for part in parts
+        if part is not None
+        for demand in part.demands
+        if demand.wanted.cloth == fabric.name
+    ]
+    pieces = tuple(
+        Piece(w.name, w.cloth, w.across, w.along, w.count * copies, w.may_turn)
+        for w in wanted
+        if isinstance(w, Piece)
+    )
+    runs = tuple(
+        Run(w.name, w.cloth, w.strip, w.needs, w.join_loss, w.shortest, w.grain, w.count * copies)
+        for w in wanted
+        if isinstance(w, Run)
+    )
+    return LayProblem((cloth,), pieces, runs)
+
+
+def _assert_laid(plan: Plan) -> None:
+    for fabric in plan.fabrics:
+        width = usable(fabric.fabric)
+        assert width - Fraction(1, 16) < fabric.fabric.cutting_width <= width
+        faults = check(lay_problem(plan, fabric.fabric), Lay((fabric.lay,)))
+        assert faults == (), [fault.sentence for fault in faults]
+        assert 0 <= fabric.waste_share < 1
+        assert (fabric.buy.along == 0) == (fabric.lay.used_along == 0)
+        assert fabric.buy.along == fabric.lay.bought_along
+
+
+def _assert_runs_reach(plan: Plan) -> None:
+    if plan.binding is None or plan.project.binding is None:
+        return
+    if plan.project.binding.grain is Grain.BIAS:
+        assert plan.binding.spare >= 0
+        return
+    segments: dict[int | None, list[Placement]] = defaultdict(list)
+    for fabric in plan.fabrics:
+        for placed in fabric.lay.placements:
+            if placed.name == "binding":
+                segments[placed.run_copy].append(placed)
+    assert len(segments) == plan.project.quilt.copies
+    for strips in segments.values():
+        total = sum((p.rect.along if p.turned else p.rect.across) for p in strips)
+        assert total - (len(strips) - 1) * plan.binding.join_loss >= plan.binding.needs
+    assert plan.binding.strips == max(map(len, segments.values()))
+    assert plan.binding.joined_length >= plan.binding.needs
+
+
+def _assert_labelled(plan: Plan) -> None:
+    letters = [part.letter for part in plan.parts]
+    assert len(letters) == len(set(letters))
+    labels = [plan.label(p) for fabric in plan.fabrics for p in fabric.lay.placements]
+    assert len(labels) == len(set(labels)) == sum(part.count for part in plan.parts)
+
+
+def _assert_drawn(plan: Plan) -> None:
+    assert_drawing(draw_quilt(plan))
+    for place, fabric in enumerate(plan.fabrics):
+        for sheet in sheets_of(fabric):
+            for heading in Heading:
+                assert_drawing(draw_sheet(plan, place, sheet, heading))
+
+
+def assert_drawing(drawing: Drawing) -> None:
+    """A picture has a size, known roles, and nothing outside its frame."""
+    assert drawing.width > 0
+    assert drawing.height > 0
+    for mark in drawing.marks:
+        assert mark.role in ROLES
+        points = (mark.centre,) if isinstance(mark, Label) else mark.points
+        for x, y in points:
+            assert -NEAR <= x <= drawing.width + NEAR, mark
+            assert -NEAR <= y <= drawing.height + NEAR, mark
+        if isinstance(mark, Label):
+            assert all(mark.texts), mark
+            assert min(mark.room) > 0, mark
+
+
+def _assert_cut_by_a_stranger(plan: Plan) -> None:
+    for fabric in plan.fabrics:
+        cut = cut_out(cloths_of(fabric), fabric.steps) | whole_cloths(plan, fabric)
+        assert cut == pieces_of(plan, fabric)

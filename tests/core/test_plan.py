@@ -1,0 +1,152 @@
+"""Project -> Plan: every random project plans soundly or is refused with a sentence."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+
+from core.fabric import Fabric, Grain, OnHand
+from core.lengths import Units
+from core.plan import make_plan
+from core.quilt import Backing, Binding, Border, Corners, Project, Quilt, Sleeve
+from core.refusal import Refusal
+from tests.core.demos import DEMOS, demo
+from tests.core.sound import assert_sound
+from tests.strategies import projects
+
+F = Fraction
+RANDOM_PROJECTS = max(500, settings().max_examples)
+
+
+def assert_a_sentence(refusal: Refusal) -> None:
+    """One plain line about one field of the project."""
+    assert refusal.path
+    assert refusal.sentence.strip() == refusal.sentence != ""
+    assert len(str(refusal).splitlines()) == 1
+    assert "{" not in refusal.sentence
+
+
+def test_random_projects_plan_soundly_or_are_refused_with_a_sentence() -> None:
+    outcomes: Counter[str] = Counter()
+
+    @settings(max_examples=RANDOM_PROJECTS, suppress_health_check=[HealthCheck.too_slow])
+    @given(projects())
+    def plan_one(project: Project) -> None:
+        try:
+            plan = make_plan(project)
+        except Refusal as refusal:
+            outcomes["refused"] += 1
+            assert_a_sentence(refusal)
+            return
+        outcomes["planned"] += 1
+        assert_sound(plan)
+
+    plan_one()
+    assert outcomes.total() >= 500
+    assert outcomes["planned"] >= RANDOM_PROJECTS // 2
+    assert outcomes["refused"] >= RANDOM_PROJECTS // 20
+
+
+@pytest.mark.parametrize("name", DEMOS)
+def test_a_demo_project_plans_soundly(name: str) -> None:
+    assert_sound(make_plan(demo(name)))
+
+
+@pytest.mark.parametrize("name", DEMOS)
+def test_the_same_project_gives_the_same_plan(name: str) -> None:
+    assert make_plan(demo(name)) == make_plan(demo(name))
+
+
+BOLT = Fabric("plum", F(43), F(1, 2), straightening=F(1))
+DOTS = replace(BOLT, name="dots")
+LAP = Project(
+    Quilt("Lap", F(97, 2), F(121, 2)),
+    (BOLT, DOTS),
+    (Border("plum", F(2)), Border("dots", F(4), Corners.SQUARES, "plum")),
+    Backing("dots"),
+    binding=Binding("plum", F(5, 2)),
+)
+
+
+def test_copies_need_as_many_times_the_pieces_and_runs() -> None:
+    one = make_plan(LAP)
+    three = make_plan(replace(LAP, quilt=replace(LAP.quilt, copies=3)))
+    assert_sound(three)
+    for part in one.parts:
+        if part.along is not None:
+            assert three.part(part.name).count == 3 * part.count
+    assert three.binding is not None
+    assert one.binding is not None
+    assert three.binding.needs == one.binding.needs
+    assert three.fabrics[0].buy.along <= 3 * one.fabrics[0].buy.along
+
+
+def test_a_seam_less_is_chosen_where_it_costs_no_more() -> None:
+    # 34 × 44 in of backing and a sleeve: three panels would use 1 in less of 1 1/2 yd.
+    wall = Project(
+        Quilt("Wall", F(30), F(40)),
+        (BOLT,),
+        backing=Backing("plum", F(2)),
+        sleeve=Sleeve("plum"),
+    )
+    plan = make_plan(wall)
+    assert plan.backing is not None
+    assert plan.backing.panels == 1
+    assert plan.fabrics[0].buy.sale_text == "1 1/2 yd"
+
+
+def test_cloth_on_hand_saves_buying() -> None:
+    with_scraps = replace(BOLT, on_hand=(OnHand(F(42), F(40)),))
+    plan = make_plan(replace(LAP, fabrics=(with_scraps, DOTS)))
+    assert plan.fabrics[0].buy.along == 0
+    assert plan.fabrics[0].buy.cost is None
+
+
+def test_a_price_makes_a_cost_of_what_is_bought() -> None:
+    plan = make_plan(replace(LAP, fabrics=(replace(BOLT, price_per_yard=F(12)), DOTS)))
+    assert plan.fabrics[0].buy.cost == plan.fabrics[0].buy.along / 36 * 12
+
+
+def test_cloth_on_hand_that_is_not_enough_is_refused() -> None:
+    little = replace(BOLT, on_hand=(OnHand(F(42), F(6)),), buy_more=False)
+    with pytest.raises(Refusal, match="not enough for the") as refused:
+        make_plan(replace(LAP, fabrics=(little, DOTS)))
+    assert refused.value.path == "fabrics[0].on_hand"
+
+
+def test_a_fabric_that_nothing_is_cut_from_is_not_bought() -> None:
+    plan = make_plan(replace(LAP, fabrics=(BOLT, DOTS, replace(BOLT, name="spare"))))
+    spare = plan.fabrics[2]
+    assert spare.buy.along == spare.waste_share == 0
+    assert not spare.lay.placements
+    assert not spare.steps
+
+
+def test_a_refusal_is_worded_in_the_units_of_the_project() -> None:
+    wide = replace(LAP, binding=Binding("plum", F(50)))
+    with pytest.raises(Refusal, match="50 in"):
+        make_plan(wide)
+    with pytest.raises(Refusal, match="127 cm"):
+        make_plan(replace(wide, units=Units.CENTIMETRES))
+
+
+def test_letters_go_on_past_z_without_i_and_o() -> None:
+    fabrics = tuple(replace(BOLT, name=f"f{i}") for i in range(2))
+    borders = tuple(Border("f0", F(1, 2), grain=Grain.LENGTHWISE) for _ in range(14))
+    plan = make_plan(Project(Quilt("", F(10), F(10)), fabrics, borders))
+    letters = [part.letter for part in plan.parts]
+    assert letters[:9] == list("ABCDEFGHJ")
+    assert letters[23:26] == ["Z", "AA", "AB"]
+    assert_sound(plan)
+
+
+def test_a_part_with_one_copy_has_no_number_in_its_label() -> None:
+    plan = make_plan(LAP)
+    singles = [part for part in plan.parts if part.count == 1]
+    assert [part.label(1) for part in singles] == [part.letter for part in singles]
+    many = next(part for part in plan.parts if part.count > 1)
+    assert many.label(2) == f"{many.letter}2"

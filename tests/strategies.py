@@ -1,0 +1,143 @@
+"""Random projects and documents for hypothesis: what a person may have and make.
+
+Sizes are modest, so that a project plans in milliseconds. A project is always
+well-formed; whether it can be planned is for the program to say.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Any
+
+from hypothesis import strategies as st
+
+from core.fabric import Fabric, Grain, OnHand
+from core.lengths import INCHES_PER_MM, Units
+from core.project_file import to_document
+from core.quilt import (
+    Backing,
+    Batting,
+    Binding,
+    Border,
+    Closing,
+    Corners,
+    Fold,
+    Joins,
+    Project,
+    Quilt,
+    Seams,
+    Sleeve,
+)
+
+F = Fraction
+NAMES = ("plum", "dots", "tide")
+_MARK = {  # the least step of a length that a person writes
+    Units.INCHES: F(1, 8),
+    Units.CENTIMETRES: 5 * INCHES_PER_MM,
+    Units.MILLIMETRES: INCHES_PER_MM,
+}
+_SALE_UNITS = {
+    Units.INCHES: (F(9, 2), F(9), F(12), F(36)),
+    Units.CENTIMETRES: (100 * INCHES_PER_MM, 250 * INCHES_PER_MM),
+    Units.MILLIMETRES: (100 * INCHES_PER_MM,),
+}
+
+
+def lengths(low: float, high: float, units: Units) -> st.SearchStrategy[Fraction]:
+    """Lengths from about `low` to about `high` inches, in marks of `units`."""
+    mark = _MARK[units]
+    return st.integers(int(low / mark), int(high / mark)).map(lambda marks: marks * mark)
+
+
+def shrinkages() -> st.SearchStrategy[Fraction]:
+    """None for most, else up to 6 % in half percents."""
+    return st.just(F(0)) | st.integers(0, 12).map(lambda halves: F(halves, 200))
+
+
+def fabrics(name: str, units: Units) -> st.SearchStrategy[Fabric]:
+    pieces = st.builds(OnHand, lengths(8, 45, units), lengths(8, 60, units), st.integers(1, 3))
+    return st.builds(
+        Fabric,
+        st.just(name),
+        width=lengths(30, 60, units) | lengths(90, 118, units),
+        selvage=lengths(0, 1, units),
+        sale_unit=st.sampled_from(_SALE_UNITS[units]),
+        price_per_yard=st.none() | st.integers(0, 4000).map(lambda cents: F(cents, 100)),
+        one_way_print=st.booleans(),
+        repeat=st.none() | st.none() | lengths(2, 26, units).filter(bool),
+        shrinkage_across=shrinkages(),
+        shrinkage_along=shrinkages(),
+        straightening=lengths(0, 2, units),
+        on_hand=st.lists(pieces, max_size=2).map(tuple),
+        buy_more=st.sampled_from((True, True, True, True, False)),
+    )
+
+
+def borders(units: Units) -> st.SearchStrategy[Border]:
+    return st.builds(
+        Border,
+        st.sampled_from(NAMES),
+        width=lengths(0.5, 9, units).filter(bool),
+        corners=st.sampled_from(list(Corners)),
+        corner_fabric=st.none() | st.sampled_from(NAMES),
+        grain=st.sampled_from((Grain.CROSSWISE, Grain.LENGTHWISE, Grain.EITHER)),
+        joins=st.sampled_from(list(Joins)),
+        seam=lengths(0.125, 0.5, units).filter(bool),
+        mitre_margin=lengths(0, 6, units),
+    )
+
+
+def backings(units: Units) -> st.SearchStrategy[Backing]:
+    return st.builds(
+        Backing,
+        st.sampled_from(NAMES),
+        overage=lengths(0, 6, units),
+        seam=lengths(0.25, 1, units).filter(bool),
+        seams=st.sampled_from((Seams.AUTO, Seams.AUTO, *Seams)),
+    )
+
+
+def bindings(units: Units) -> st.SearchStrategy[Binding]:
+    return st.builds(
+        Binding,
+        st.sampled_from(NAMES),
+        strip_width=lengths(1.75, 4, units),
+        fold=st.sampled_from(list(Fold)),
+        grain=st.sampled_from(list(Grain)),
+        joins=st.sampled_from(list(Joins)),
+        closing=st.sampled_from(list(Closing)),
+        allowance=lengths(0, 24, units),
+        seam=lengths(0.125, 0.375, units).filter(bool),
+    )
+
+
+@st.composite
+def projects(draw: st.DrawFn) -> Project:
+    """A quilt of up to 100 in with up to three borders, on three fabrics."""
+    units = draw(st.sampled_from((Units.INCHES, Units.INCHES, *Units)))
+
+    def maybe(part: st.SearchStrategy[Any]) -> Any:  # noqa: ANN401 - whatever the part is
+        return draw(st.none() | part)
+
+    quilt = Quilt(
+        draw(st.sampled_from(("", "Harbour Lights", "Möwe & Düne"))),
+        draw(lengths(6, 100, units)),
+        draw(lengths(6, 100, units)),
+        draw(lengths(0, 0.5, units)),
+        draw(st.sampled_from((1, 1, 1, 2, 3))),
+    )
+    return Project(
+        quilt,
+        tuple(draw(fabrics(name, units)) for name in NAMES),
+        tuple(draw(st.lists(borders(units), max_size=3))),
+        maybe(backings(units)),
+        maybe(st.builds(Batting, lengths(0, 6, units))),
+        maybe(bindings(units)),
+        maybe(st.builds(Sleeve, st.sampled_from(NAMES), lengths(2, 6, units))),
+        units,
+    )
+
+
+def documents() -> st.SearchStrategy[dict[str, Any]]:
+    """The JSON objects of random projects."""
+    return projects().map(to_document)
