@@ -190,14 +190,14 @@ def _falls(step: CutStep, units: Units) -> str:
     return " ".join(said)
 
 
-_NUMBERED = re.compile(r"([A-Z]+)(\d+)")
+_NUMBERED = re.compile(r"([A-Z]+|section )(\d+)", re.ASCII)
 
 
 def _ranges(labels: list[str]) -> list[str]:
     """Labels with each stretch of three or more neighbours drawn together.
 
-    >>> _ranges(["A1", "A2", "A3", "B", "C1", "C2"])
-    ['A1 to A3', 'B', 'C1', 'C2']
+    >>> _ranges(["A1", "A2", "A3", "B", "C1", "C2", "section 1"])
+    ['A1 to A3', 'B', 'C1', 'C2', 'section 1']
     """
     out: list[str] = []
     start = 0

@@ -20,6 +20,7 @@ from core.drawing.quilt import draw_quilt
 from core.lay.lay import BOLT
 from core.lengths import show
 from core.plan import FabricPlan, Plan
+from core.sewing import sewing
 
 _TITLE: Final = "The quilt"
 _PICTURE: Final = (250.0, 240.0)  # points that the picture may take
@@ -54,6 +55,7 @@ def quilt_pages(plan: Plan) -> tuple[Page, ...]:
     _spelled(column, plan)
     _warnings(column, plan)
     _binding(column, plan)
+    _sewing(column, plan)
     _cautions(column)
     return column.pages()
 
@@ -157,6 +159,14 @@ def _binding(column: Column, plan: Plan) -> None:
     column.heading("The binding", level=1, follow=items_height(facts))
     column.items(facts)
     column.gap(_GAP)
+
+
+def _sewing(column: Column, plan: Plan) -> None:
+    """How cut pieces become borders, backing and sleeve."""
+    for making in sewing(plan):
+        column.heading(making.title, level=1, follow=items_height(making.sentences))
+        column.items(making.sentences)
+        column.gap(_GAP)
 
 
 def _cautions(column: Column) -> None:

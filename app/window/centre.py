@@ -6,7 +6,6 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
-    QLabel,
     QSizePolicy,
     QTabWidget,
     QToolButton,
@@ -16,7 +15,7 @@ from PySide6.QtWidgets import (
 
 from app.style import Theme
 from app.window.canvas import Canvas
-from app.window.furniture import quiet_button
+from app.window.furniture import Sentence, quiet_button
 from app.window.yardage import QuiltView, YardageView
 from core.plan import Plan
 
@@ -27,9 +26,7 @@ class Banner(QFrame):
     def __init__(self) -> None:
         super().__init__()
         self.hide()
-        self.text = QLabel()
-        self.text.setWordWrap(True)
-        self.text.setObjectName("banner")
+        self.text = Sentence("banner")
         self.text.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         self.go = QToolButton()
         self.go.setText("Go to the field")
@@ -40,7 +37,7 @@ class Banner(QFrame):
 
     def tell(self, sentence: str) -> None:
         """Show a sentence; "" hides the banner."""
-        self.text.setText(sentence)
+        self.text.say(sentence)
         self.setVisible(bool(sentence))
 
 

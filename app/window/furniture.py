@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QLabel, QToolButton, QWidget
 
 
@@ -12,13 +13,31 @@ def group_title(text: str) -> QLabel:
     return title
 
 
-def problem_label() -> QLabel:
-    """Room for a sentence about what is wrong; hidden while nothing is."""
-    label = QLabel()
-    label.setWordWrap(True)
-    label.setObjectName("problem")
-    label.hide()
-    return label
+class Sentence(QLabel):
+    """Room for a sentence; hidden while there is none. `name` is its look in the style sheet.
+
+    It asks for the height of its words at the width it has. Left to its own, a form
+    gives it the height that they would have on fewer, longer lines, and cuts them off.
+    """
+
+    def __init__(self, name: str) -> None:
+        super().__init__()
+        self.setWordWrap(True)
+        self.setObjectName(name)
+        self.hide()
+
+    def say(self, text: str) -> None:
+        """Show a sentence; "" for none."""
+        self.setText(text)
+        self.setVisible(bool(text))
+        self._take_room()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        super().resizeEvent(event)
+        self._take_room()
+
+    def _take_room(self) -> None:
+        self.setMinimumHeight(self.heightForWidth(self.width()) if self.text() else 0)
 
 
 def quiet_button(text: str, name: str = "") -> QToolButton:

@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.window.field import Field, FileForm, PartKind
-from app.window.furniture import problem_label, quiet_button
+from app.window.furniture import Sentence, quiet_button
 from app.window.part_form import FieldRow, PartForm
 from core.lengths import Units
 
@@ -20,7 +20,7 @@ class PartBody(QWidget):
 
     def __init__(self, kind: PartKind, below: QWidget | None) -> None:
         super().__init__()
-        self.problem = problem_label()
+        self.problem = Sentence("problem")
         self._common = self._form(kind, [field for field in kind.fields if not field.rare])
         self._rare = self._form(kind, [field for field in kind.fields if field.rare])
         self._more = quiet_button("More", f"More about the {kind.title.lower()}")

@@ -12,7 +12,7 @@ from app.window.editors import Editor, FabricEditor, editor_for
 from app.window.field import Field, FileForm, Kind, value_at
 from app.window.fields import PARTS
 from app.window.fields_cloth import ON_HAND
-from app.window.furniture import problem_label
+from app.window.furniture import Sentence
 from app.window.length_editor import LengthEditor
 from core.lengths import Units
 
@@ -35,7 +35,8 @@ class FieldRow(QWidget):
         self.field = field
         self.value: object = None
         self.editor: Editor = editor_for(field)
-        self.problem = problem_label()
+        self.problem = Sentence("problem")
+        self.note = Sentence("note")
         widget = cast(QWidget, self.editor)
         widget.setToolTip(f"<p>{field.help}</p>")
         widget.setMinimumHeight(self.fontMetrics().height() + 10)
@@ -46,6 +47,7 @@ class FieldRow(QWidget):
         layout.setSpacing(2)
         layout.addWidget(widget)
         layout.addWidget(self.problem)
+        layout.addWidget(self.note)
         self.setFocusProxy(widget)
         self.editor.edited.connect(self.edited)
         self._watch_typing()
@@ -80,8 +82,7 @@ class FieldRow(QWidget):
     def tell(self, sentence: str) -> None:
         """Say what is wrong, to the eye and to a screen reader; "" for nothing."""
         self._pause.stop()
-        self.problem.setText(sentence)
-        self.problem.setVisible(bool(sentence))
+        self.problem.say(sentence)
         widget = cast(QWidget, self.editor)
         widget.setAccessibleDescription(sentence or self.field.help)
 

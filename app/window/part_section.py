@@ -132,8 +132,7 @@ class PartSection(QFrame):
 
     def tell(self, sentence: str) -> None:
         """Say what is wrong with the part as a whole; "" for nothing."""
-        self.body.problem.setText(sentence)
-        self.body.problem.setVisible(bool(sentence))
+        self.body.problem.say(sentence)
         self.mark()
 
 

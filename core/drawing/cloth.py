@@ -163,9 +163,11 @@ def _ruler(frame: _Frame, cloth: Rect, units: Units) -> Iterator[Mark]:
         ends = (frame.point(edge, place), frame.point(edge - length, place))
         yield Line(ends, "ruler")
         if big and tick:
-            spread = numbered * step * Fraction(9, 10)  # leaves a gap to the next number
-            room = Rect(edge - 3, place - spread / 2, Fraction(2), spread)
-            yield frame.label(room, (show(place, units, unit=False),), "ruler")
+            # A gap to the next number; the last one must not stick out past the cloth.
+            spread = min(numbered * step * Fraction(9, 10), 2 * (cloth.along - place))
+            if spread >= 1:
+                room = Rect(edge - MARGIN, place - spread / 2, MARGIN - 1, spread)
+                yield frame.label(room, (show(place, units, unit=False),), "ruler")
 
 
 def _arrow(frame: _Frame, cloth: Rect, fabric: Fabric) -> Iterator[Mark]:

@@ -41,7 +41,7 @@ def best_prices(needs: Needs, width: int, along: int, rounds: int) -> Prices:
 class _Programme:
     """The rows and columns; a sheet's number counts the boards, then the bolt.
 
-    A row is named ("width", w), ("whole", run), ("net", run), ("board", number),
+    A row is named ("width", w), ("board", number), ("whole" or "net" or "rows", run)
     or, for what may lie two ways, ("things", number) and ("runs", number).
     """
 
@@ -64,6 +64,7 @@ class _Programme:
                 yield "whole", number
                 if not run.lengthwise:
                     yield "net", number
+                    yield "rows", number
 
     def _entries(self, width: int, along: int) -> Iterator[Entry]:
         for things in self.needs.rectangles:
@@ -87,6 +88,7 @@ class _Programme:
             self._either(("runs", number), ways, float(run.total * run.copies))
             if ("net", number) in self.rows:
                 self.rows["net", number] = float(run.demand * run.strip * run.copies)
+                self.rows["rows", number] = float(run.rows * run.strip * run.copies)
         for number, (_, along) in enumerate(self.needs.boards):
             self.rows["board", number] = -float(along)
 
@@ -157,20 +159,26 @@ class _Programme:
         """The dearest segment for the rest of a bar."""
         along = self.sheets[number][1]
         runs = [
-            (place, run, duals["whole", place], duals.get(("net", place), 0.0))
+            (
+                place,
+                run,
+                [duals.get((name, place), 0.0) for name in ("whole", "net", "rows")],
+            )
             for place, run in enumerate(self.needs.lengths)
             if run.crosswise and run.strip <= along
         ]
 
         def fill(rest: int) -> tuple[float, dict[Row, float]]:
             best, filled = 0.0, {}
-            for place, run, whole, net in runs:
+            for place, run, (whole, net, rows) in runs:
                 length = min(rest, run.needs)
-                worth = whole * length + net * (length - run.loss)
+                row = run.widest if length > run.alone else length
+                worth = whole * length + net * (length - run.loss) + rows * row
                 if length >= run.least and worth > best:
                     best, filled = worth, {("whole", place): float(length)}
                     if ("net", place) in duals:
                         filled["net", place] = float(length - run.loss)
+                        filled["rows", place] = float(row)
             return best, filled
 
         return fill
@@ -200,6 +208,6 @@ def _rounded(needs: Needs, duals: dict[Row, float]) -> Prices:
 
     def of_run(run: Lengths) -> Rate:
         place = places.get(run, -1)
-        return Rate(whole.get(("whole", place), 0), whole.get(("net", place), 0))
+        return Rate(*(whole.get((name, place), 0) for name in ("whole", "net", "rows")))
 
     return Prices(lambda width: whole.get(("width", width), 0), of_run)

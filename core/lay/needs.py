@@ -36,6 +36,7 @@ class Lengths(NamedTuple):
     total: int
     rows: int
     alone: int
+    widest: int
     needs: int
     least: int
     crosswise: bool
@@ -135,8 +136,9 @@ def _lengths(task: Task, room: int) -> Iterator[Lengths]:
             max(0, strip.demand),
             strip.loss,
             total,
-            max(total, _rows(strip, widest, alone)),
-            alone,
+            total if strip.lengthwise else max(total, _rows(strip, widest, alone)),
+            widest if strip.lengthwise else alone,
+            widest,
             strip.needs,
             strip.least,
             strip.crosswise,
@@ -151,9 +153,9 @@ def _rows(strip: Strip, width: int, alone: int) -> int:
     Segments alone in their rows may as well be whole rows; the others cost their
     length.
     """
-    if strip.needs <= width:
-        return width if strip.needs > alone else strip.needs
     best = width * max(1, -(-strip.demand // max(1, width - strip.loss)))
+    if strip.needs <= alone:
+        return strip.needs
     if alone <= strip.loss or alone < strip.joined:
         return best
     for whole in range(best // width):

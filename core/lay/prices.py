@@ -23,10 +23,18 @@ MOST_EDGES = 12
 
 
 class Rate(NamedTuple):
-    """What a unit of a run's area is worth, by its whole length and by what its segments add."""
+    """What a unit of a run's area is worth: by length, by what segments add, by rows.
 
-    whole: int
-    net: int
+    By rows, a segment that has its row for itself counts as the whole row.
+    """
+
+    whole: int = 0
+    net: int = 0
+    rows: int = 0
+
+    @property
+    def total(self) -> int:
+        return self.whole + self.net + self.rows
 
 
 class Prices(NamedTuple):
@@ -69,18 +77,18 @@ def _worth(things: Rectangles, prices: Prices) -> int:
 
 def _run_worth(run: Lengths, prices: Prices) -> int:
     rate = _unit(run, prices)
-    return rate.whole * run.total + rate.net * run.demand
+    return rate.whole * run.total + rate.net * run.demand + rate.rows * run.rows
 
 
 def _unit(run: Lengths, prices: Prices) -> Rate:
     """What a unit of the run's length is worth, whichever way it lies."""
-    whole, net = prices.of_run(run)
+    rate = Rate(*(each * run.strip for each in prices.of_run(run)))
     if not run.lengthwise:
-        return Rate(whole * run.strip, net * run.strip)
+        return rate
     price = prices.of_width(run.strip)
     if not run.crosswise:
-        return Rate(price, 0)
-    return Rate(min(whole * run.strip, price), min(net * run.strip, price))
+        return Rate(whole=price)
+    return Rate(*(min(each, price) for each in rate))
 
 
 def _dearest(needs: Needs, prices: Prices, width: int, along: int) -> int:
@@ -96,23 +104,28 @@ def _dearest(needs: Needs, prices: Prices, width: int, along: int) -> int:
     ends = any(run.needs < width for run in needs.lengths if run.crosswise)
     for run in needs.lengths:
         items += _as_items(run, prices, width, along)
-        whole, net = prices.of_run(run)
-        if run.crosswise and run.strip <= along and whole + net:
+        rate = prices.of_run(run)
+        if run.crosswise and run.strip <= along and rate.total:
             least = 0 if ends else run.least
-            fillers.append(Filler(whole + net, net * run.loss, least, run.needs))
+            fillers.append(_filler(run, rate, least))
     return dearest_bar(width, items, fillers)
+
+
+def _filler(run: Lengths, rate: Rate, least: int) -> Filler:
+    by_length, off = rate.whole + rate.net, rate.net * run.loss
+    return Filler(by_length, off, least, run.needs, rate.rows, run.alone, run.widest)
 
 
 def _as_items(run: Lengths, prices: Prices, width: int, along: int) -> Iterator[Across]:
     """A whole run in one row, and segments that lie along the sheet."""
-    whole, net = prices.of_run(run)
-    if whole + net and run.crosswise and run.needs <= width and run.strip <= along:
-        price = whole * run.needs + net * (run.needs - run.loss)
+    rate = prices.of_run(run)
+    if rate.total and run.crosswise and run.needs <= width and run.strip <= along:
+        price = _filler(run, rate, 0).worth(run.needs)
         yield Across(run.needs, price, min(run.copies, width // run.needs))
     if run.lengthwise and along >= run.least:
         longest = min(along, run.needs)
         unit = _unit(run, prices)
-        worth = unit.whole * longest + unit.net * (longest - run.loss)
+        worth = (unit.whole + unit.rows) * longest + unit.net * (longest - run.loss)
         yield Across(run.strip, -(-worth // longest), width // run.strip)
 
 
@@ -124,13 +137,13 @@ def _price_lists(needs: Needs, width: int) -> Iterator[Prices]:
     edges = {across for across, _ in shapes if across <= width}
     edges |= {run.strip for run in needs.lengths if run.lengthwise}
     for edge in sorted(edges)[-MOST_EDGES:]:
-        yield Prices(_counted(edge), _same(Rate(0, 0)))
+        yield Prices(_counted(edge), _same(Rate()))
         if 2 * edge <= width:
             for rate in rates:
                 yield Prices(_threshold(width, edge), _same(rate))
     for k in DIVISORS:
         for rate in rates:
-            yield Prices(_divided(width, k), _same(Rate(k * rate.whole, k * rate.net)))
+            yield Prices(_divided(width, k), _same(Rate(*(k * each for each in rate))))
     if shapes and needs.lengths:
         for rate in rates:
             yield Prices(_nothing, _same(rate))
@@ -142,8 +155,8 @@ def _plain_lists(needs: Needs) -> Iterator[Prices]:
 
 
 def _rates(needs: Needs) -> tuple[Rate, ...]:
-    """Runs by what their segments add, or by their whole length."""
-    return (Rate(0, 1), Rate(1, 0)) if needs.lengths else (Rate(0, 1),)
+    """The ways to rate runs, one at a time."""
+    return (Rate(net=1), Rate(whole=1), Rate(rows=1)) if needs.lengths else (Rate(net=1),)
 
 
 def _same(rate: Rate) -> Callable[[Lengths], Rate]:

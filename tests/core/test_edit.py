@@ -85,9 +85,6 @@ def test_other_units_lose_nothing(project: Project, units: Units) -> None:
     assert switched == replace(project, units=units)
     assert loads(dumps(switched)) == switched
     assert edit.set_units(switched, project.units) == project
-    assert edit.put(switched, "units", project.units.value).fabrics == project.fabrics or (
-        project.units is not units
-    )
 
 
 def test_other_units_change_no_length_of_the_plan() -> None:
@@ -140,7 +137,7 @@ def test_renaming_a_fabric_renames_it_wherever_it_is_used() -> None:
 
 
 def test_a_fabric_in_use_is_not_removed() -> None:
-    with pytest.raises(Refusal, match="is used by borders\\[1\\].fabric") as refused:
+    with pytest.raises(Refusal, match="night sky is used by borders") as refused:
         edit.remove(DEMO, "fabrics[0]")
     assert refused.value.path == "fabrics[0]"
 
