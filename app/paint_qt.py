@@ -10,7 +10,7 @@ see is left out. Antialiasing is off but for slanted lines and words.
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 from itertools import groupby
 from math import floor, log2
@@ -94,7 +94,8 @@ class Picture:
     def __init__(self, drawing: Drawing) -> None:
         self.drawing = drawing
         marks = [mark for mark in drawing.marks if not isinstance(mark, Label)]
-        self._labels = [mark for mark in drawing.marks if isinstance(mark, Label)]
+        self._labels = [_typeset(mark) for mark in drawing.marks if isinstance(mark, Label)]
+        self._rooms = [_room(label) for label in self._labels]
         self._shapes: list[_Areas | Line] = []
         for (kind, role), group in groupby(marks, lambda mark: (type(mark), mark.role)):
             if kind is Area:
@@ -154,11 +155,11 @@ class Picture:
         painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
         font = QFont(canvas_font())
         for place, label in enumerate(self._labels):
-            if exposed is not None and not exposed.intersects(_room(label)):
+            if exposed is not None and not exposed.intersects(self._rooms[place]):
                 continue
             if (setting := self._setting_of(place, label, scale)) is not None:
-                centre = to_screen.map(QPointF(*label.centre))
-                _paint_words(painter, setting, centre, theme[label.role], font)
+                room = to_screen.mapRect(self._rooms[place])
+                _paint_words(painter, setting, room, theme[label.role], font)
         painter.restore()
 
     def _setting_of(self, place: int, label: Label, scale: float) -> Setting | None:
@@ -170,6 +171,10 @@ class Picture:
         return self._settings[place]
 
 
+def _typeset(label: Label) -> Label:
+    return replace(label, texts=tuple(typeset(text) for text in label.texts))
+
+
 def _room(label: Label) -> QRectF:
     (x, y), (wide, high) = label.centre, label.room
     return QRectF(x - wide / 2, y - high / 2, wide, high)
@@ -179,7 +184,7 @@ def _setting(label: Label, scale: float) -> Setting | None:
     room = (label.room[0] * scale + _SLACK, label.room[1] * scale + _SLACK)
     if max(room) < LABEL_SIZES.least or min(room) < LABEL_SIZES.least / 2:
         return None
-    return fit([typeset(text) for text in label.texts], room, text_width, LABEL_SIZES)
+    return fit(label.texts, room, text_width, LABEL_SIZES)
 
 
 def _paint_areas(painter: QPainter, areas: _Areas, style: Style, scale: float) -> None:
@@ -223,13 +228,15 @@ def _paint_line(painter: QPainter, line: Line, style: Style) -> None:
 
 
 def _paint_words(
-    painter: QPainter, setting: Setting, centre: QPointF, style: Style, font: QFont
+    painter: QPainter, setting: Setting, room: QRectF, style: Style, font: QFont
 ) -> None:
+    """Words in the middle of their room; plain fill behind them, but not over the next room's."""
+    centre = room.center()
     wide, high = (side + 2 * _HALO for side in setting.extent(text_width))
     painter.setWorldTransform(QTransform())
     if style.hatch:
         back = QRectF(centre.x() - wide / 2, centre.y() - high / 2, wide, high)
-        painter.fillRect(back, QColor(style.fill))
+        painter.fillRect(back & room, QColor(style.fill))
     turn = QTransform.fromTranslate(centre.x(), centre.y())
     painter.setWorldTransform(turn.rotate(-90) if setting.turned else turn)
     font.setPixelSize(int(setting.size))

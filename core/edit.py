@@ -14,49 +14,13 @@ from dataclasses import replace
 from typing import Any
 
 from core.lengths import Units
+from core.new_parts import new_fabric, new_on_hand, new_part
 from core.project_file import from_document, to_document
 from core.project_file.read import fabric_names
 from core.quilt import Project
 from core.refusal import Refusal
 
 _STEP = re.compile(r"([a-z_]+)|\[(\d+)\]")
-
-_NEW_FABRIC: dict[str, Any] = {
-    "name": "cloth",
-    "width": "42 in",
-    "selvage": "1/2 in",
-    "sale_unit": "1/8 yd",
-    "price_per_yard": None,
-    "one_way_print": False,
-    "repeat": None,
-    "shrinkage": {"across": "0%", "along": "0%"},
-    "straightening": "1 in",
-    "on_hand": [],
-    "buy_more": True,
-}
-_NEW_ON_HAND = {"across": "18 in", "along": "21 in", "count": 1}
-_NEW_PART: dict[str, dict[str, Any]] = {
-    "borders": {
-        "width": "3 in",
-        "corners": "butted",
-        "corner_fabric": None,
-        "grain": "crosswise",
-        "joins": "diagonal",
-        "seam": "1/4 in",
-    },
-    "backing": {"overage": "4 in", "seam": "1/2 in", "seams": "auto"},
-    "batting": {"overage": "4 in"},
-    "binding": {
-        "strip_width": "2 1/2 in",
-        "fold": "double",
-        "grain": "crosswise",
-        "joins": "diagonal",
-        "closing": "diagonal",
-        "allowance": "10 in",
-        "seam": "1/4 in",
-    },
-    "sleeve": {"depth": "4 in"},
-}
 
 
 def put(project: Project, path: str, value: object) -> Project:
@@ -140,19 +104,17 @@ def _holder(document: dict[str, Any], path: str) -> tuple[Any, Any]:
 
 def _new_item(project: Project, path: str) -> dict[str, Any]:
     if path == "fabrics":
-        return {**_NEW_FABRIC, "name": _free_name([f.name for f in project.fabrics])}
+        return new_fabric(_free_name([f.name for f in project.fabrics]), project.units)
     if path == "borders":
         return _with_fabric(project, path)
-    return dict(_NEW_ON_HAND)
+    return new_on_hand(project.units)
 
 
 def _with_fabric(project: Project, part: str) -> dict[str, Any]:
-    new = dict(_NEW_PART[part])
-    if part == "batting":
-        return new
-    if not project.fabrics:
+    if part != "batting" and not project.fabrics:
         raise Refusal(part, "add a fabric first, for this part to be cut from")
-    return {"fabric": project.fabrics[0].name, **new}
+    name = project.fabrics[0].name if project.fabrics else ""
+    return new_part(part, name, project.units)
 
 
 def _free_name(taken: list[str]) -> str:

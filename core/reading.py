@@ -42,7 +42,7 @@ def json_object(text: str, kind: str, version: int) -> dict[str, Any]:
     if not text.strip():
         raise Refusal("", f"the file is empty; it should hold a {kind} as JSON")
     try:
-        data = json.loads(text, parse_constant=_refuse_constant, object_pairs_hook=_refuse_repeats)
+        data = json.loads(text, object_pairs_hook=_refuse_repeats)
     except Refusal:
         raise
     except RecursionError:
@@ -65,10 +65,6 @@ def json_object(text: str, kind: str, version: int) -> dict[str, Any]:
             "version", f"the file is of version {found}, written by a newer program; update yours"
         )
     return data
-
-
-def _refuse_constant(name: str) -> None:
-    raise Refusal("", f"the file holds {name}, which is no number; write lengths as text")
 
 
 def _refuse_repeats(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
@@ -203,5 +199,5 @@ def _named(value: object) -> str:
         return "true" if value else "false"
     if isinstance(value, dict | list):
         return "an object" if isinstance(value, dict) else "a list"
-    text = f'"{value}"' if isinstance(value, str) else str(value)
+    text = f'"{value}"' if isinstance(value, str) else json.dumps(value)
     return text if len(text) <= 40 else f"{text[:37]}…"

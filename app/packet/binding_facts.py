@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from app.packet.wording import times
+from app.wording import times
 from core.fabric import Grain
 from core.finish.binding import BindingPlan
 from core.lengths import Rounding, Units, show

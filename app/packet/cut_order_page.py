@@ -24,8 +24,10 @@ def cut_order_pages(plan: Plan) -> tuple[Page, ...]:
     column.mark(_TITLE, 0)
     column.title(_TITLE)
     column.text(
-        "Work from the top. All cuts run edge to edge of the cloth in hand. Tick each one off. "
-        "A box that says “each from the fresh edge” is ticked after the last of its cuts."
+        "Work from the top. All cuts run edge to edge of the cloth in hand. Tick each one off; "
+        "one that says “each from the fresh edge” after the last of its cuts. The near edge is "
+        "the one with the ruler on the picture, and the straight end the one it starts from: "
+        "keep every section lying as it is drawn."
     )
     column.gap(LINE)
     for fabric_plan in plan.fabrics:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from app.packet.wording import size, times
+from app.wording import size, times
 from core.finish.demand import Demand
 from core.lengths import show
 from core.plan import Plan

@@ -6,16 +6,16 @@ from collections import Counter
 from collections.abc import Iterator
 from typing import Final
 
+from app.cautions import CAUTIONS
 from app.packet.binding_facts import binding_facts
-from app.packet.cautions import CAUTIONS
 from app.packet.column import LINE, Column, items_height, lines_of
 from app.packet.page import Page, Picture
 from app.packet.paper import FRAME_WIDTH
 from app.packet.quilt_facts import quilt_facts
 from app.packet.swatch import WIDTH, swatch
 from app.packet.table import ColumnHead, table
-from app.packet.wording import money, part_size, purchase, size
 from app.typeface import typeface, visible
+from app.wording import money, part_size, purchase, size
 from core.drawing.quilt import draw_quilt
 from core.lay.lay import BOLT
 from core.lengths import show

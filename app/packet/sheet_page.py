@@ -15,10 +15,10 @@ from app.packet.column import BODY, BOTTOM, HEADING, LINE, Column
 from app.packet.layout import OVERLAP, Layout, larger_turned, lay_out, ratio_on_one_page, stretch_of
 from app.packet.page import Frame, Page, Picture, Rule
 from app.packet.paper import FRAME_WIDTH
-from app.packet.wording import part_size, size
 from app.paint import setting_of
 from app.type_fit import LEADING, shortened
 from app.typeface import typeface
+from app.wording import part_size, size
 from core.drawing.cloth import Heading, draw_sheet
 from core.drawing.marks import Drawing, Label
 from core.lay.lay import BOLT, Sheet
@@ -103,7 +103,7 @@ def _facts(plan: Plan, fabric_plan: FabricPlan, sheet: Sheet) -> str:
         rect = dict(lay.sheets)[sheet]
         return f"Before cutting, check that it measures {size(rect.across, rect.along, units)}."
     return (
-        f"Usable width {show(fabric_plan.fabric.usable_width, units)}. "
+        f"Usable width {show(fabric_plan.fabric.cutting_width, units)}. "
         f"Buy {fabric_plan.buy.sale_text} ({show(lay.bought_along, units)}); "
         f"the lay takes {show(lay.used_along, units)}."
     )

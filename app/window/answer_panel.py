@@ -3,12 +3,20 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, Signal
-from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QTabWidget, QVBoxLayout, QWidget
 
 from app.window import answer_rows
-from app.window.furniture import group_title
+from app.window.furniture import Sentence, group_title
 from app.window.read_table import ReadTable
 from core.plan import Plan
+
+# The pictures of `app.window.yardage` lie so; the packet's have words of their own.
+NEAR_EDGE = (
+    "In the pictures, the straight end is at the left and the near edge, the one with the ruler, "
+    "is at the bottom."
+)
+
+LEAST_WIDTH, LEAST_LETTERS, LEAST_LINES = 320, 36, 12  # pixels, and in type of any size
 
 
 class AnswerPanel(QWidget):
@@ -27,23 +35,33 @@ class AnswerPanel(QWidget):
         self.notes = ReadTable("Before you cut", ("",), 0, whole=True)
         self.cut = ReadTable("What to cut", answer_rows.CUT_HEADERS, 1, whole=False)
         self.order = ReadTable("Cut order", ("", "Cut"), 1, whole=False)
-        self.figures = ReadTable("Figures", ("", ""), 1, whole=False)
+        self.sewing = ReadTable("Sewing", ("", "Sew"), 1, whole=False)
+        self.figures = ReadTable("Figures", ("", ""), 1, whole=False, letters=36)
         self.notes_title = group_title("Before you cut")
+        self.warned = QFrame()
+        self.warned.setObjectName("warned")
+        _column(self.warned, self.notes_title, self.notes, margin=6)
+        self.near_edge = Sentence("note")
+        self.near_edge.say(NEAR_EDGE)
+        ordered = QWidget()
+        _column(ordered, self.near_edge, self.order)
         self.tabs = QTabWidget(documentMode=True)
         self.tabs.tabBar().setAccessibleName("Lists")
         self.tabs.addTab(self.cut, "To cut")
-        self.tabs.addTab(self.order, "Cut order")
+        self.tabs.addTab(ordered, "Cut order")
+        self.tabs.addTab(self.sewing, "Sewing")
         self.tabs.addTab(self.figures, "Figures")
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 8, 8, 8)
         column.setSpacing(4)
         column.addWidget(group_title("To buy"))
         column.addWidget(self.buy)
-        column.addWidget(self.notes_title)
-        column.addWidget(self.notes)
+        column.addWidget(self.warned)
         column.addSpacing(8)
         column.addWidget(self.tabs, 1)
-        self.setMinimumWidth(320)
+        letters = self.fontMetrics()
+        self.setMinimumWidth(max(LEAST_WIDTH, LEAST_LETTERS * letters.averageCharWidth()))
+        self.tabs.setMinimumHeight(LEAST_LINES * letters.lineSpacing())
         self.cut.selectionModel().selectionChanged.connect(self._selected)
         self.notes.activated.connect(self._followed)
         self.notes.setToolTip("Press Enter, or click twice, to go to the field")
@@ -53,13 +71,13 @@ class AnswerPanel(QWidget):
         self.buy.show_rows(answer_rows.to_buy(plan))
         notes = answer_rows.warnings(plan)
         self.notes.show_rows(notes)
-        self.notes.setVisible(bool(notes))
-        self.notes_title.setVisible(bool(notes))
+        self.warned.setVisible(bool(notes))
         letters = self.cut.chosen()
         self.cut.show_rows(answer_rows.to_cut(plan))
         self.cut.choose(next(iter(letters), ""))
         self._selected()
         self.order.show_rows(answer_rows.cut_order(plan))
+        self.sewing.show_rows(answer_rows.sewing_order(plan))
         self.figures.show_rows(answer_rows.figures(plan))
 
     def choose(self, letter: str) -> None:
@@ -71,3 +89,12 @@ class AnswerPanel(QWidget):
 
     def _followed(self, index: QModelIndex) -> None:
         self.asked.emit(self.notes.rows.rows[index.row()].key)
+
+
+def _column(outer: QWidget, *inner: QWidget, margin: int = 0) -> None:
+    """Put widgets under each other."""
+    column = QVBoxLayout(outer)
+    column.setContentsMargins(margin, margin, margin, margin)
+    column.setSpacing(4)
+    for widget in inner:
+        column.addWidget(widget)

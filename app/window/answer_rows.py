@@ -7,12 +7,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from app.packet.wording import money, part_size, purchase, size, times
 from app.window.read_table import Row
+from app.wording import money, part_size, purchase, size, times
 from core.drawing.cloth import sheet_title
 from core.lengths import Rounding, Units, show, typeset
 from core.plan import FabricPlan, Part, Plan
 from core.quilt import Seams
+from core.sewing import sewing
 from core.steps import sentence
 
 BUY_HEADERS = ("Cloth", "Buy", "Cost", "Waste")
@@ -45,6 +46,11 @@ def _buy_row(fabric_plan: FabricPlan, units: Units) -> Row:
     return _row(name, purchase(fabric_plan, units), money(buy.cost), waste)
 
 
+def proof(fabric_plan: FabricPlan) -> str:
+    """Whether this cloth can be bought in less."""
+    return "proved least" if fabric_plan.lay.proved_least else "not proved least"
+
+
 def to_cut(plan: Plan) -> list[Row]:
     """The parts to cut, by letter."""
     return [_cut_row(part, plan.project.units) for part in plan.parts]
@@ -71,6 +77,17 @@ def cut_order(plan: Plan) -> list[Row]:
     return rows
 
 
+def sewing_order(plan: Plan) -> list[Row]:
+    """How the cut pieces become parts, under each part's name."""
+    rows: list[Row] = []
+    for making in sewing(plan):
+        rows.append(_row(making.title, heading=True))
+        rows.extend(
+            _row(str(number), text) for number, text in enumerate(making.sentences, start=1)
+        )
+    return rows
+
+
 def warnings(plan: Plan) -> list[Row]:
     """What the person should know before cutting; each row leads to its field."""
     return [_row(notice.text, key=notice.path) for notice in plan.warnings]
@@ -81,9 +98,15 @@ def figures(plan: Plan) -> list[Row]:
     units = plan.project.units
     finished = size(plan.finished_width, plan.finished_length, units)
     rows = [_row("Quilt with its borders", finished)]
+    rows.extend(
+        _row(f"{cloth.fabric.name}: to buy", proof(cloth))
+        for cloth in plan.fabrics
+        if cloth.lay.placements
+    )
     for border in plan.borders:
         grain = f"{border.grain.value}, {'joined' if border.joined else 'in one piece'}"
-        rows.append(_row(f"Border {border.number}: strips cut", show(border.cut_width, units)))
+        widths = f"{show(border.border.width, units)} finished, {show(border.cut_width, units)} cut"
+        rows.append(_row(f"Border {border.number}: width", widths))
         rows.append(_row(f"Border {border.number}: grain", grain))
     rows.extend(_backing(plan, units))
     if (batting := plan.batting) is not None:

@@ -66,6 +66,8 @@ SHEET = """
 QLabel#group { font-weight: bold; padding: 4px 0 2px 0; }
 QLabel#problem { color: %s; }
 QLabel#banner { color: %s; padding: 6px 10px; }
+QLabel#note { color: palette(placeholder-text); }
+QFrame#warned { border: 1px solid %s; border-left: 5px solid %s; }
 QToolButton#add::menu-indicator, QToolButton#part-menu::menu-indicator { image: none; width: 0; }
 QToolButton#part-menu { padding: 3px 8px; }
 QGraphicsView { border: 2px solid transparent; }
@@ -94,8 +96,9 @@ class Appearance:
         self._dress()
 
     def _dress(self) -> None:
-        warning = "#ff9d92" if is_dark(self._application.palette()) else "#a3241b"
-        sheet = SHEET % (warning, warning)
+        dark = is_dark(self._application.palette())
+        problem, mind = ("#ff9d92", "#d9a441") if dark else ("#a3241b", "#9a6a00")
+        sheet = SHEET % (problem, problem, mind, mind)
         if self._application.styleSheet() != sheet:
             self._application.setStyleSheet(sheet)
 

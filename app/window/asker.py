@@ -25,7 +25,7 @@ class Answer(Enum):
 class Asker(Protocol):
     """What the window may have to ask or tell."""
 
-    def about_changes(self, name: str) -> Answer: ...
+    def about_changes(self, name: str, left_out: str) -> Answer: ...
     def file_to_open(self, folder: Path) -> Path | None: ...
     def file_to_save(self, title: str, proposed: Path, kinds: str) -> Path | None: ...
     def tell(self, title: str, sentence: str) -> None: ...
@@ -37,14 +37,14 @@ class Dialogs:
     def __init__(self, parent: QWidget) -> None:
         self._parent = parent
 
-    def about_changes(self, name: str) -> Answer:
-        """Save, discard or go back."""
+    def about_changes(self, name: str, left_out: str) -> Answer:
+        """Save, discard or go back; `left_out` says what cannot be saved, if anything."""
         buttons = QMessageBox.StandardButton
         box = QMessageBox(self._parent)
         box.setIcon(QMessageBox.Icon.Warning)
         box.setWindowTitle("Unsaved changes")
         box.setText(f"Save the changes to {name}?")
-        box.setInformativeText("Changes that are not saved will be lost.")
+        box.setInformativeText(f"Changes that are not saved will be lost. {left_out}".strip())
         box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
         box.setDefaultButton(buttons.Save)
         box.exec()

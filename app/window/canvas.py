@@ -114,7 +114,11 @@ class Canvas(QGraphicsView):
         """Zoom about the place that the transformation anchor says."""
         reached = min(max(self.zoom * factor, LEAST_SCALE), MOST_SCALE)
         self._fit = Fit.FREE
+        middle = self.mapToScene(self.viewport().rect().center())
         self.scale(reached / self.zoom, reached / self.zoom)
+        if self.transformationAnchor() is QGraphicsView.ViewportAnchor.AnchorViewCenter:
+            # Qt goes by the middle it last scrolled to, which fitting leaves behind.
+            self.centerOn(middle)
 
     def zoom_in(self) -> None:
         self.zoom_by(STEP)

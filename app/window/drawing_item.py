@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
@@ -14,6 +14,7 @@ HEADROOM = 6.0  # inches kept above a drawing for its title
 TITLE_SHARE = 0.5  # of the headroom, for the letters
 TITLE_SIZE = 14.0  # pixels, at most
 SMALLEST_TITLE = 7.0
+MOST_TITLE = 100.0  # inches; a longer title is cut short in its middle
 
 
 class DrawingItem(QGraphicsItem):
@@ -30,7 +31,8 @@ class DrawingItem(QGraphicsItem):
     def boundingRect(self) -> QRectF:  # noqa: N802 - Qt's name
         drawing = self.picture.drawing
         headroom = HEADROOM if self.title else 0.0
-        width = max(drawing.width, text_width(self.title) * TITLE_SHARE * HEADROOM)
+        title = min(text_width(self.title) * TITLE_SHARE * HEADROOM, MOST_TITLE)
+        width = max(drawing.width, title)
         return QRectF(-0.5, -headroom, width + 1, drawing.height + headroom + 0.5)
 
     def paint(
@@ -40,10 +42,10 @@ class DrawingItem(QGraphicsItem):
         self.picture.paint(painter, scale, self.theme, self.chosen, option.exposedRect)
         size = min(TITLE_SIZE, TITLE_SHARE * HEADROOM * scale)
         if self.title and size >= SMALLEST_TITLE:
-            self._paint_title(painter, size)
+            self._paint_title(painter, size, self.boundingRect().width() * scale)
 
-    def _paint_title(self, painter: QPainter, size: float) -> None:
-        """The title, on the table above the drawing."""
+    def _paint_title(self, painter: QPainter, size: float, room: float) -> None:
+        """The title, on the table above the drawing, in `room` pixels."""
         at = painter.worldTransform().map(QPointF(0, 0))
         font = QFont(canvas_font())
         font.setPixelSize(int(size))
@@ -51,8 +53,9 @@ class DrawingItem(QGraphicsItem):
         painter.setWorldTransform(QTransform())
         painter.setFont(font)
         painter.setPen(QColor(self.theme.ink))
-        drop = QFontMetricsF(font).descent() + 4
-        painter.drawText(QPointF(at.x(), at.y() - drop), self.title)
+        metrics = QFontMetricsF(font)
+        shown = metrics.elidedText(self.title, Qt.TextElideMode.ElideMiddle, room)
+        painter.drawText(QPointF(at.x(), at.y() - metrics.descent() - 4), shown)
         painter.restore()
 
     def choose(self, keys: frozenset[str]) -> None:

@@ -11,14 +11,12 @@ from typing import Protocol, cast
 
 from PySide6.QtCore import Qt, Signal, SignalInstance
 from PySide6.QtGui import QWheelEvent
-from PySide6.QtWidgets import QCheckBox, QComboBox, QSizePolicy, QSpinBox, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QSizePolicy, QWidget
 
 from app.window.field import Field, Kind
 from app.window.length_editor import LengthEditor
 from app.window.line_edit import LineEdit
 from core.lengths import Units
-
-MOST_COPIES = 100
 
 
 class Editor(Protocol):
@@ -35,10 +33,8 @@ def editor_for(field: Field) -> Editor:
     match field.kind:
         case Kind.LENGTH:
             made: QWidget = LengthEditor(field)
-        case Kind.TEXT | Kind.MONEY | Kind.SHARE:
+        case Kind.TEXT | Kind.MONEY | Kind.SHARE | Kind.COUNT:
             made = TextEditor(field)
-        case Kind.COUNT:
-            made = CountEditor()
         case Kind.FLAG:
             made = FlagEditor(field)
         case Kind.CHOICE:
@@ -49,7 +45,7 @@ def editor_for(field: Field) -> Editor:
 
 
 class TextEditor(LineEdit):
-    """A line of text; a share gets its percent sign."""
+    """A line of text; a share gets its percent sign, a count is handed over as a number."""
 
     edited = Signal(object, bool)
 
@@ -59,8 +55,8 @@ class TextEditor(LineEdit):
         self.setPlaceholderText(field.none_words)
         self.editingFinished.connect(self.commit)
 
-    def show_value(self, value: str | None, units: Units) -> None:
-        self.setText(value or "")
+    def show_value(self, value: str | int | None, units: Units) -> None:
+        self.setText("" if value is None else str(value))
         self.setModified(False)
 
     def commit(self) -> None:
@@ -68,46 +64,15 @@ class TextEditor(LineEdit):
         if self.isModified():
             self.edited.emit(self._value(), False)
 
-    def _value(self) -> str | None:
+    def _value(self) -> str | int | None:
         text = self.text().strip()
         if self._kind is Kind.MONEY and not text:
             return None
         if self._kind is Kind.SHARE and text[-1:].isdigit():
             return f"{text}%"
+        if self._kind is Kind.COUNT and text.removeprefix("-").isdecimal():
+            return int(text)
         return text
-
-
-class CountEditor(QSpinBox):
-    """A whole number from 1 up."""
-
-    edited = Signal(object, bool)
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.setRange(1, MOST_COPIES)
-        self.setKeyboardTracking(False)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.valueChanged.connect(self._changed)
-
-    def show_value(self, value: int, units: Units) -> None:
-        self.blockSignals(True)
-        self.setValue(value)
-        self.blockSignals(False)
-
-    def commit(self) -> None:
-        """Read what is still being typed."""
-        self.interpretText()
-
-    def _changed(self, value: int) -> None:
-        self.edited.emit(value, True)
-
-    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802 - Qt's name
-        """The wheel scrolls the panel, unless the field is being edited."""
-        if self.hasFocus():
-            super().wheelEvent(event)
-        else:
-            event.ignore()
 
 
 class FlagEditor(QCheckBox):

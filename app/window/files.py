@@ -6,7 +6,7 @@ sentence with the document and every file as they were.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QObject, QStandardPaths, Signal
@@ -15,34 +15,25 @@ from app.window.asker import PROJECTS, Answer, Asker
 from app.window.document import Document
 from app.window.memory import Memory
 from core.lengths import Units
-from core.project_file import SUFFIX, from_document
+from core.new_parts import new_fabric
+from core.project_file import FORMAT, SUFFIX, VERSION, from_document
 from core.quilt import Project
 from core.refusal import Refusal
 
 
 def new_project(units: Units) -> Project:
     """A project to start from: a quilt top of a common size and one cloth."""
+    width, length, edge = (
+        ("50", "60", "1/8") if units is Units.INCHES else ("130 cm", "150 cm", "3 mm")
+    )
+    quilt = {"name": "New quilt", "width": width, "length": length, "edge_thickness": edge}
     return from_document(
         {
-            "format": "crossgrain-project",
-            "version": 1,
+            "format": FORMAT,
+            "version": VERSION,
             "units": units.value,
-            "quilt": {
-                "name": "New quilt",
-                "width": "50 in" if units is Units.INCHES else "130 cm",
-                "length": "60 in" if units is Units.INCHES else "150 cm",
-                "edge_thickness": "1/8 in" if units is Units.INCHES else "3 mm",
-                "copies": 1,
-            },
-            "fabrics": [
-                {
-                    "name": "cloth",
-                    "width": "42 in" if units is Units.INCHES else "110 cm",
-                    "selvage": "1/2 in" if units is Units.INCHES else "10 mm",
-                    "sale_unit": "1/8 yd" if units is Units.INCHES else "10 cm",
-                    "straightening": "1 in" if units is Units.INCHES else "25 mm",
-                }
-            ],
+            "quilt": quilt,
+            "fabrics": [new_fabric("cloth", units)],
         }
     )
 
@@ -54,13 +45,19 @@ class Files(QObject):
     told = Signal(str)
 
     def __init__(
-        self, document: Document, asker: Asker, memory: Memory, commit: Callable[[], None]
+        self,
+        document: Document,
+        asker: Asker,
+        memory: Memory,
+        commit: Callable[[], None],
+        untaken: Callable[[], Sequence[str]],
     ) -> None:
         super().__init__()
         self.document = document
         self.asker = asker
         self.memory = memory
         self._commit = commit
+        self._untaken = untaken
 
     def new(self) -> bool:
         """Start a new quilt, in the units of this one; whether it was started."""
@@ -111,16 +108,26 @@ class Files(QObject):
             self.asker.tell(f"{path.name} was not saved", reason(error, path))
             return False
         self._remember(path)
+        if left_out := self.left_out():
+            self.asker.tell(f"{path.name} was saved, but not all of it", left_out)
         self.told.emit(f"Saved {path.name}")
         return True
 
     def may_leave(self) -> bool:
-        """Whether the document may be let go: it is saved, or the person says so."""
+        """Whether the document may be let go: all of it is saved, or the person says so."""
         self._commit()
-        if self.document.undo_stack.isClean():
+        if self.document.undo_stack.isClean() and not self._untaken():
             return True
-        answer = self.asker.about_changes(self.document.name)
-        return self.save() if answer is Answer.SAVE else answer is Answer.DISCARD
+        answer = self.asker.about_changes(self.document.name, self.left_out())
+        if answer is Answer.SAVE:
+            return self.save() and not self._untaken()
+        return answer is Answer.DISCARD
+
+    def left_out(self) -> str:
+        """A sentence on what is typed but was not taken, and so is in no file; or nothing."""
+        names = "; ".join(self._untaken())
+        kept = "what is typed there could not be used, and the last value that worked is kept"
+        return names and f"{names}: {kept}."
 
     def _remember(self, path: Path) -> None:
         self.memory.opened(path)

@@ -10,6 +10,7 @@ def group_title(text: str) -> QLabel:
     """The title of a group of parts or of a table."""
     title = QLabel(text)
     title.setObjectName("group")
+    title.setWordWrap(True)
     return title
 
 
@@ -37,7 +38,9 @@ class Sentence(QLabel):
         self._take_room()
 
     def _take_room(self) -> None:
-        self.setMinimumHeight(self.heightForWidth(self.width()) if self.text() else 0)
+        self.setMinimumHeight(0)  # else a label asks for no less than it has
+        if self.text():
+            self.setMinimumHeight(self.heightForWidth(self.width()))
 
 
 def quiet_button(text: str, name: str = "") -> QToolButton:

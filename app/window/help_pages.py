@@ -8,7 +8,7 @@ from html import escape
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
 
-from app.packet.cautions import CAUTIONS
+from app.cautions import CAUTIONS
 from app.version import version_text
 from app.window.words import ABOUT, WORDS
 

@@ -56,6 +56,8 @@ def run(argv: list[str], project_path: Path | None) -> int:
     if project_path is not None:
         window.files.open_path(project_path)
     status = application.exec()
+    # Else the stack clears itself, and tells the window of it, when both are half gone.
+    document.undo_stack.clear()
     window.deleteLater()
     return status
 

@@ -13,6 +13,7 @@ from app.window.answer_panel import AnswerPanel
 from app.window.appearance import Appearance, theme_for
 from app.window.asker import Asker, Dialogs
 from app.window.centre import Centre
+from app.window.column_scroll import ColumnScroll
 from app.window.document import Document
 from app.window.export import export, usual_paper
 from app.window.fields import part_name
@@ -48,7 +49,7 @@ class MainWindow(QMainWindow):
         self.plan: Plan | None = None
         self.planner = Planner()
         self.parts = PartsPanel(document)
-        self.files = Files(document, self.asker, memory, self.parts.commit)
+        self.files = Files(document, self.asker, memory, self.parts.commit, self.parts.untaken)
         self.centre = Centre()
         self.answer = AnswerPanel()
         self.finished = QLabel()
@@ -60,7 +61,7 @@ class MainWindow(QMainWindow):
 
     def _lay_out(self) -> None:
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
-        for widget, stretch in ((self.parts, 0), (self.centre, 1), (self.answer, 0)):
+        for widget, stretch in ((self.parts, 0), (self.centre, 1), (ColumnScroll(self.answer), 0)):
             self.splitter.addWidget(widget)
             self.splitter.setStretchFactor(self.splitter.count() - 1, stretch)
         self.splitter.setChildrenCollapsible(False)
@@ -105,6 +106,7 @@ class MainWindow(QMainWindow):
         self.plan = plan
         self.centre.banner.tell("")
         self.parts.clear_refusal()
+        self.parts.show_plan(plan)
         self.centre.show_plan(plan)
         self.answer.show_plan(plan)
         units = plan.project.units
@@ -115,6 +117,7 @@ class MainWindow(QMainWindow):
     def _refused(self, refusal: Refusal) -> None:
         """No plan to be had: say why, keep the last good one in sight."""
         self._problem = refusal.path
+        self.parts.show_plan(None)
         self.parts.show_refusal(refusal)
         part = refusal.path.partition(".")[0]
         name = f"{part_name(self.document.form, part)}: " if part else ""
@@ -155,8 +158,11 @@ class MainWindow(QMainWindow):
         self.parts.commit()
         self.planner.finish()
         path = export(self.document, self.plan, self.asker, self.paper())
-        if path is not None:
-            self.tell(f"Exported {path.name}")
+        if path is None:
+            return
+        if left_out := self.files.left_out():
+            self.asker.tell(f"{path.name} was written, but not with all you typed", left_out)
+        self.tell(f"Exported {path.name}")
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802 - Qt's name
         if not self.files.may_leave():

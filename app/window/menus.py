@@ -94,7 +94,10 @@ class Menus:
     def _list_recent(self) -> None:
         self._recent.clear()
         for path in self._window.memory.recent():
-            self._action(self._recent, path.name, self._opener(path)).setToolTip(str(path))
+            words = f"{path.name} in {path.parent.name}".replace("&", "&&")
+            action = self._recent.addAction(words)
+            action.triggered.connect(self._opener(path))
+            action.setToolTip(str(path))
         self._recent.setToolTipsVisible(True)
         self._recent.setEnabled(not self._recent.isEmpty())
 

@@ -25,7 +25,8 @@ class FieldRow(QWidget):
     """One editor, and under it a sentence when its value cannot be used.
 
     While a length is being typed the sentence waits for a pause, and goes as
-    soon as the text can be read again.
+    soon as the text can be read again. `untaken` is set while the editor holds
+    text that the project refused.
     """
 
     edited = Signal(object, bool)
@@ -34,6 +35,7 @@ class FieldRow(QWidget):
         super().__init__()
         self.field = field
         self.value: object = None
+        self.untaken = False
         self.editor: Editor = editor_for(field)
         self.problem = Sentence("problem")
         self.note = Sentence("note")
@@ -79,10 +81,22 @@ class FieldRow(QWidget):
             self.editor.show_value(value, units)
             self.tell("")
 
+    def explain(self, note: str) -> None:
+        """Say what the plan makes of the value, unless something is wrong with it."""
+        self.note.say(note)
+        self.note.setHidden(not note or bool(self.problem.text()))
+
+    def refuse(self, sentence: str) -> None:
+        """Keep what was typed, and say why the project did not take it."""
+        self.tell(sentence)
+        self.untaken = True
+
     def tell(self, sentence: str) -> None:
         """Say what is wrong, to the eye and to a screen reader; "" for nothing."""
+        self.untaken = self.untaken and bool(sentence)
         self._pause.stop()
         self.problem.say(sentence)
+        self.explain(self.note.text())
         widget = cast(QWidget, self.editor)
         widget.setAccessibleDescription(sentence or self.field.help)
 

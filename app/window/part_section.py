@@ -44,6 +44,7 @@ class PartSection(QFrame):
         self._body: PartBody | None = None
         self._shown: tuple[FileForm, Units] | None = None
         self._words = ("", "")
+        self._notes: dict[str, str] = {}
         top = QHBoxLayout()
         top.setSpacing(0)
         top.addWidget(self.heading, 1)
@@ -78,6 +79,8 @@ class PartSection(QFrame):
             self._body.edited.connect(self._pass)
             self._body.setVisible(self.heading.isChecked())
             self._column.addWidget(self._body)
+            for key, text in self._notes.items():
+                self._body.rows[key].explain(text)
             if self._shown is not None:
                 self.refresh(*self._shown, anew=True)
         return self._body
@@ -111,6 +114,20 @@ class PartSection(QFrame):
         problems = [self._body.problem, *(row.problem for row in self._body.rows.values())]
         inner = self.on_hand.sections if self.on_hand is not None else []
         return any(p.text() for p in problems) or any(section._troubled() for section in inner)
+
+    def note(self, key: str, text: str) -> None:
+        """Say under a field what the plan makes of it; "" for nothing."""
+        self._notes[key] = text
+        if self._body is not None:
+            self._body.rows[key].explain(text)
+
+    def untaken(self, form: FileForm) -> Iterator[str]:
+        """The fields, as a person calls them, that hold text which the project refused."""
+        rows = self._body.rows.values() if self._body is not None else ()
+        name = part_name(form, self.prefix)
+        yield from (f"{name}, {row.field.label.lower()}" for row in rows if row.untaken)
+        for section in self.on_hand.sections if self.on_hand is not None else ():
+            yield from (f"{name}, {inner}" for inner in section.untaken(form))
 
     def within(self) -> Iterator[PartSection]:
         """This section and those inside it, the innermost first."""

@@ -7,18 +7,18 @@ core refuses is said under the field; the document is then as it was.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from itertools import zip_longest
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QFrame,
     QHBoxLayout,
     QMenu,
-    QScrollArea,
     QToolButton,
     QVBoxLayout,
     QWidget,
 )
 
+from app.window.column_scroll import ColumnScroll
 from app.window.document import Document
 from app.window.field import Field, value_at
 from app.window.fields import SINGLE_PARTS, part_name
@@ -35,8 +35,11 @@ from app.window.part_section import (
 )
 from app.window.tab_order import TabOrder
 from core import edit
+from core.lengths import show, typeset
+from core.plan import Plan
 from core.refusal import Refusal
 
+LEAST_WIDTH = 300
 # In the menus, with the letter that chooses each.
 SINGLE_WORDS = {
     "backing": "B&acking",
@@ -46,13 +49,13 @@ SINGLE_WORDS = {
 }
 
 
-class PartsPanel(QScrollArea):
+class PartsPanel(ColumnScroll):
     """The forms of one document. Emits `said(sentence)` for what has no place of its own."""
 
     said = Signal(str)
 
     def __init__(self, document: Document) -> None:
-        super().__init__()
+        super().__init__(QWidget(), LEAST_WIDTH)
         self.document = document
         self.quilt = PartSection(QUILT, QUILT.key)
         self.fabrics = SectionList(FABRIC, FABRIC_VERBS)
@@ -71,8 +74,7 @@ class PartsPanel(QScrollArea):
         self.refresh()
 
     def _lay_out(self) -> None:
-        inside = QWidget()
-        column = QVBoxLayout(inside)
+        column = QVBoxLayout(self.column)
         column.setContentsMargins(8, 8, 8, 8)
         column.setSpacing(10)
         for widget in (self.quilt, self.fabrics, self.borders):
@@ -84,13 +86,7 @@ class PartsPanel(QScrollArea):
             finish.addWidget(section)
         column.addLayout(finish)
         column.addStretch(1)
-        self.tab_order = TabOrder(inside)
-        self.setWidget(inside)
-        self.setWidgetResizable(True)
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.setMinimumWidth(300)
+        self.tab_order = TabOrder(self.column)
         self.setAccessibleName("The project's parts")
 
     def _finish_heading(self) -> QHBoxLayout:
@@ -164,7 +160,7 @@ class PartsPanel(QScrollArea):
             self.document.put(path, value, text, gesture)
         except Refusal as refusal:
             if row is not None:
-                row.tell(refusal.in_units(self.document.project.units).sentence)
+                row.refuse(refusal.in_units(self.document.project.units).sentence)
         else:
             if row is not None:
                 row.show_value(value_at(self.document.form, path), self.document.project.units)
@@ -202,7 +198,7 @@ class PartsPanel(QScrollArea):
         added = self._newest(prefix)
         added.reveal()
         next(iter(added.body.rows.values())).setFocus(Qt.FocusReason.TabFocusReason)
-        self._bring_into_view(added)
+        self.bring_into_view(added)
 
     def _newest(self, prefix: str) -> PartSection:
         """The section of what was added to the list at `prefix`, or as the part of that name."""
@@ -212,10 +208,6 @@ class PartsPanel(QScrollArea):
         parent = self.section_at(prefix) or self.quilt
         parent.reveal()
         return parent.on_hand.sections[-1] if parent.on_hand is not None else parent
-
-    def _bring_into_view(self, place: QWidget) -> None:
-        """Scroll to `place` once what was unfolded has its size."""
-        QTimer.singleShot(0, place, lambda: self.ensureWidgetVisible(place))
 
     def show_refusal(self, refusal: Refusal, at: str = "") -> None:
         """Say a refusal at its field, else at its part; `at` is the part if it names none."""
@@ -230,7 +222,8 @@ class PartsPanel(QScrollArea):
 
     def clear_refusal(self) -> None:
         """The plan worked: what `show_refusal` said is over."""
-        if (place := self._place_of(self._refused)) is not None:
+        place = self._place_of(self._refused)
+        if place is not None and not (isinstance(place, FieldRow) and place.untaken):
             place.tell("")
         self._mark(self._refused)
         self._refused = ""
@@ -248,7 +241,18 @@ class PartsPanel(QScrollArea):
             inner.reveal(row)
             place: QWidget = row or inner.heading
             place.setFocus(Qt.FocusReason.TabFocusReason)
-            self._bring_into_view(place)
+            self.bring_into_view(place)
+
+    def show_plan(self, plan: Plan | None) -> None:
+        """Say under each border's finished width how wide its strips are cut; None: no plan."""
+        cut = [show(b.cut_width, plan.project.units) for b in plan.borders] if plan else []
+        for section, width in zip_longest(self.borders.sections, cut[: len(self.borders.sections)]):
+            section.note("width", typeset(f"Strips are cut {width} wide.") if width else "")
+
+    def untaken(self) -> list[str]:
+        """The fields that hold text which the project refused."""
+        form = self.document.form
+        return [name for section in self.sections() for name in section.untaken(form)]
 
     def commit(self) -> None:
         """Hand over what is being typed, before the project is saved or left."""

@@ -13,7 +13,15 @@ from PySide6.QtCore import (
     Qt,
     QTimer,
 )
-from PySide6.QtGui import QFont, QGuiApplication, QKeyEvent, QKeySequence, QPalette, QResizeEvent
+from PySide6.QtGui import (
+    QFont,
+    QFontMetrics,
+    QGuiApplication,
+    QKeyEvent,
+    QKeySequence,
+    QPalette,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -79,19 +87,28 @@ class Rows(QAbstractTableModel):
 
 
 class _Airy(QStyledItemDelegate):
-    """Cells with some air above and below."""
+    """Cells with some air above and below; long words wrap before they push others out."""
+
+    def __init__(self, letters: int, table: QTableView) -> None:
+        super().__init__(table)
+        self._letters = letters
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
-        return super().sizeHint(option, index) + QSize(0, AIR)
+        hint = super().sizeHint(option, index) + QSize(0, AIR)
+        metrics = QFontMetrics(QGuiApplication.font())
+        return hint.boundedTo(QSize(self._letters * metrics.averageCharWidth(), hint.height()))
 
 
 class ReadTable(QTableView):
     """Shows `Rows`; `wide` is the column that takes what room there is.
 
-    `whole` tables are as high as their rows and never scroll.
+    `whole` tables are as high as their rows and never scroll. The other columns
+    take no more room than `letters` of average width.
     """
 
-    def __init__(self, name: str, headers: Sequence[str], wide: int, *, whole: bool) -> None:
+    def __init__(
+        self, name: str, headers: Sequence[str], wide: int, *, whole: bool, letters: int = 20
+    ) -> None:
         super().__init__()
         self.rows = Rows(headers)
         self._whole = whole
@@ -106,7 +123,7 @@ class ReadTable(QTableView):
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setItemDelegate(_Airy(self))
+        self.setItemDelegate(_Airy(letters, self))
         self.verticalHeader().hide()
         self.viewport().setBackgroundRole(QPalette.ColorRole.Window)
         self._set_headers(headers, wide)

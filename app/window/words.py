@@ -43,6 +43,11 @@ WORDS: tuple[tuple[str, str], ...] = (
     ("lay", "Where every piece and strip lies on the cloth."),
     ("offcut", "A rectangle left over that is worth keeping."),
     (
+        "near edge, far edge",
+        "The two long edges of a cloth as it is pictured. The near edge has the ruler; "
+        "lengthwise cuts are measured from it.",
+    ),
+    (
         "overage",
         "How far backing and batting stand out beyond the quilt on each side, to be trimmed "
         "off after quilting.",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from app.window.answer_rows import proof
 from app.window.canvas import Canvas, Fit
 from app.window.drawing_item import HEADROOM, DrawingItem
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
@@ -41,8 +42,7 @@ class YardageView(Canvas):
 def _to_buy(fabric_plan: FabricPlan, sheet: Sheet) -> str:
     if sheet != Sheet():
         return ""
-    least = ", proved least" if fabric_plan.lay.proved_least else ""
-    return f": buy {fabric_plan.buy.sale_text}{least}"
+    return f": buy {fabric_plan.buy.sale_text}, {proof(fabric_plan)}"
 
 
 class QuiltView(Canvas):

@@ -152,10 +152,10 @@ def _size(rect: Rect, units: Units) -> str:
 
 
 def _ruler(frame: _Frame, cloth: Rect, units: Units) -> Iterator[Mark]:
-    """Ticks along the near edge: inches with numbers at every 6, or 5 cm and 10 cm."""
+    """Ticks along the near edge: inches with numbers at every 6, or 5 cm and 20 cm."""
     metric = units is not Units.INCHES
     step = RULERS[Units.CENTIMETRES].step * 50 if metric else Fraction(1)
-    numbered = 2 if metric else 6
+    numbered = 4 if metric else 6
     edge = frame.size.x
     for tick in range(int(cloth.along / step) + 1):
         place, big = tick * step, tick % numbered == 0
@@ -164,8 +164,9 @@ def _ruler(frame: _Frame, cloth: Rect, units: Units) -> Iterator[Mark]:
         yield Line(ends, "ruler")
         if big and tick:
             # A gap to the next number; the last one must not stick out past the cloth.
-            spread = min(numbered * step * Fraction(9, 10), 2 * (cloth.along - place))
-            if spread >= 1:
+            usual = numbered * step * Fraction(9, 10)
+            spread = min(usual, 2 * (cloth.along - place))
+            if spread >= usual / 2:
                 room = Rect(edge - MARGIN, place - spread / 2, MARGIN - 1, spread)
                 yield frame.label(room, (show(place, units, unit=False),), "ruler")
 

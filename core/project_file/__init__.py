@@ -18,7 +18,17 @@ from core.whole_file import write_whole
 
 SUFFIX = ".crossgrain"
 
-__all__ = ["SUFFIX", "dumps", "from_document", "load", "loads", "save", "to_document"]
+__all__ = [
+    "FORMAT",
+    "SUFFIX",
+    "VERSION",
+    "dumps",
+    "from_document",
+    "load",
+    "loads",
+    "save",
+    "to_document",
+]
 
 
 def load(path: Path) -> Project:

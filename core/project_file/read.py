@@ -30,7 +30,8 @@ MOST_COPIES = 100
 MOST_ITEMS = 50
 DEFAULT_MITRE_MARGIN = Fraction(4)  # published margins run from 0 to 6
 
-_PRICE = re.compile(r"\d{1,6}(?:[.,]\d{1,4})?", re.ASCII)
+# A comma before three digits could be a thousand: refused, as in lengths.
+_PRICE = re.compile(r"\d{1,6}(?:\.\d{1,4}|,\d{1,2})?", re.ASCII)
 
 
 def from_document(document: dict[str, Any]) -> Project:

@@ -140,3 +140,12 @@ def test_the_key_of_a_place_is_the_topmost_pieces(qapp: QApplication) -> None:
 
 def test_the_canvas_font_is_the_programs_own(qapp: QApplication) -> None:
     assert canvas_font().family() == "DejaVu Sans"
+
+
+def test_the_fill_behind_words_stays_in_their_own_piece(qapp: QApplication) -> None:
+    pieces = [Area(((0, y), (10, y), (10, y + 2.5), (0, y + 2.5)), "binding") for y in (0.0, 2.5)]
+    words = Label((5.0, 3.75), ("G2",), (9.4, 2.35), "binding")
+    bare, lettered = painted(*pieces, scale=3.1), painted(*pieces, words, scale=3.1)
+    assert lettered != bare
+    first_piece = bare.rect().adjusted(0, 0, 0, 7 - bare.height())
+    assert lettered.copy(first_piece) == bare.copy(first_piece)

@@ -33,8 +33,8 @@ class ScriptedAsker:
     asked: list[str] = field(default_factory=list)
     told: list[str] = field(default_factory=list)
 
-    def about_changes(self, name: str) -> Answer:
-        self.asked.append(name)
+    def about_changes(self, name: str, left_out: str) -> Answer:
+        self.asked.append(f"{name} {left_out}".strip())
         return self.answer
 
     def file_to_open(self, folder: Path) -> Path | None:

@@ -10,9 +10,10 @@ import pytest
 from app.window import answer_rows
 from core import edit
 from core.finish.batting import BattingPlan
-from core.lengths import Units
+from core.lengths import Units, typeset
 from core.plan import Plan, make_plan
 from core.quilt import Project
+from core.sewing import sewing
 
 
 @pytest.fixture
@@ -54,6 +55,14 @@ def test_every_cut_is_listed_once_under_its_cloth(plan: Plan) -> None:
     assert rows[0].heading
 
 
+def test_sewing_lists_every_sentence_under_its_part(plan: Plan) -> None:
+    rows = answer_rows.sewing_order(plan)
+    makings = sewing(plan)
+    assert [row.cells[0] for row in rows if row.heading] == [one.title for one in makings]
+    sentences = [typeset(text) for one in makings for text in one.sentences]
+    assert [row.cells[1] for row in rows if not row.heading] == sentences
+
+
 def test_every_notice_leads_to_its_field(plan: Plan) -> None:
     assert [(row.key, row.cells) for row in answer_rows.warnings(plan)] == [
         (notice.path, (notice.text,)) for notice in plan.warnings
@@ -72,3 +81,18 @@ def test_a_quilt_without_parts_has_its_size_as_its_only_figure(demo: Project) ->
     assert [row.cells[0] for row in answer_rows.figures(make_plan(bare))] == [
         "Quilt with its borders"
     ]
+
+
+@pytest.mark.parametrize(("proved", "words"), [(True, "proved least"), (False, "not proved least")])
+def test_whether_less_could_be_bought_is_said_in_words(
+    plan: Plan, proved: bool, words: str
+) -> None:
+    first = plan.fabrics[0]
+    told = replace(first, lay=replace(first.lay, proved_least=proved))
+    rows = answer_rows.figures(replace(plan, fabrics=(told, *plan.fabrics[1:])))
+    assert ("night sky: to buy", words) in [row.cells for row in rows]
+
+
+def test_a_border_has_its_finished_and_its_cut_width(plan: Plan) -> None:
+    widths = ("Border 2: width", typeset("4 in finished, 4 1/2 in cut"))
+    assert widths in [row.cells for row in answer_rows.figures(plan)]

@@ -116,3 +116,19 @@ def test_showing_again_keeps_the_zoom_and_the_ring(canvas: Canvas) -> None:
 def test_it_is_one_tab_stop_with_a_name(canvas: Canvas) -> None:
     assert canvas.accessibleName() == "Yardage"
     assert canvas.focusPolicy() & Qt.FocusPolicy.TabFocus
+
+
+def test_zooming_keeps_the_middle_in_the_middle(canvas: Canvas) -> None:
+    canvas.fit_all()
+    for _ in range(6):
+        canvas.zoom_in()
+    middle = canvas.mapToScene(canvas.viewport().rect().center())
+    canvas.zoom_in()
+    zoomed = canvas.mapToScene(canvas.viewport().rect().center())
+    assert (zoomed - middle).manhattanLength() < 1
+    assert abs(zoomed.x() - canvas.sceneRect().center().x()) < 5
+
+
+def test_a_long_title_does_not_shrink_the_pictures(qtbot: QtBot) -> None:
+    item = DrawingItem(DRAWING, "a very long name of a cloth " * 8, SCREEN_LIGHT)
+    assert item.boundingRect().width() <= DRAWING.width + 1

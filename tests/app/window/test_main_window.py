@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QDragEnterEvent, QDropEvent, QImage, QKeySequence
+from PySide6.QtGui import QAction, QDragEnterEvent, QDropEvent, QImage, QKeySequence
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
@@ -283,3 +283,15 @@ def test_another_project_begins_with_only_the_quilt_open(window: MainWindow) -> 
     window.files.open_path(asset("tide-pool-runner.crossgrain"))
     opened = [s.prefix for s in window.parts.sections() if s.heading.isChecked()]
     assert opened == ["quilt"]
+
+
+def test_recent_files_tell_their_folder_and_open(window: MainWindow, tmp_path: Path) -> None:
+    for folder in ("May & June", "April"):
+        (tmp_path / folder).mkdir()
+        window.document.save(tmp_path / folder / "quilt.crossgrain")
+        window.files.open_path(tmp_path / folder / "quilt.crossgrain")
+    actions = [a for a in window.menuBar().findChildren(QAction) if "quilt.crossgrain" in a.text()]
+    words = {a.text(): a for a in actions}
+    assert {"quilt.crossgrain in April", "quilt.crossgrain in May && June"} <= set(words)
+    words["quilt.crossgrain in May && June"].trigger()
+    assert window.document.path == tmp_path / "May & June" / "quilt.crossgrain"

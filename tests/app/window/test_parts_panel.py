@@ -8,14 +8,14 @@ from fractions import Fraction
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QCheckBox, QComboBox, QSpinBox
+from PySide6.QtWidgets import QCheckBox, QComboBox
 from pytestqt.qtbot import QtBot
 
 from app.window.field import Kind
 from app.window.fields_cloth import ON_HAND
 from app.window.main_window import MainWindow
 from app.window.part_section import PartSection
-from core.lengths import Units
+from core.lengths import Units, typeset
 from core.quilt import Corners
 from tests.app.window.conftest import all_rows, editor_at
 
@@ -133,15 +133,13 @@ def test_fields_that_do_not_matter_are_not_shown(window: MainWindow) -> None:
     assert rows["borders[1].corner_fabric"].isVisibleTo(section[1])
 
 
-def test_a_tick_and_a_count_are_edits(window: MainWindow, qtbot: QtBot) -> None:
+def test_a_tick_and_a_count_are_edits(window: MainWindow, type_in: TypeIn) -> None:
     window.parts.show_field("fabrics[2].buy_more")
     tick = editor_at(window, "fabrics[2].buy_more")
     assert isinstance(tick, QCheckBox)
     tick.click()
     assert not window.document.project.fabrics[2].buy_more
-    count = editor_at(window, "quilt.copies")
-    assert isinstance(count, QSpinBox)
-    count.stepUp()
+    type_in("quilt.copies", "2")
     assert window.document.project.quilt.copies == 2
 
 
@@ -286,3 +284,23 @@ def test_leaving_a_field_untouched_is_no_edit(window: MainWindow, qtbot: QtBot) 
         QTest.keyClick(editor_at(window, path), Qt.Key.Key_Return)
         QTest.keyClick(editor_at(window, path), Qt.Key.Key_Tab)
     assert not window.document.undo_stack.canUndo()
+
+
+def note(window: MainWindow, path: str) -> str:
+    """What is said about a field's value, if anything is."""
+    row = window.parts.row_at(path)
+    assert row is not None
+    return row.note.text() if row.note.isVisibleTo(row) else ""
+
+
+def test_a_border_shows_what_its_strips_are_cut(window: MainWindow, type_in: TypeIn) -> None:
+    assert note(window, "borders[1].width") == typeset("Strips are cut 4 1/2 in wide.")
+    type_in("borders[1].width", "3")
+    assert note(window, "borders[1].width") == typeset("Strips are cut 3 1/2 in wide.")
+
+
+def test_without_a_plan_no_cut_width_is_shown(window: MainWindow, type_in: TypeIn) -> None:
+    type_in("borders[1].width", "abc")
+    assert note(window, "borders[1].width") == ""
+    type_in("borders[1].width", "300")
+    assert note(window, "borders[0].width") == ""

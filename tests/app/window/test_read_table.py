@@ -56,3 +56,14 @@ def test_a_heading_runs_over_the_whole_width(table: ReadTable) -> None:
     assert table.columnSpan(1, 0) == 2
     table.show_rows(ROWS[:1])
     assert table.columnSpan(0, 0) == 1
+
+
+def test_a_long_word_leaves_room_for_the_other_columns(qtbot: QtBot) -> None:
+    made = ReadTable("What to buy", ("Cloth", "Buy", "Cost"), 1, whole=True)
+    qtbot.addWidget(made)
+    made.resize(400, 300)
+    made.show()
+    made.show_rows([Row(("W" * 80, "2 1/4 yd", "23.44"))])
+    last = made.columnViewportPosition(2) + made.columnWidth(2)
+    assert last <= made.viewport().width()
+    assert made.columnWidth(1) > made.fontMetrics().horizontalAdvance("2 1/4 yd")

@@ -51,11 +51,16 @@ def look(self=None):
     assert window.isVisible() and window.plan is not None
     print(window.windowTitle(), window.plan.project.quilt.name)
     print(*sorted({name.partition(".")[0] for name in sys.modules} & {"reportlab", "shapely"}))
+    if "discard" in sys.argv:
+        window.document.put("quilt.length", "61", "Change length")
+        window.asker.about_changes = lambda name, left_out: Answer.DISCARD
     return 0 if window.close() else 1
 
 QApplication.exec = look
+from app.window.asker import Answer
 from app.window.main import run
-sys.exit(run([], Path(sys.argv[1]) if len(sys.argv) > 1 else None))
+paths = [Path(word) for word in sys.argv[1:] if word != "discard"]
+sys.exit(run([], paths[0] if paths else None))
 """
 
 
@@ -79,6 +84,10 @@ def test_the_program_opens_on_the_demo_without_a_word_of_complaint(tmp_path: Pat
     title, modules = started(tmp_path)
     assert title == "Harbour Lights[*] – Crossgrain Harbour Lights"
     assert modules == "", "what only an export needs is loaded when the window opens"
+
+
+def test_the_program_leaves_discarded_changes_without_a_word_of_complaint(tmp_path: Path) -> None:
+    started(tmp_path, "discard")
 
 
 def test_the_program_opens_on_a_file(tmp_path: Path) -> None:

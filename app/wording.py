@@ -1,4 +1,4 @@
-"""How the packet puts a plan's values into words; nothing here is worked out."""
+"""How views put a plan's values into words; nothing here is worked out."""
 
 from __future__ import annotations
 

@@ -1,0 +1,80 @@
+"""What a new part starts as: the usual choices, in round figures of the project's units."""
+
+from __future__ import annotations
+
+from typing import Any, Final
+
+from core.lengths import Units
+
+
+def _round(metric: str, inches: str, units: Units) -> str:
+    """The figure of the two that is round in `units`."""
+    return inches if units is Units.INCHES else metric
+
+
+def new_fabric(name: str, units: Units) -> dict[str, Any]:
+    """A quilting cotton from the bolt, in the form of a file."""
+    return {
+        "name": name,
+        "width": _round("110 cm", "43 in", units),
+        "selvage": _round("1 cm", "1/2 in", units),
+        "sale_unit": _round("10 cm", "1/8 yd", units),
+        "price_per_yard": None,
+        "one_way_print": False,
+        "repeat": None,
+        "shrinkage": {"across": "0%", "along": "0%"},
+        "straightening": _round("3 cm", "1 in", units),
+        "on_hand": [],
+        "buy_more": True,
+    }
+
+
+def new_on_hand(units: Units) -> dict[str, Any]:
+    """A fat quarter: 18 × 21 in, or 50 × 55 cm."""
+    return {
+        "across": _round("50 cm", "18 in", units),
+        "along": _round("55 cm", "21 in", units),
+        "count": 1,
+    }
+
+
+def new_part(part: str, fabric: str, units: Units) -> dict[str, Any]:
+    """A border, backing, batting, binding or sleeve as most quilts have it."""
+    lengths = {key: _round(metric, inches, units) for key, (metric, inches) in _LENGTHS[part]}
+    cloth = {} if part == "batting" else {"fabric": fabric}
+    return {**cloth, **lengths, **_CHOICES[part]}
+
+
+# Metric first, then inches.
+_LENGTHS: Final[dict[str, tuple[tuple[str, tuple[str, str]], ...]]] = {
+    "borders": (
+        ("width", ("8 cm", "3 in")),
+        ("seam", ("7.5 mm", "1/4 in")),
+        ("mitre_margin", ("10 cm", "4 in")),
+    ),
+    "backing": (("overage", ("10 cm", "4 in")), ("seam", ("1.5 cm", "1/2 in"))),
+    "batting": (("overage", ("10 cm", "4 in")),),
+    "binding": (
+        ("strip_width", ("6 cm", "2 1/2 in")),
+        ("allowance", ("25 cm", "10 in")),
+        ("seam", ("6 mm", "1/4 in")),
+    ),
+    "sleeve": (("depth", ("10 cm", "4 in")),),
+}
+_CHOICES: Final[dict[str, dict[str, Any]]] = {
+    "borders": {
+        "corners": "butted",
+        "corner_fabric": None,
+        "grain": "crosswise",
+        "joins": "diagonal",
+    },
+    "backing": {"seams": "auto"},
+    "batting": {},
+    "binding": {
+        "fold": "double",
+        "grain": "crosswise",
+        "joins": "diagonal",
+        "closing": "diagonal",
+    },
+    "sleeve": {},
+}

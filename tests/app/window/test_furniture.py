@@ -1,0 +1,51 @@
+"""Sentences under fields."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFormLayout, QWidget
+from pytestqt.qtbot import QtBot
+
+from app.window.furniture import Sentence
+
+LONG = "this is not one clear length; write it like 50 1/2, 2.5 or 128 cm"
+
+
+@pytest.fixture
+def sentence(qtbot: QtBot) -> Iterator[Sentence]:
+    """In a form that is narrower than a long one."""
+    outer = QWidget()
+    qtbot.addWidget(outer)
+    sentence = Sentence("problem")
+    QFormLayout(outer).addRow("Finished width", sentence)
+    outer.resize(260, 300)
+    outer.show()
+    yield sentence
+    outer.close()
+
+
+def test_a_long_sentence_is_not_cut_off(sentence: Sentence, qtbot: QtBot) -> None:
+    sentence.say(LONG)
+    line = sentence.fontMetrics().lineSpacing()
+    qtbot.waitUntil(lambda: sentence.height() >= 3 * line - 2)
+    shown = sentence.fontMetrics().boundingRect(
+        0, 0, sentence.width(), 999, Qt.TextFlag.TextWordWrap, LONG
+    )
+    assert shown.height() <= sentence.height()
+
+
+def test_a_shorter_sentence_gives_the_room_back(sentence: Sentence, qtbot: QtBot) -> None:
+    sentence.say(LONG)
+    qtbot.waitUntil(lambda: sentence.height() > 2 * sentence.fontMetrics().lineSpacing())
+    sentence.say("too wide")
+    qtbot.waitUntil(lambda: sentence.height() < 2 * sentence.fontMetrics().lineSpacing())
+
+
+def test_no_sentence_takes_no_room(sentence: Sentence) -> None:
+    sentence.say(LONG)
+    sentence.say("")
+    assert sentence.isHidden()
+    assert sentence.minimumHeight() == 0

@@ -1,0 +1,88 @@
+"""Notices: what a person is told before cutting, and when."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from core.fabric import Fabric
+from core.lengths import Units
+from core.plan import make_plan
+from core.quilt import Backing, Batting, Binding, Project, Quilt, Sleeve
+
+F = Fraction
+PLUM = Fabric("plum", F(43), F(1, 2))
+LAP = Project(Quilt("", F(50), F(60)), (PLUM,))
+
+
+def told(**changes: object) -> dict[str, str]:
+    """The notices by the field that they are about."""
+    plan = make_plan(replace(LAP, **changes))  # type: ignore[arg-type]
+    assert len({notice.path for notice in plan.warnings}) == len(plan.warnings)
+    return {notice.path: notice.text for notice in plan.warnings}
+
+
+def test_a_plain_quilt_is_told_nothing() -> None:
+    parts = {"backing": Backing("plum"), "batting": Batting(), "binding": Binding("plum", F(5, 2))}
+    assert told(**parts) == {}
+
+
+@pytest.mark.parametrize(
+    ("strip", "said"),
+    [("2 1/2", None), ("1 7/8", "enough to finish by hand"), ("1 3/4", "too little to finish")],
+)
+def test_a_small_reach_is_told(strip: str, said: str | None) -> None:
+    whole, _, part = strip.partition(" ")
+    width = F(whole) + F(part)
+    notice = told(binding=Binding("plum", width)).get("binding.strip_width")
+    assert (notice is None) == (said is None)
+    assert said is None or said in (notice or "")
+
+
+def test_a_print_with_one_way_up_is_told_only_where_it_is_cut() -> None:
+    one_way = replace(PLUM, one_way_print=True)
+    spare = replace(one_way, name="spare")
+    said = told(fabrics=(one_way, spare), binding=Binding("plum", F(5, 2)))
+    assert "fabrics[0].one_way_print" in said
+    assert "fabrics[1].one_way_print" not in said
+
+
+CLOSE = Quilt("", F(50), F(63))  # needs 238 1/2 in; six strips of 42 and five joins give 239 1/2
+
+
+def test_a_binding_that_just_fits_the_cloth_is_told() -> None:
+    binding = Binding("plum", F(5, 2))
+    assert "turns out under ≈41 7/8 in" in told(quilt=CLOSE, binding=binding)["binding"]
+    assert "binding" not in told(quilt=Quilt("", F(50), F(58)), binding=binding)
+
+
+@pytest.mark.parametrize(("usable", "strips"), [(F(42), 6), (F(335, 8), 6), (F(669, 16), 7)])
+def test_the_plan_holds_down_to_the_width_that_is_told(usable: Fraction, strips: int) -> None:
+    fabric = replace(PLUM, width=usable + 1)
+    plan = make_plan(replace(LAP, quilt=CLOSE, fabrics=(fabric,), binding=Binding("plum", F(5, 2))))
+    assert plan.binding is not None
+    assert plan.binding.strips == strips
+
+
+def test_a_batting_beyond_all_packages_is_told() -> None:
+    assert (
+        "larger than any common package"
+        in told(quilt=Quilt("", F(114), F(120)), batting=Batting())["batting"]
+    )
+
+
+def test_a_wide_sleeve_is_told_to_be_split() -> None:
+    assert "split in two" in told(quilt=Quilt("", F(92), F(60)), sleeve=Sleeve("plum"))["sleeve"]
+
+
+def test_a_print_to_match_is_told_with_its_washed_repeat() -> None:
+    fabric = replace(PLUM, repeat=F(10), shrinkage_along=F(1, 20))
+    assert "repeat of 9 1/2 in" in told(fabrics=(fabric,), backing=Backing("plum"))["backing"]
+
+
+def test_notices_are_worded_in_the_units_of_the_project() -> None:
+    said = told(units=Units.CENTIMETRES, binding=Binding("plum", F(7, 4)))
+    assert "cm" in said["binding.strip_width"]
+    assert " in " not in said["binding.strip_width"].replace(" in two", "")
