@@ -15,7 +15,12 @@ def write_whole(path: Path, data: bytes) -> None:
     file's permissions are kept. Raises `OSError`, leaving nothing behind.
     """
     target = path.resolve()
-    handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name}.", suffix=".part")
+    try:
+        handle, name = tempfile.mkstemp(
+            dir=target.parent, prefix=f".{target.name}.", suffix=".part"
+        )
+    except OSError as error:  # told by the name that the person knows
+        raise OSError(error.errno, error.strerror, str(path)) from None
     part = Path(name)
     try:
         with os.fdopen(handle, "wb") as out:

@@ -60,7 +60,7 @@ def needs_of(module: str, argv: Sequence[str], environ: Mapping[str, str]) -> Ne
         return Needs(requirements("test"), {**QT, **PDF_READERS})
     if wants_window(argv):
         return Needs(requirements(), {**QT, **_screen_libraries(environ)})
-    if wants_pdf(argv):
+    if draws(argv):
         return Needs(tuple(text for text in requirements() if text.startswith("reportlab")))
     return Needs()
 
@@ -76,9 +76,9 @@ def wants_window(argv: Sequence[str]) -> bool:
     return not argv or argv[0] not in (*HEADLESS, "-h", "--help", "--version")
 
 
-def wants_pdf(argv: Sequence[str]) -> bool:
-    """Whether a headless command line writes a PDF: `--pdf OUT` or `--pdf=OUT`."""
-    return any(word == "--pdf" or word.startswith("--pdf=") for word in argv)
+def draws(argv: Sequence[str]) -> bool:
+    """Whether a headless command line draws, and so measures type: `--pdf OUT` or `--svg=DIR`."""
+    return any(word.partition("=")[0] in ("--pdf", "--svg") for word in argv)
 
 
 def in_checkout() -> bool:

@@ -1,1 +1,11 @@
-"""The lay: where every piece and strip lies on the cloth. Knows no quilts."""
+"""The lay: where every piece and strip lies on the cloth. Knows no quilts.
+
+In reading order: `problem` (what to lay), `lay` (what was found), `refuse` (what
+cannot be laid), `lay_file` (both as JSON); `ticks` (the problem in whole
+numbers), `start` and `rows` (a lay in a millisecond), `shares` (how a run is
+divided), `tries` and `improve` (the search), `build` and `builds` (the exact
+search), `tidy` (the same lay in good order); `needs`, `bars`, `prices`,
+`simplex`, `dual` and `bound` (what no lay goes below); `slabs` and `cuts` (the
+cut order); `solve` (all of it); `check`, `check_cuts` and `fault` (the second
+opinion, which shares no code with the rest).
+"""

@@ -52,25 +52,65 @@ class Filler(NamedTuple):
         return max(0, self.rate * length + self.more * row - self.off)
 
 
-def dearest_bar(width: int, items: Sequence[Across], fillers: Sequence[Filler]) -> int:
+class Places(NamedTuple):
+    """Segments by the place that they take: so much for each, of which a row has `per_row`.
+
+    A segment longer than `alone` takes all places of its row.
+    """
+
+    price: int
+    least: int
+    alone: int
+    per_row: int
+
+    def worth(self, length: int) -> int:
+        places = self.per_row if length > self.alone else length // self.least
+        return self.price * min(places, self.per_row)
+
+
+def dearest_bar(
+    width: int, items: Sequence[Across], fillers: Sequence[Filler], places: Sequence[Places] = ()
+) -> int:
     """The highest price that a bar of this width can fetch, or a figure above it."""
-    useful = [item for item in items if item.width <= width and item.price > 0]
+    useful = _distinct(width, [i for i in items if i.width <= width and i.price > 0])
     totals = {0: 0}
     for item in useful:
         totals = _with(totals, item, width)
         if len(totals) > MOST_WIDTHS:
-            return _loose(width, useful, fillers)
+            loose = _loose(width, useful, fillers)
+            return loose + max((p.price * p.per_row for p in places), default=0)
     return max(
-        price + max((filler.worth(width - taken) for filler in fillers), default=0)
-        if fillers
-        else price
+        price
+        + max((filler.worth(width - taken) for filler in fillers), default=0)
+        + max((place.worth(width - taken) for place in places), default=0)
         for taken, price in totals.items()
     )
+
+
+def _distinct(width: int, items: Sequence[Across]) -> list[Across]:
+    """Of things equally wide that fill a bar alone, only the dearest."""
+    few = [item for item in items if not _fills(item, width)]
+    many: dict[int, Across] = {}
+    for item in items:
+        if _fills(item, width) and item.price > many.get(item.width, item._replace(price=0)).price:
+            many[item.width] = item
+    return few + list(many.values())
+
+
+def _fills(item: Across, width: int) -> bool:
+    return item.copies >= width // item.width
 
 
 def _with(totals: dict[int, int], item: Across, width: int) -> dict[int, int]:
     """The best price for every total width, with up to `copies` of the item added."""
     grown = dict(totals)
+    if _fills(item, width):
+        for taken in sorted(totals):
+            price = totals[taken] + item.price
+            while (taken := taken + item.width) <= width and grown.get(taken, -1) < price:
+                grown[taken] = price
+                price += item.price
+        return grown
     for taken, price in totals.items():
         for _ in range(min(item.copies, (width - taken) // item.width)):
             taken += item.width

@@ -48,7 +48,7 @@ def raised(task: Task, bound: Fraction, known: int, rounds: int = ROUNDS) -> Fra
     needs = across_view(task, known)
     prices = best_prices(needs, task.width, known, rounds)
     least = least_at(needs, prices, task.width, known)
-    bound = max(bound, _resting(task, needs, max(bound, least), known))
+    bound = max(bound, _resting(task, needs, least, known))
     if bound >= known:
         return Fraction(known)
     room = task.room_in(task.bought(known) - task.cloth.sale_unit)
@@ -58,11 +58,11 @@ def raised(task: Task, bound: Fraction, known: int, rounds: int = ROUNDS) -> Fra
     prices = best_prices(turned, room, task.width, rounds)
     if least_at(turned, prices, room, task.width) <= task.width:
         return bound
-    return _above(task, room, known)
+    return above(task, room, known)
 
 
-def _above(task: Task, room: int, known: int) -> Fraction:
-    """The least that is more than `room`."""
+def above(task: Task, room: int, known: int) -> Fraction:
+    """The least length that a lay can have which does not fit `room`."""
     if task.free_lengthwise:
         return Fraction(room)
     return _resting(task, across_view(task, known), Fraction(room + 1), known)
@@ -82,7 +82,7 @@ def _not_within(task: Task, bound: Fraction, known: int) -> Fraction:
     room = task.room_in(task.bought(known) - task.cloth.sale_unit)
     if room < bound or not too_much(turned_view(task, room), room, task.width):
         return bound
-    return _above(task, room, known)
+    return above(task, room, known)
 
 
 def _longest(task: Task, needs: Needs) -> int:

@@ -12,7 +12,7 @@ time: its prices, rounded to whole numbers, hold whatever they are, since
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from typing import NamedTuple
+from typing import NamedTuple, TypeAlias
 
 from core.lay.needs import Lengths, Needs
 from core.lay.prices import Prices, Rate
@@ -21,6 +21,7 @@ from core.lay.simplex import Column, Row, Simplex
 # Prices are rounded to this part of the dearest.
 SCALE = 1_000_000
 ENOUGH = 1e-7
+_KINDS = ("whole", "net", "rows", "places")
 # A bar with more different widths than this is priced no further.
 MOST_TOTALS = 3000
 
@@ -38,10 +39,14 @@ def best_prices(needs: Needs, width: int, along: int, rounds: int) -> Prices:
     return _Programme(needs, width, along).prices(rounds)
 
 
+# For each total width: the best worth, the total before the last entry, and that entry.
+Totals: TypeAlias = dict[int, tuple[float, int, Entry | None]]
+
+
 class _Programme:
     """The rows and columns; a sheet's number counts the boards, then the bolt.
 
-    A row is named ("width", w), ("board", number), ("whole" or "net" or "rows", run)
+    A row is named ("width", w), ("board", number), (one of `_KINDS`, run)
     or, for what may lie two ways, ("things", number) and ("runs", number).
     """
 
@@ -65,6 +70,7 @@ class _Programme:
                 if not run.lengthwise:
                     yield "net", number
                     yield "rows", number
+                    yield "places", number
 
     def _entries(self, width: int, along: int) -> Iterator[Entry]:
         for things in self.needs.rectangles:
@@ -89,6 +95,7 @@ class _Programme:
             if ("net", number) in self.rows:
                 self.rows["net", number] = float(run.demand * run.strip * run.copies)
                 self.rows["rows", number] = float(run.rows * run.strip * run.copies)
+                self.rows["places", number] = float(run.places * run.strip * run.copies)
         for number, (_, along) in enumerate(self.needs.boards):
             self.rows["board", number] = -float(along)
 
@@ -119,23 +126,21 @@ class _Programme:
             yield price, Column(0.0, {row: -1.0})
         for column in self.ways:
             yield column.cost - sum(duals[row] * by for row, by in column.rows.items()), column
-        seen = set()
-        for number, sheet in enumerate(self.sheets):
-            if number == self.bolt or sheet not in seen:
-                worth, filled = self._dearest(number, duals)
-                cost = 1.0
-                if number < self.bolt:
-                    cost = 0.0
-                    filled["board", number] = -1.0
-                    worth -= duals["board", number]
-                yield cost - worth, Column(cost, filled)
+        for number in range(len(self.sheets)):
+            worth, filled = self._dearest(number, duals)
+            cost = 1.0
+            if number < self.bolt:
+                cost = 0.0
+                filled["board", number] = -1.0
+                worth -= duals["board", number]
+            yield cost - worth, Column(cost, filled)
 
     def _dearest(self, number: int, duals: dict[Row, float]) -> tuple[float, dict[Row, float]]:
         """The dearest bar of a sheet at these prices, and what it covers."""
         width = self.sheets[number][0]
         entries = [entry for entry in self.entries[number] if duals[entry.row] > ENOUGH]
-        totals: dict[int, tuple[float, int, Entry | None]] = {0: (0.0, 0, None)}
-        steps: list[dict[int, tuple[float, int, Entry | None]]] = []
+        totals: Totals = {0: (0.0, 0, None)}
+        steps: list[Totals] = []
         for entry in sorted(entries, key=lambda entry: -duals[entry.row] / entry.width):
             if len(totals) > MOST_TOTALS:
                 break
@@ -146,10 +151,10 @@ class _Programme:
         worth, filled = fill(width - taken)
         worth += totals[taken][0]
         for step in reversed(steps):
-            _, before, entry = step[taken]
-            if entry is not None:
-                count = (taken - before) // entry.width
-                filled[entry.row] = filled.get(entry.row, 0.0) + count
+            _, before, last = step[taken]
+            if last is not None:
+                count = (taken - before) // last.width
+                filled[last.row] = filled.get(last.row, 0.0) + count
                 taken = before
         return worth, filled
 
@@ -181,22 +186,42 @@ class _Programme:
                         filled["rows", place] = float(row)
             return best, filled
 
-        return fill
+        def with_places(rest: int) -> tuple[float, dict[Row, float]]:
+            worth, filled = fill(rest)
+            counted = [
+                (duals["places", place] * _places(run, rest), place)
+                for place, run, _ in runs
+                if ("places", place) in duals
+            ]
+            if counted:
+                most, place = max(counted)
+                worth += most
+                filled["places", place] = float(_places(runs_by_place[place], rest))
+            return worth, filled
+
+        runs_by_place = {place: run for place, run, _ in runs}
+        return with_places
 
 
-def _with(
-    totals: dict[int, tuple[float, int, Entry | None]], entry: Entry, price: float, width: int
-) -> dict[int, tuple[float, int, Entry | None]]:
+def _with(totals: Totals, entry: Entry, price: float, width: int) -> Totals:
     """The best worth for each total width with up to `copies` of the entry added."""
-    grown = {taken: (worth, taken, None) for taken, (worth, _, _) in totals.items()}
-    for start, (worth, _, _) in totals.items():
+    grown: Totals = {taken: (worth, taken, None) for taken, (worth, _, _) in totals.items()}
+    many = entry.copies >= width // entry.width
+    for start, (worth, _, _) in sorted(totals.items(), key=lambda total: total[0]):
         taken = start
         for _ in range(min(entry.copies, (width - taken) // entry.width)):
             taken += entry.width
             worth += price
             if taken not in grown or grown[taken][0] < worth - ENOUGH:
                 grown[taken] = (worth, start, entry)
+            elif many:
+                break  # from here on the other goes on as well
     return grown
+
+
+def _places(run: Lengths, rest: int) -> int:
+    """How many places the segments in the rest of a bar take at most."""
+    return min(run.per_row, run.per_row if rest > run.alone else rest // run.shortest)
 
 
 def _rounded(needs: Needs, duals: dict[Row, float]) -> Prices:
@@ -208,6 +233,6 @@ def _rounded(needs: Needs, duals: dict[Row, float]) -> Prices:
 
     def of_run(run: Lengths) -> Rate:
         place = places.get(run, -1)
-        return Rate(*(whole.get((name, place), 0) for name in ("whole", "net", "rows")))
+        return Rate(*(whole.get((name, place), 0) for name in _KINDS))
 
     return Prices(lambda width: whole.get(("width", width), 0), of_run)

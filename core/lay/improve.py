@@ -11,25 +11,36 @@ work and a lump.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from fractions import Fraction
+from functools import partial
 from math import ceil
 from random import Random
 from typing import NamedTuple
 
-from core.lay.bound import least_along, raised
-from core.lay.start import FITS, SPLITS, Packing, Rules, pack
+from core.lay.bound import above, least_along, raised
+from core.lay.builds import can_build, within
+from core.lay.rows import can_fill_rows, fill_rows, one_dimensional
+from core.lay.start import Packing, Rules, pack
 from core.lay.stop import Stop
 from core.lay.ticks import Laid, Task
 from core.lay.tidy import bolt_tree, tidied
+from core.lay.tries import Order, Way, tries
 from core.lengths import Inches
 
-Order = tuple[int, ...]
 Score = tuple[int, Inches, int, int, int, int]
 # Once nothing less can be bought, so many more tries without success are the last.
 PATIENCE = 40
-# After so many tries the lay is good enough to be worth a better bound.
-EARLY = 40
+# Of lays that cost the same, so many are looked at for their cuts and offcuts.
+MOST_TIES = 12
+# After so many tries, and four times as many, and so on, it is worth trying to prove the lay.
+EARLY = 8
+# The best prices are worth their time after so many tries, with many sizes after more.
+READY, FEW_SIZES, LATE = 30, 12, 500
+# Every so many tries one fills rows by subset sums.
+BY_ROWS = 4
+# Joins of builds for each try that was made.
+EFFORT = 500
 
 
 class Found(NamedTuple):
@@ -61,12 +72,16 @@ def improve(
 ) -> Found:
     """The best lay found for one cloth until `stop`; always at least one is tried."""
     search = _Search(task, on_better)
-    for number, (order, rules) in enumerate(_tries(task, rng)):
+    milestone, flat = EARLY, one_dimensional(task)
+    for number, (order, rules) in enumerate(tries(task, rng, lambda: search.way)):
         if number and (stop.reached(number) or search.finished):
             break
         search.attempt(order, rules, rng)
-        if number == EARLY:
-            search.raise_bound()
+        if flat or (number % BY_ROWS == 1 and can_fill_rows(task)):
+            search.consider(fill_rows(task, rng))
+        if number == milestone:
+            search.prove(number, partial(stop.reached, number))
+            milestone *= 4
     return search.found()
 
 
@@ -79,7 +94,8 @@ class _Search:
         self.best_score: Score | None = None
         self.bound = Fraction(0)
         self.fewest_joins = _fewest_joins(task)
-        self.fruitless = 0
+        self.fruitless = self.ties = 0
+        self.way: Way | None = None
 
     def found(self) -> Found:
         return Found(self.best or Packing((), 0, ()), self.bound)
@@ -102,18 +118,42 @@ class _Search:
             self.best.used
         )
 
-    def raise_bound(self) -> None:
-        if self.complete and self.best is not None and not self.proved:
-            self.bound = raised(self.task, self.bound, self.best.used)
+    def prove(self, tried: int, stop: Callable[[], bool]) -> None:
+        """Raise the bound, or find the lay that buys less, by more thorough means."""
+        if not self.complete or self.best is None or self.proved:
+            return
+        if tried >= (READY if len(self.task.sizes) <= FEW_SIZES else LATE):
+            self._raise(raised(self.task, self.bound, self.best.used))
+        effort = EFFORT * tried
+        while can_build(self.task) and not self.proved:
+            room = min(self.task.room_in(self.task.bought(self.bound)), self.best.used - 1)
+            verdict = within(self.task, room, effort, stop)
+            if verdict.laid is not None:
+                self._take(Packing(verdict.laid, room, ()))
+                return
+            if not verdict.impossible:
+                return
+            self._raise(above(self.task, room, self.best.used))
 
     def attempt(self, order: Order, rules: Rules, rng: Random) -> None:
         self.fruitless += 1
         packing = pack(self.task, order, rules, self._room(rules, rng), partial=not self.complete)
-        if packing is None:
-            return
-        if self.best_score is not None and _cost(self.task, packing) > self.best_score[:4]:
-            return
-        laid = tidied(self.task, packing.laid, packing.used)
+        if packing is not None and self.consider(packing):
+            self.way = order, rules
+
+    def consider(self, packing: Packing) -> bool:
+        """Take a packing that costs no more than the best; whether it does not."""
+        cost = _cost(self.task, packing)
+        if self.best_score is not None and cost > self.best_score[:4]:
+            return False
+        self.ties = self.ties + 1 if self.best_score and cost == self.best_score[:4] else 0
+        if self.ties <= MOST_TIES:
+            self._take(packing)
+        return True
+
+    def _take(self, packing: Packing) -> None:
+        """Tidy a packing and keep it if it is better."""
+        laid = tidied(self.task, packing.laid, _used(self.task, packing.laid))
         packing = packing._replace(laid=laid, used=_used(self.task, laid))
         new = score(self.task, packing)
         if self.best_score is None or new < self.best_score:
@@ -124,8 +164,16 @@ class _Search:
         if self.best_score is None or new[:4] < self.best_score[:4]:
             self.fruitless = 0
         self.best, self.best_score = packing, new
+        self._report()
         if not packing.missing and self.best_score[1] != bought:
-            self.bound = max(self.bound, least_along(self.task, packing.used))
+            self._raise(least_along(self.task, packing.used))
+
+    def _raise(self, bound: Fraction) -> None:
+        if bound > self.bound:
+            self.bound = bound
+            self._report()
+
+    def _report(self) -> None:
         if self.on_better is not None:
             self.on_better(self.found())
 
@@ -143,72 +191,8 @@ class _Search:
         if self.best_score[2] > self.fewest_joins and rng.random() < 0.5:
             return self.task.room_in(bought)
         if rules.bolt_last:
-            return max(least, used - 1)
+            return max(least, used - rng.randrange(2))
         return rng.randint(least, max(least, used - 1))
-
-
-def _tries(task: Task, rng: Random) -> Iterator[tuple[Order, Rules]]:
-    """First the orders and rules that usually serve, then others without end."""
-    orders = list(dict.fromkeys(_orders(task)))
-    for rules in (
-        Rules(),
-        Rules(thrifty=False),
-        Rules(widest=False),
-        Rules(thrifty=False, hand_first=False),
-        Rules(split=0, fit=2),
-        Rules(split=2, fit=1, block=1),
-        Rules(bolt_last=False),
-        Rules(bolt_last=False, split=4, block=2, fit=3),
-    ):
-        for order in orders:
-            yield order, rules
-    while True:
-        order = orders[rng.randrange(len(orders))]
-        yield _shuffled(order, rng), _any_rules(rng)
-
-
-def _any_rules(rng: Random) -> Rules:
-    return Rules(
-        rng.randrange(len(FITS)),
-        rng.randrange(len(SPLITS)),
-        rng.randrange(4),
-        rng.random() < 0.5,
-        rng.random() < 0.6,
-        rng.random() < 0.6,
-        rng.random() < 0.7,
-    )
-
-
-def _shuffled(order: Order, rng: Random) -> Order:
-    """The order with each item moved a little."""
-    spread = rng.choice((0.5, 1.5, 4.0, 12.0))
-    moved = [(place + rng.uniform(-spread, spread), item) for place, item in enumerate(order)]
-    return tuple(item for _, item in sorted(moved))
-
-
-def _orders(task: Task) -> Iterator[Order]:
-    """Pieces by area, length, width and girth; runs after them, before them or among them."""
-    sizes = range(len(task.sizes))
-    runs = tuple(
-        len(task.sizes) + place
-        for place, strip in enumerate(task.strips)
-        for _ in range(strip.copies)
-    )
-    boxes = [size[:2] for size in task.sizes] + [(task.width, s.strip) for s in task.strips]
-    for key in (
-        lambda item: -boxes[item][0] * boxes[item][1],
-        lambda item: (-boxes[item][1], -boxes[item][0]),
-        lambda item: (-boxes[item][0], -boxes[item][1]),
-        lambda item: -max(boxes[item]),
-        lambda item: -sum(boxes[item]),
-    ):
-        pieces = tuple(sorted(sizes, key=key))
-        yield pieces + runs
-        if runs and sizes:
-            yield runs + pieces
-            yield tuple(sorted((*sizes, *runs), key=key))
-        if len(runs) > 1:
-            yield pieces + runs[::-1]
 
 
 def _area(task: Task, item: int) -> int:

@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import NamedTuple
 
-from core.lay.ticks import Strip, Task
+from core.lay.shares import divided, fewest_places
+from core.lay.ticks import Task
 
 Shape = tuple[int, int]  # across, along
 
@@ -27,7 +28,9 @@ class Lengths(NamedTuple):
     Each of `copies` needs Σ (segment − loss) ≥ `demand` and, since it has no
     fewer joins than its longest segments allow, Σ segment ≥ `total`. Counting a
     segment longer than `alone` as a whole row, beside which no other segment
-    has room, Σ ≥ `rows`.
+    has room, Σ ≥ `rows`. Of `per_row` places in a row, such a segment takes all
+    and any other at least one: together at least `places`. `shortest` is the
+    length of the shortest segment of any run.
     """
 
     strip: int
@@ -35,6 +38,9 @@ class Lengths(NamedTuple):
     loss: int
     total: int
     rows: int
+    places: int
+    per_row: int
+    shortest: int
     alone: int
     widest: int
     needs: int
@@ -96,15 +102,22 @@ def across_view(task: Task, room: int) -> Needs:
 
 
 def turned_view(task: Task, room: int) -> Needs:
-    """The same with across and along exchanged."""
+    """The same with across and along exchanged; there rows and places are not counted."""
     needs = across_view(task, room)
+    longest = max([room, *(board.along for board in task.boards)])
     return Needs(
         tuple(
             Rectangles(tuple((along, across) for across, along in things.shapes), things.copies)
             for things in needs.rectangles
         ),
         tuple(
-            run._replace(crosswise=run.lengthwise, lengthwise=run.crosswise)
+            run._replace(
+                crosswise=run.lengthwise,
+                lengthwise=run.crosswise,
+                rows=run.total,
+                places=0,
+                alone=longest,
+            )
             for run in needs.lengths
         ),
         tuple((along, across) for across, along in needs.boards),
@@ -125,41 +138,31 @@ def _that_fit(task: Task, shapes: tuple[Shape, ...], room: int) -> tuple[Shape, 
 def _lengths(task: Task, room: int) -> Iterator[Lengths]:
     widest = max([task.width, *(board.across for board in task.boards)])
     longest = max([room, *(board.along for board in task.boards)])
-    alone = widest - min((strip.least for strip in task.strips if strip.crosswise), default=widest)
+    alone = task.alone(widest)
+    per_row = widest // max(1, widest - alone)
     for strip in task.strips:
         segment = max(widest * strip.crosswise, longest * strip.lengthwise)
         gain = max(1, segment - strip.loss)
         segments = max(1, -(-strip.demand // gain))
         total = max(strip.needs, strip.demand + segments * strip.loss)
+        rows, places = total, 0
+        if not strip.lengthwise:
+            rows = max(total, divided(strip, widest, alone).length)
+            places = fewest_places(strip, widest, alone, per_row)
         yield Lengths(
-            strip.strip,
-            max(0, strip.demand),
-            strip.loss,
-            total,
-            total if strip.lengthwise else max(total, _rows(strip, widest, alone)),
-            widest if strip.lengthwise else alone,
-            widest,
-            strip.needs,
-            strip.least,
-            strip.crosswise,
-            strip.lengthwise,
-            strip.copies,
+            strip=strip.strip,
+            demand=max(0, strip.demand),
+            loss=strip.loss,
+            total=total,
+            rows=rows,
+            places=places,
+            per_row=per_row,
+            shortest=widest - alone,
+            alone=widest if strip.lengthwise else alone,
+            widest=widest,
+            needs=strip.needs,
+            least=strip.least,
+            crosswise=strip.crosswise,
+            lengthwise=strip.lengthwise,
+            copies=strip.copies,
         )
-
-
-def _rows(strip: Strip, width: int, alone: int) -> int:
-    """The least that crosswise segments add up to, those longer than `alone` as whole rows.
-
-    Segments alone in their rows may as well be whole rows; the others cost their
-    length.
-    """
-    best = width * max(1, -(-strip.demand // max(1, width - strip.loss)))
-    if strip.needs <= alone:
-        return strip.needs
-    if alone <= strip.loss or alone < strip.joined:
-        return best
-    for whole in range(best // width):
-        rest = strip.demand - whole * (width - strip.loss)
-        shared = -(-rest // (alone - strip.loss))
-        best = min(best, whole * width + max(shared * strip.joined, rest + shared * strip.loss))
-    return best

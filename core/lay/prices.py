@@ -13,7 +13,7 @@ from collections.abc import Callable, Iterator
 from fractions import Fraction
 from typing import NamedTuple
 
-from core.lay.bars import Across, Filler, dearest_bar
+from core.lay.bars import Across, Filler, Places, dearest_bar
 from core.lay.needs import Lengths, Needs, Rectangles, Shape
 
 # Fekete and Schepers' u(k) for these k.
@@ -25,15 +25,17 @@ MOST_EDGES = 12
 class Rate(NamedTuple):
     """What a unit of a run's area is worth: by length, by what segments add, by rows.
 
-    By rows, a segment that has its row for itself counts as the whole row.
+    By rows, a segment that has its row for itself counts as the whole row. Last,
+    what a segment is worth by the places that it takes in its row.
     """
 
     whole: int = 0
     net: int = 0
     rows: int = 0
+    places: int = 0
 
     @property
-    def total(self) -> int:
+    def by_length(self) -> int:
         return self.whole + self.net + self.rows
 
 
@@ -77,7 +79,8 @@ def _worth(things: Rectangles, prices: Prices) -> int:
 
 def _run_worth(run: Lengths, prices: Prices) -> int:
     rate = _unit(run, prices)
-    return rate.whole * run.total + rate.net * run.demand + rate.rows * run.rows
+    by_length = rate.whole * run.total + rate.net * run.demand + rate.rows * run.rows
+    return by_length + rate.places * run.places
 
 
 def _unit(run: Lengths, prices: Prices) -> Rate:
@@ -88,7 +91,7 @@ def _unit(run: Lengths, prices: Prices) -> Rate:
     price = prices.of_width(run.strip)
     if not run.crosswise:
         return Rate(whole=price)
-    return Rate(*(min(each, price) for each in rate))
+    return Rate(*(min(each, price) for each in rate[:3]))
 
 
 def _dearest(needs: Needs, prices: Prices, width: int, along: int) -> int:
@@ -99,16 +102,18 @@ def _dearest(needs: Needs, prices: Prices, width: int, along: int) -> int:
         for across, length in things.shapes
         if length <= along
     ]
-    fillers = []
+    fillers: list[Filler] = []
+    places: list[Places] = []
     # Where a run may end within a bar, so may another that is too short to begin alone.
     ends = any(run.needs < width for run in needs.lengths if run.crosswise)
     for run in needs.lengths:
         items += _as_items(run, prices, width, along)
         rate = prices.of_run(run)
-        if run.crosswise and run.strip <= along and rate.total:
-            least = 0 if ends else run.least
-            fillers.append(_filler(run, rate, least))
-    return dearest_bar(width, items, fillers)
+        if run.crosswise and run.strip <= along:
+            fillers.append(_filler(run, rate, 0 if ends else run.least))
+            if not run.lengthwise:
+                places.append(_places(run, rate))
+    return dearest_bar(width, items, fillers, places)
 
 
 def _filler(run: Lengths, rate: Rate, least: int) -> Filler:
@@ -116,11 +121,15 @@ def _filler(run: Lengths, rate: Rate, least: int) -> Filler:
     return Filler(by_length, off, least, run.needs, rate.rows, run.alone, run.widest)
 
 
+def _places(run: Lengths, rate: Rate) -> Places:
+    return Places(rate.places, run.shortest, run.alone, run.per_row)
+
+
 def _as_items(run: Lengths, prices: Prices, width: int, along: int) -> Iterator[Across]:
     """A whole run in one row, and segments that lie along the sheet."""
     rate = prices.of_run(run)
-    if rate.total and run.crosswise and run.needs <= width and run.strip <= along:
-        price = _filler(run, rate, 0).worth(run.needs)
+    if run.crosswise and run.needs <= width and run.strip <= along:
+        price = _filler(run, rate, 0).worth(run.needs) + _places(run, rate).worth(run.needs)
         yield Across(run.needs, price, min(run.copies, width // run.needs))
     if run.lengthwise and along >= run.least:
         longest = min(along, run.needs)
@@ -156,7 +165,8 @@ def _plain_lists(needs: Needs) -> Iterator[Prices]:
 
 def _rates(needs: Needs) -> tuple[Rate, ...]:
     """The ways to rate runs, one at a time."""
-    return (Rate(net=1), Rate(whole=1), Rate(rows=1)) if needs.lengths else (Rate(net=1),)
+    ways = (Rate(net=1), Rate(whole=1), Rate(rows=1), Rate(places=1))
+    return ways if needs.lengths else (Rate(net=1),)
 
 
 def _same(rate: Rate) -> Callable[[Lengths], Rate]:

@@ -29,10 +29,10 @@ class Simplex:
         count = len(self.place)
         signs = [1.0 if wanted >= 0 else -1.0 for wanted in demand.values()]
         self.amounts = [abs(wanted) for wanted in demand.values()]
-        self.costs = [dear[row] if sign > 0 else 0.0 for row, sign in zip(demand, signs, strict=True)]
-        self.inverse = [
-            [signs[i] if i == j else 0.0 for j in range(count)] for i in range(count)
+        self.costs = [
+            dear[row] if sign > 0 else 0.0 for row, sign in zip(demand, signs, strict=True)
         ]
+        self.inverse = [[signs[i] if i == j else 0.0 for j in range(count)] for i in range(count)]
 
     def duals(self) -> dict[Row, float]:
         """The price of each row."""

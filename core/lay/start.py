@@ -15,6 +15,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
+from core.lay.shares import divided, next_shared
 from core.lay.ticks import Laid, Strip, Task
 
 Free = tuple[int, int, int, int, int]  # board, x, y, across, along
@@ -37,6 +38,7 @@ SPLITS: tuple[Split, ...] = (
     lambda w, h, a, b: w - a <= h - b,
     lambda w, h, a, b: w - a > h - b,
     lambda w, h, a, b: False,
+    lambda w, h, a, b: w * (h - b) < (w - a) * h,
 )
 
 
@@ -47,7 +49,8 @@ class Rules(NamedTuple):
     the bolt is opened, row by row, only for what fits nowhere else. `widest`: a
     run takes the widest free rectangle first, not the narrowest. `thrifty`: a
     run takes what is left beside other things before it opens a new row.
-    `hand_first`: cloth on hand is used up before the bolt.
+    `hand_first`: cloth on hand is used up before the bolt. `shares`: a crosswise
+    run is divided into whole rows and short segments that share rows.
     """
 
     fit: int = 0
@@ -57,6 +60,7 @@ class Rules(NamedTuple):
     widest: bool = True
     thrifty: bool = True
     hand_first: bool = True
+    shares: bool = False
 
 
 class Packing(NamedTuple):
@@ -194,6 +198,8 @@ class _Table:
         strip = self.task.strips[item - len(self.task.sizes)]
         start, free, top = len(self.laid), list(self.free), self.top
         demand, segments = strip.demand, 0
+        if self.rules.shares and strip.crosswise and self.task.bolt == 0:
+            demand, segments = self._lay_shares(item, strip, copy)
         while segments == 0 or demand > 0:
             wanted = demand + strip.loss
             if segments:
@@ -206,6 +212,30 @@ class _Table:
             demand -= self._lay_segment(item, strip, copy, slot, wanted) - strip.loss
             segments += 1
         return True
+
+    def _lay_shares(self, item: int, strip: Strip, copy: int) -> tuple[int, int]:
+        """Lay a divided run as far as it goes: the demand that is left, and the segments."""
+        width, alone = self.task.width, self.task.alone(self.task.width)
+        whole, shared, _ = divided(strip, width, alone)
+        demand, segments = strip.demand, 0
+        for left in range(whole + shared, 0, -1):
+            joined = strip.joined if whole + shared > 1 else 0
+            least = most = min(width, max(joined, demand + strip.loss))
+            if left <= shared and whole + shared > 1:
+                least, most = next_shared(strip, demand, left, alone)
+            slots = [
+                (w > most, -w if w <= most else w, index)
+                for index, (_, _, _, w, h) in enumerate(self.free)
+                if w >= least and h >= strip.strip
+            ]
+            if not slots and self.top + strip.strip > self.room:
+                break
+            if not slots:
+                self._open(strip.strip)
+            slot = min(slots)[2] if slots else len(self.free) - 1, False
+            demand -= self._lay_segment(item, strip, copy, slot, most) - strip.loss
+            segments += 1
+        return demand, segments
 
     def _slot(self, strip: Strip, wanted: int) -> tuple[int, bool] | None:
         """The free rectangle for the next segment, and whether it lies lengthwise in it.

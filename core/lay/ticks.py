@@ -120,6 +120,10 @@ class Task:
         """The ticks of straight, washed bolt that `bought` inches give."""
         return floor(self.cloth.available(bought) / self.tick)
 
+    def alone(self, width: int) -> int:
+        """A crosswise segment longer than this shares its row, so wide, with no other."""
+        return width - min((s.least for s in self.strips if s.crosswise), default=width)
+
     @cached_property
     def free_lengthwise(self) -> bool:
         """Whether a segment of any length may lie along the bolt."""

@@ -62,14 +62,7 @@ def test_plan_loads_neither_qt_nor_paper(tmp_path: Path) -> None:
     assert loaded(modules, "reportlab", "PIL") == []
 
 
-@pytest.mark.parametrize(
-    "option",
-    [
-        "--json",
-        pytest.param("--svg", marks=pytest.mark.xfail(reason="the first run forgets --svg")),
-        "--pdf",
-    ],
-)
+@pytest.mark.parametrize("option", ["--json", "--svg", "--pdf"])
 def test_what_a_headless_plan_loads_is_what_its_first_run_installs(
     option: str, tmp_path: Path
 ) -> None:

@@ -318,9 +318,10 @@ def test_each_start_needs_only_its_own() -> None:
     assert any(text.startswith("pytest>") for text in tests.requirements)
     assert "libGL.so.1" in tests.system
     assert "libxcb-cursor.so.0" not in tests.system
-    assert needs.needs_of("app", ["plan", "x", "--svg", "d"], {}) == needs.Needs()
-    [reportlab] = needs.needs_of("app", ["plan", "x", "--pdf=o.pdf"], {}).requirements
-    assert reportlab.startswith("reportlab")
+    assert needs.needs_of("app", ["plan", "x", "--json", "-"], {}) == needs.Needs()
+    for drawn in (["--pdf=o.pdf"], ["--svg", "d"]):
+        [reportlab] = needs.needs_of("app", ["plan", "x", *drawn], {}).requirements
+        assert reportlab.startswith("reportlab")
 
 
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="Linux chooses among screens")

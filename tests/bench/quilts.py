@@ -7,6 +7,7 @@ the lay problems come straight from them, one cloth each.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from fractions import Fraction
 from random import Random
 
@@ -49,12 +50,9 @@ def quilt(rng: Random) -> LayProblem:
         _add(rng, cloth, "binding", (width, length), pieces, runs)
     return LayProblem(
         (cloth,),
-        tuple(Piece(p.name, p.cloth, p.across, p.along, p.count * copies, p.may_turn) for p in pieces),
-        tuple(
-            Run(r.name, r.cloth, r.strip, r.needs, r.join_loss, r.shortest, r.grain, r.count * copies)
-            for r in runs
-        ),
-    )  # fmt: skip
+        tuple(replace(piece, count=piece.count * copies) for piece in pieces),
+        tuple(replace(run, count=run.count * copies) for run in runs),
+    )
 
 
 def _quarter(rng: Random, low: int, high: int) -> Fraction:
@@ -78,16 +76,18 @@ def _add(
     elif part == "backing":
         _backing(cloth, (width + 8, length + 8), pieces)
     elif part == "sleeve":
-        runs.append(_run(rng, "sleeve", F(17, 2), width - 2, Grain.CROSSWISE, F(1, 2)))
+        runs.append(Run("sleeve", "cloth", F(17, 2), width - 2, F(1, 2), F(18)))
     else:
         side = _quarter(rng, 2, 12)
         pieces.append(Piece("block", "cloth", side, side, rng.randint(4, 24), may_turn=True))
 
 
 def _run(
-    rng: Random, name: str, strip: Fraction, needs: Fraction, grain: Grain, loss: Fraction = F(0)
+    rng: Random, name: str, strip: Fraction, needs: Fraction, grain: Grain, count: int = 1
 ) -> Run:
-    return Run(name, "cloth", strip, needs, loss or rng.choice((strip, F(1, 2))), F(18), grain)
+    """A run with diagonal or straight joins."""
+    loss = rng.choice((strip, F(1, 2)))
+    return Run(name, "cloth", strip, needs, loss, F(18), grain, count)
 
 
 def _border(
@@ -109,8 +109,7 @@ def _border(
             pieces.append(Piece(name, "cloth", across, along, 2))
         else:
             grain = Grain.CROSSWISE if way == "crosswise" else Grain.EITHER
-            run = _run(rng, name, strip, needs, grain)
-            runs.append(Run(*(getattr(run, key) for key in run.__slots__[:-1]), 2))
+            runs.append(_run(rng, name, strip, needs, grain, 2))
 
 
 def _backing(cloth: Cloth, size: tuple[Fraction, Fraction], pieces: list[Piece]) -> None:

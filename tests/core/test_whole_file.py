@@ -60,8 +60,10 @@ def test_an_interruption_leaves_nothing_beside_either(
 
 
 def test_a_folder_that_is_not_there_is_said(tmp_path: Path) -> None:
-    with pytest.raises(FileNotFoundError):
-        write_whole(tmp_path / "none" / "plan.json", b"new")
+    path = tmp_path / "none" / "plan.json"
+    with pytest.raises(FileNotFoundError) as failed:
+        write_whole(path, b"new")
+    assert failed.value.filename == str(path)
 
 
 @POSIX

@@ -122,8 +122,7 @@ def test_an_output_that_cannot_be_written_is_said(
     path = tmp_path / "good.file"
     path.write_text(spoilt(command), "utf-8")
     assert main([command, str(path), "--json", str(tmp_path / "none" / "out.json")]) == 2
-    [line] = capsys.readouterr().err.splitlines()
-    assert "none" in line
+    assert_one_sentence(capsys.readouterr().err, tmp_path / "none" / "out.json", "")
 
 
 # The same in a process of its own, where nothing can hide: one row of each kind.

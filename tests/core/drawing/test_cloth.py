@@ -141,8 +141,8 @@ def test_a_metric_ruler_has_a_mark_every_five_centimetres(plan: Plan) -> None:
     drawing = picture(make_plan(replace(PROJECT, units=Units.CENTIMETRES)))
     assert all(b - a == pytest.approx(5 / 2.54) for a, b in pairwise(ticks(drawing)))
     numbers = [m for m in drawing.marks if isinstance(m, Label) and m.role == "ruler"]
-    assert [number.texts[0] for number in numbers][:3] == ["10", "20", "30"]
-    assert numbers[0].centre[1] - 1 == pytest.approx(10 / 2.54)
+    assert [number.texts[0] for number in numbers][:3] == ["20", "40", "60"]
+    assert numbers[0].centre[1] - 1 == pytest.approx(20 / 2.54)
 
 
 def test_labels_go_from_the_fullest_to_the_shortest_words(plan: Plan) -> None:
