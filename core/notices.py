@@ -28,7 +28,25 @@ class Notice:
 
 def notices(plan: Plan) -> tuple[Notice, ...]:
     """All notices of a plan, in the order of its parts."""
-    return (*_print(plan), *_backing(plan), *_batting(plan), *_binding(plan), *_sleeve(plan))
+    return (
+        *_washing(plan),
+        *_print(plan),
+        *_backing(plan),
+        *_batting(plan),
+        *_binding(plan),
+        *_sleeve(plan),
+    )
+
+
+def _washing(plan: Plan) -> Iterator[Notice]:
+    for place, fabric_plan in enumerate(plan.fabrics):
+        fabric = fabric_plan.fabric
+        if fabric_plan.lay.placements and (fabric.shrinkage_across or fabric.shrinkage_along):
+            yield Notice(
+                f"fabrics[{place}].shrinkage.along",
+                f"Wash and press {fabric.name} first: the cuts are planned on cloth that has "
+                "shrunk.",
+            )
 
 
 def _print(plan: Plan) -> Iterator[Notice]:

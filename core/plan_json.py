@@ -62,7 +62,15 @@ def _fabric(plan: Plan, fabric: FabricPlan) -> dict[str, Any]:
             "cost": None if cost is None else f"{_cents(cost) // 100}.{_cents(cost) % 100:02d}",
         },
         "waste_share": str(fabric.waste_share),
-        "steps": [sentence(step, plan.project.units) for step in fabric.steps],
+        "steps": [
+            {
+                "number": step.number,
+                "on": step.sheet.on,
+                "on_copy": step.sheet.copy,
+                "text": sentence(step, plan.project.units),
+            }
+            for step in fabric.steps
+        ],
     }
 
 

@@ -20,7 +20,7 @@ from core.fabric import Fabric
 from core.finish.backing import BackingPlan, backing_options
 from core.finish.binding import BindingPlan, plan_binding
 from core.finish.border import BorderPlan, border_options
-from core.finish.demand import Demand, for_copies
+from core.finish.demand import Demand, Wanted, for_copies
 from core.finish.sleeve import SleevePlan, plan_sleeve
 from core.lay.check import check
 from core.lay.lay import ClothLay, Lay, Unplaced
@@ -215,11 +215,27 @@ def _matched(found: Chosen) -> bool:
 
 
 def _not_enough(project: Project, found: Chosen) -> Refusal:
+    """Why not all could be laid: too little cloth where the areas say so, else no lay found."""
     name = found.lay.unplaced[0].name
     demand = next(demand for demand in found.demands if demand.wanted.name == name)
-    place = [fabric.name for fabric in project.fabrics].index(demand.wanted.cloth)
+    cloth = demand.wanted.cloth
+    place = [fabric.name for fabric in project.fabrics].index(cloth)
+    wanted = (_area(d.wanted) for d in found.demands if d.wanted.cloth == cloth)
+    on_hand = (piece.across * piece.along * piece.count for piece in project.fabrics[place].on_hand)
+    too_little = sum(wanted, Fraction(0)) > sum(on_hand, Fraction(0))
+    said = (
+        f"the {cloth} on hand is not enough for the {name}"
+        if too_little
+        else f"no way was found to cut the {name} and all else from the {cloth} on hand"
+    )
     return Refusal(
         f"fabrics[{place}].on_hand",
-        f"the {demand.wanted.cloth} on hand is not enough for the {name}, and no more may be "
-        "bought; add cloth on hand or allow buying more",
+        f"{said}, and no more may be bought; add cloth on hand or allow buying more",
     )
+
+
+def _area(wanted: Wanted) -> Fraction:
+    """Square inches of cloth that a piece or run takes at the least, all copies."""
+    if isinstance(wanted, Run):
+        return wanted.strip * wanted.needs * wanted.count
+    return wanted.across * wanted.along * wanted.count

@@ -29,7 +29,7 @@ def run(arguments: argparse.Namespace) -> int:
         raise RuntimeError("; ".join(fault.sentence for fault in faults))
     for left in lay.unplaced:
         print(
-            f"crossgrain: {left.name}: the cloth on hand is not enough, {left.count} left out",
+            f"crossgrain: {left.name}: no room was found on the cloth on hand for {left.count}",
             file=sys.stderr,
         )
     put_out(json_bytes(lay_document(lay)), arguments.json)

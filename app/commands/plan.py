@@ -35,9 +35,10 @@ def run(arguments: argparse.Namespace) -> int:
     if arguments.svg:
         folder = Path(arguments.svg)
         drawings = _drawings(plan)
-        folder.mkdir(parents=True, exist_ok=True)
         outputs.extend((str(folder / name), data) for name, data in drawings)
     for where, data in outputs:
+        if arguments.svg and where.endswith(".svg"):
+            Path(where).parent.mkdir(parents=True, exist_ok=True)
         put_out(data, where)
     if arguments.json != STANDARD_OUTPUT:
         print_lines(summary(plan))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from app.wording import times
 from core.lengths import Rounding, show
 from core.plan import FabricPlan, Plan
 
@@ -25,7 +26,9 @@ def _lines(plan: Plan) -> Iterator[str]:
         across = show(plan.batting.across, units, unit=False)
         along = show(plan.batting.along, units)
         how = f"{package[0]} package" if package else "by the roll"
-        yield f"  batting: {across} × {along}, {how}"
+        copies = plan.project.quilt.copies
+        each = f"{copies} × " if copies > 1 else ""
+        yield f"  batting: {each}{across} × {along}, {how}"
     yield "To cut:"
     for part in plan.parts:
         across = show(part.across, units, unit=False)
@@ -33,7 +36,7 @@ def _lines(plan: Plan) -> Iterator[str]:
         yield f"  {part.letter}  {part.count} × {part.name}, {long}, {part.fabric}"
     if (binding := plan.binding) is not None:
         yield (
-            f"Binding: {binding.strips} strips, {binding.joins} joins, "
+            f"Binding: {times(binding.strips, 'strip')}, {times(binding.joins, 'join')}, "
             f"{show(binding.joined_length, units, Rounding.DOWN)} joined, "
             f"{show(binding.spare, units, Rounding.DOWN)} spare"
         )

@@ -27,7 +27,8 @@ def cut_order_pages(plan: Plan) -> tuple[Page, ...]:
         "Work from the top. All cuts run edge to edge of the cloth in hand. Tick each one off; "
         "one that says “each from the fresh edge” after the last of its cuts. The near edge is "
         "the one with the ruler on the picture, and the straight end the one it starts from: "
-        "keep every section lying as it is drawn."
+        "keep every section lying as it is drawn. Selvages are not counted: trim them off first, "
+        "or measure from inside them."
     )
     column.gap(LINE)
     for fabric_plan in plan.fabrics:

@@ -57,7 +57,8 @@ def _layers(plan: Plan) -> Iterator[Fact]:
     """Batting, then backing."""
     units = plan.project.units
     if (batting := plan.batting) is not None:
-        yield Fact(f"batting {size(batting.across, batting.along, units)}", "batting")
+        each = " for each quilt" if plan.project.quilt.copies > 1 else ""
+        yield Fact(f"batting {size(batting.across, batting.along, units)}{each}", "batting")
         if batting.package is not None:
             name, across, along = batting.package
             yield Fact(f"(package: {name}, {size(across, along, units)})")

@@ -13,7 +13,7 @@ from core.plan import Plan
 # The pictures of `app.window.yardage` lie so; the packet's have words of their own.
 NEAR_EDGE = (
     "In the pictures, the straight end is at the left and the near edge, the one with the ruler, "
-    "is at the bottom."
+    "is at the bottom. Selvages are not counted: trim them off, or measure from inside them."
 )
 
 LEAST_WIDTH, LEAST_LETTERS, LEAST_LINES = 320, 36, 12  # pixels, and in type of any size

@@ -86,3 +86,11 @@ def test_notices_are_worded_in_the_units_of_the_project() -> None:
     said = told(units=Units.CENTIMETRES, binding=Binding("plum", F(7, 4)))
     assert "cm" in said["binding.strip_width"]
     assert " in " not in said["binding.strip_width"].replace(" in two", "")
+
+
+@pytest.mark.parametrize(("across", "along"), [(F(1, 25), F(0)), (F(0), F(1, 25))])
+def test_cloth_that_shrinks_is_to_be_washed_first(across: Fraction, along: Fraction) -> None:
+    shrinking = replace(PLUM, shrinkage_across=across, shrinkage_along=along)
+    notices = told(fabrics=(shrinking,), binding=Binding("plum", F(5, 2)))
+    assert "Wash and press plum first" in notices["fabrics[0].shrinkage.along"]
+    assert "fabrics[0].shrinkage.along" not in told(fabrics=(shrinking,))

@@ -131,11 +131,13 @@ def test_a_chosen_part_stays_chosen_when_the_plan_changes(
     assert window.answer.cut.chosen() == {"E"}
 
 
-def test_a_warning_leads_to_its_field(window: MainWindow) -> None:
-    index = window.answer.notes.rows.index(0, 0)
-    window.answer.notes.activated.emit(index)
+@pytest.mark.parametrize("path", ["fabrics[2].shrinkage.along", "fabrics[2].one_way_print"])
+def test_a_warning_leads_to_its_field(window: MainWindow, path: str) -> None:
+    notes = window.answer.notes
+    place = [row.key for row in notes.rows.rows].index(path)
+    notes.activated.emit(notes.rows.index(place, 0))
     assert window.parts.fabrics.sections[2].heading.isChecked()
-    row = window.parts.row_at("fabrics[2].one_way_print")
+    row = window.parts.row_at(path)
     assert row is not None
     assert row.isVisibleTo(window)
 

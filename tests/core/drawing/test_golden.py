@@ -1,6 +1,6 @@
 """The demo projects' pictures, held against their golden text.
 
-A picture that is meant to change is written anew by `pytest --regold` or
+A picture that is meant to change is written anew by
 `python3 -m tests.regold`; the change is then reviewed as a diff.
 """
 
@@ -8,13 +8,11 @@ from __future__ import annotations
 
 import pytest
 
-from tests.core.drawing.dump import GOLDEN, golden_drawings, regold
+from tests.core.drawing.dump import GOLDEN, golden_drawings
 
 
 @pytest.fixture(scope="module")
-def drawings(request: pytest.FixtureRequest) -> dict[str, str]:
-    if request.config.getoption("--regold", default=False):
-        regold()
+def drawings() -> dict[str, str]:
     return golden_drawings()
 
 
