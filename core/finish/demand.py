@@ -7,12 +7,13 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import TypeAlias
 
+from core.figures import figure
 from core.lay.problem import Piece, Run
 from core.lengths import Inches
 
 # Our default, no source: the short side of a fat quarter, so that one can be used;
 # shorter segments make more joins than they save cloth.
-SHORTEST_SEGMENT = Fraction(18)
+SHORTEST_SEGMENT, SHORTEST_SEGMENT_MM = Fraction(18), Fraction(450)
 
 Wanted: TypeAlias = Piece | Run
 
@@ -36,4 +37,4 @@ def for_copies(demands: Iterable[Demand], copies: int) -> tuple[Demand, ...]:
 
 def shortest_segment(usable_width: Inches) -> Inches:
     """The least length of a run's segment on a cloth of this width."""
-    return min(SHORTEST_SEGMENT, usable_width)
+    return min(figure(usable_width, SHORTEST_SEGMENT, SHORTEST_SEGMENT_MM), usable_width)
