@@ -2,23 +2,18 @@
 
 from __future__ import annotations
 
-from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
 
-from core.lengths import Inches, Units, show
+from core.lengths import Units, show, show_size
+from core.money import money
 from core.plan import FabricPlan, Part
-
-
-def size(across: Inches, along: Inches, units: Units) -> str:
-    """Two sides of a rectangle, across the cloth first."""
-    return f"{show(across, units, unit=False)} × {show(along, units)}"
 
 
 def part_size(part: Part, units: Units) -> str:
     """The cut size of one of a part's pieces; a run's strips have a width and many lengths."""
     if part.along is None:
         return f"{show(part.across, units)} wide"
-    return size(part.across, part.along, units)
+    return show_size(part.across, part.along, units)
 
 
 def purchase(plan: FabricPlan, units: Units) -> str:
@@ -28,16 +23,13 @@ def purchase(plan: FabricPlan, units: Units) -> str:
     return "nothing: use what is on hand" if plan.lay.sheets else "nothing"
 
 
-def money(amount: Fraction | None) -> str:
-    """An amount to two places, in whatever money the prices were given; a dash if not known.
+def cost(amount: Fraction | None) -> str:
+    """An amount of money; a dash if it is not known.
 
-    >>> money(Fraction(12345, 1000)), money(None)
+    >>> cost(Fraction(12345, 1000)), cost(None)
     ('12.35', '–')
     """
-    if amount is None:
-        return "–"
-    exact = Decimal(amount.numerator) / Decimal(amount.denominator)
-    return str(exact.quantize(Decimal("0.01"), ROUND_HALF_UP))
+    return "–" if amount is None else money(amount)
 
 
 def times(count: int, thing: str) -> str:

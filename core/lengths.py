@@ -208,6 +208,11 @@ def show(
     return f"{'' if exact else '≈'}{number}{f' {ruler.unit}' if unit else ''}"
 
 
+def show_size(across: Inches, along: Inches, units: Units) -> str:
+    """Two sides of a rectangle, across the cloth first: "42 × 2 1/2 in"."""
+    return f"{show(across, units, unit=False)} × {show(along, units)}"
+
+
 def rounded(length: Inches, step: Inches, rounding: Rounding) -> Inches:
     """`length` moved to a multiple of `step`."""
     turns = length / step

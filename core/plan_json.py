@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import Any
 
 from core.finish.backing import BackingPlan
@@ -12,6 +11,7 @@ from core.finish.border import BorderPlan
 from core.finish.sleeve import SleevePlan
 from core.lay.lay_file import cloth_document
 from core.lengths import Inches
+from core.money import money
 from core.plan import FabricPlan, Plan
 from core.steps import sentence
 
@@ -59,7 +59,7 @@ def _fabric(plan: Plan, fabric: FabricPlan) -> dict[str, Any]:
         "buy": {
             "along": str(fabric.buy.along),
             "sale_text": fabric.buy.sale_text,
-            "cost": None if cost is None else f"{_cents(cost) // 100}.{_cents(cost) % 100:02d}",
+            "cost": None if cost is None else money(cost),
         },
         "waste_share": str(fabric.waste_share),
         "steps": [
@@ -72,11 +72,6 @@ def _fabric(plan: Plan, fabric: FabricPlan) -> dict[str, Any]:
             for step in fabric.steps
         ],
     }
-
-
-def _cents(cost: Fraction) -> int:
-    """Money to the nearest cent, halves up."""
-    return int(cost * 100 + Fraction(1, 2))
 
 
 def _border(border: BorderPlan) -> dict[str, Any]:

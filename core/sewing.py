@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from core.finish.border import BorderPlan
-from core.lengths import Inches, show
+from core.lengths import show, show_size
 from core.plan import Part, Plan
 from core.quilt import Corners, Seams
 
@@ -74,7 +74,7 @@ def _backing(plan: Plan) -> Iterator[str]:
     backing, units = plan.backing, plan.project.units
     if backing is None:
         return
-    seam, size = show(backing.seam, units), _size(backing.across, backing.along, plan)
+    seam, size = show(backing.seam, units), show_size(backing.across, backing.along, units)
     if backing.pieced_last > 1:
         short = _labels(plan.part("backing short strip"))
         yield f"Sew the short strips ({short}) end to end with {seam} seams for the narrow panel."
@@ -103,8 +103,3 @@ def _labels(part: Part) -> str:
     """All of a part's pieces: "B", or "B1 to B4"."""
     first, last = part.label(1), part.label(part.count)
     return first if first == last else f"{first} to {last}"
-
-
-def _size(across: Inches, along: Inches, plan: Plan) -> str:
-    units = plan.project.units
-    return f"{show(across, units, unit=False)} × {show(along, units)}"

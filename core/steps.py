@@ -15,7 +15,7 @@ from enum import StrEnum
 from typing import Final
 
 from core.lay.lay import Cut, Direction, Rect, Sheet
-from core.lengths import Inches, Units, show
+from core.lengths import Inches, Units, show, show_size
 
 CLOTH: Final = "cloth"
 
@@ -173,7 +173,7 @@ def sentence(step: CutStep, units: Units) -> str:
         else ("along the grain", "its near edge")
     )
     again = "" if step.times == 1 else f", {step.times} times, each from the fresh edge"
-    size = f"{show(step.region.across, units, unit=False)} × {show(step.region.along, units)}"
+    size = show_size(step.region.across, step.region.along, units)
     return f"Cut {source} ({size}) {way}, {by} from {edge}{again}. {_falls(step, units)}"
 
 
@@ -183,7 +183,7 @@ def _falls(step: CutStep, units: Units) -> str:
     said = [f"Gives {', '.join(_ranges(pieces))}."] if pieces else []
     for fall in step.falls:
         if fall.becomes is Becomes.OFFCUT:
-            size = f"{show(fall.rect.across, units, unit=False)} × {show(fall.rect.along, units)}"
+            size = show_size(fall.rect.across, fall.rect.along, units)
             said.append(f"Keep the offcut, {size}.")
     if any(f.becomes is Becomes.WASTE for f in step.falls):
         said.append("What is left over is waste.")

@@ -71,7 +71,7 @@ def choose(project: Project) -> Chosen:
     best = min(_candidates(project, options, finished), key=lambda found: _score(project, found))
     if best.lay.unplaced:
         raise _not_enough(project, best)
-    if best.backing is not None and not _matched(best):
+    if not _matched(best):
         raise Refusal("backing", "no lay matches the print at the seams; choose another cloth")
     return best
 

@@ -11,6 +11,7 @@ from app.commands.summary import summary
 from core.plan import Plan, make_plan
 from core.plan_json import plan_document
 from core.project_file import load
+from core.whole_file import write_whole
 
 HELP = "plan a project: what to buy, what to cut, from where"
 
@@ -32,14 +33,14 @@ def run(arguments: argparse.Namespace) -> int:
         outputs.append((arguments.json, json_bytes(plan_document(plan))))
     if arguments.pdf:
         outputs.append((arguments.pdf, _packet(plan, arguments.paper, grey=arguments.grey)))
+    drawings = _drawings(plan) if arguments.svg else []
+    for where, data in outputs:
+        put_out(data, where)
     if arguments.svg:
         folder = Path(arguments.svg)
-        drawings = _drawings(plan)
-        outputs.extend((str(folder / name), data) for name, data in drawings)
-    for where, data in outputs:
-        if arguments.svg and where.endswith(".svg"):
-            Path(where).parent.mkdir(parents=True, exist_ok=True)
-        put_out(data, where)
+        folder.mkdir(parents=True, exist_ok=True)
+        for name, data in drawings:
+            write_whole(folder / name, data)
     if arguments.json != STANDARD_OUTPUT:
         print_lines(summary(plan))
     return 0

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from app.wording import times
-from core.lengths import Rounding, show
+from core.lengths import Rounding, show, show_size
+from core.money import money
 from core.plan import FabricPlan, Plan
 
 
@@ -16,19 +17,18 @@ def summary(plan: Plan) -> str:
 
 def _lines(plan: Plan) -> Iterator[str]:
     units = plan.project.units
-    size = f"{show(plan.finished_width, units, unit=False)} × {show(plan.finished_length, units)}"
+    size = show_size(plan.finished_width, plan.finished_length, units)
     yield f"{plan.project.quilt.name or 'Quilt'}: {size} with its borders"
     yield "To buy:"
     for fabric in plan.fabrics:
         yield f"  {fabric.fabric.name}: {_buy(fabric)}"
     if plan.batting is not None:
         package = plan.batting.package
-        across = show(plan.batting.across, units, unit=False)
-        along = show(plan.batting.along, units)
+        size = show_size(plan.batting.across, plan.batting.along, units)
         how = f"{package[0]} package" if package else "by the roll"
         copies = plan.project.quilt.copies
         each = f"{copies} × " if copies > 1 else ""
-        yield f"  batting: {each}{across} × {along}, {how}"
+        yield f"  batting: {each}{size}, {how}"
     yield "To cut:"
     for part in plan.parts:
         across = show(part.across, units, unit=False)
@@ -49,6 +49,6 @@ def _buy(fabric: FabricPlan) -> str:
         return "nothing"
     if not fabric.buy.along:
         return "nothing, what is on hand is enough"
+    price = "" if fabric.buy.cost is None else f", {money(fabric.buy.cost)}"
     least = ", proved least" if fabric.lay.proved_least else ""
-    cost = fabric.buy.cost
-    return f"{fabric.buy.sale_text}{'' if cost is None else f', {float(cost):.2f}'}{least}"
+    return f"{fabric.buy.sale_text}{price}{least}"

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from app.wording import size, times
+from app.wording import times
 from core.finish.demand import Demand
-from core.lengths import show
+from core.lengths import show, show_size
 from core.plan import Plan
 from core.quilt import Seams
 
@@ -32,11 +32,11 @@ def quilt_facts(plan: Plan) -> Iterator[Fact]:
 
 def _whole(plan: Plan) -> Iterator[Fact]:
     quilt, units = plan.project.quilt, plan.project.units
-    finished = size(plan.finished_width, plan.finished_length, units)
+    finished = show_size(plan.finished_width, plan.finished_length, units)
     yield Fact(f"Finished {finished}", bold=True)
     if quilt.copies > 1:
         yield Fact(f"This packet cuts {quilt.copies} of them.", bold=True)
-    yield Fact(f"top, as measured {size(quilt.width, quilt.length, units)}", "top")
+    yield Fact(f"top, as measured {show_size(quilt.width, quilt.length, units)}", "top")
 
 
 def _borders(plan: Plan) -> Iterator[Fact]:
@@ -58,14 +58,16 @@ def _layers(plan: Plan) -> Iterator[Fact]:
     units = plan.project.units
     if (batting := plan.batting) is not None:
         each = " for each quilt" if plan.project.quilt.copies > 1 else ""
-        yield Fact(f"batting {size(batting.across, batting.along, units)}{each}", "batting")
+        yield Fact(f"batting {show_size(batting.across, batting.along, units)}{each}", "batting")
         if batting.package is not None:
             name, across, along = batting.package
-            yield Fact(f"(package: {name}, {size(across, along, units)})")
+            yield Fact(f"(package: {name}, {show_size(across, along, units)})")
     if (backing := plan.backing) is not None:
         letters = _letters(plan, backing.demands)
         seams = f", seams {backing.seams}" if backing.seams is not Seams.NONE else ""
-        yield Fact(f"{letters}: backing {size(backing.across, backing.along, units)}", "backing")
+        yield Fact(
+            f"{letters}: backing {show_size(backing.across, backing.along, units)}", "backing"
+        )
         yield Fact(f"({times(backing.panels, 'panel')}{seams})")
 
 

@@ -15,10 +15,10 @@ from app.packet.quilt_facts import quilt_facts
 from app.packet.swatch import WIDTH, swatch
 from app.packet.table import ColumnHead, table
 from app.typeface import typeface, visible
-from app.wording import money, part_size, purchase, size
+from app.wording import cost, part_size, purchase
 from core.drawing.quilt import draw_quilt
 from core.lay.lay import BOLT
-from core.lengths import show
+from core.lengths import show, show_size
 from core.plan import FabricPlan, Plan
 from core.sewing import sewing
 
@@ -101,7 +101,7 @@ def _buy_row(plan: Plan, fabric_plan: FabricPlan) -> tuple[str, ...]:
         purchase(fabric_plan, units),
         show(lay.used_along, units) if lay.used_along else "–",
         _from_the_shelf(plan, fabric_plan),
-        money(buy.cost if buy.along else None),
+        cost(buy.cost if buy.along else None),
         "yes" if lay.proved_least else "not proved",
     )
 
@@ -114,7 +114,8 @@ def _from_the_shelf(plan: Plan, fabric_plan: FabricPlan) -> str:
     units = plan.project.units
     return (
         "\n".join(
-            f"{count} of {size(across, along, units)}" for (across, along), count in used.items()
+            f"{count} of {show_size(across, along, units)}"
+            for (across, along), count in used.items()
         )
         or "–"
     )

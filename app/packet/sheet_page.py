@@ -18,11 +18,11 @@ from app.packet.paper import FRAME_WIDTH
 from app.paint import setting_of
 from app.type_fit import LEADING, shortened
 from app.typeface import typeface
-from app.wording import part_size, size
+from app.wording import part_size
 from core.drawing.cloth import Heading, draw_sheet
 from core.drawing.marks import Drawing, Label
 from core.lay.lay import BOLT, Sheet
-from core.lengths import RULERS, show
+from core.lengths import RULERS, show, show_size
 from core.plan import FabricPlan, Part, Plan
 
 _HEAD: Final = HEADING * LEADING + 4 + 2 * LINE  # the page's heading and two lines of facts
@@ -101,7 +101,9 @@ def _facts(plan: Plan, fabric_plan: FabricPlan, sheet: Sheet) -> str:
     units, lay = plan.project.units, fabric_plan.lay
     if sheet.on != BOLT:
         rect = dict(lay.sheets)[sheet]
-        return f"Before cutting, check that it measures {size(rect.across, rect.along, units)}."
+        return (
+            f"Before cutting, check that it measures {show_size(rect.across, rect.along, units)}."
+        )
     return (
         f"Usable width {show(fabric_plan.fabric.cutting_width, units)}. "
         f"Buy {fabric_plan.buy.sale_text} ({show(lay.bought_along, units)}); "

@@ -8,9 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from app.window.read_table import Row
-from app.wording import money, part_size, purchase, size, times
+from app.wording import cost, part_size, purchase, times
 from core.drawing.cloth import sheet_title
-from core.lengths import Rounding, Units, show, typeset
+from core.lengths import Rounding, Units, show, show_size, typeset
 from core.plan import FabricPlan, Part, Plan
 from core.quilt import Seams
 from core.sewing import sewing
@@ -30,11 +30,11 @@ def to_buy(plan: Plan) -> list[Row]:
     rows = [_buy_row(fabric_plan, units) for fabric_plan in plan.fabrics]
     if (batting := plan.batting) is not None:
         if batting.package is None:
-            needed = size(batting.across, batting.along, units)
+            needed = show_size(batting.across, batting.along, units)
             rows.append(_row("batting", f"by the roll, {needed}", "", ""))
         else:
             name, across, along = batting.package
-            rows.append(_row("batting", f"{name}, {size(across, along, units)}", "", ""))
+            rows.append(_row("batting", f"{name}, {show_size(across, along, units)}", "", ""))
     return rows
 
 
@@ -43,7 +43,7 @@ def _buy_row(fabric_plan: FabricPlan, units: Units) -> Row:
     if not fabric_plan.lay.placements:
         return _row(name, "nothing: not used", "", "")
     waste = f"{round(fabric_plan.waste_share * 100)} %"
-    return _row(name, purchase(fabric_plan, units), money(buy.cost), waste)
+    return _row(name, purchase(fabric_plan, units), cost(buy.cost), waste)
 
 
 def proof(fabric_plan: FabricPlan) -> str:
@@ -96,7 +96,7 @@ def warnings(plan: Plan) -> list[Row]:
 def figures(plan: Plan) -> list[Row]:
     """The finishing arithmetic, part by part."""
     units = plan.project.units
-    finished = size(plan.finished_width, plan.finished_length, units)
+    finished = show_size(plan.finished_width, plan.finished_length, units)
     rows = [_row("Quilt with its borders", finished)]
     rows.extend(
         _row(f"{cloth.fabric.name}: to buy", proof(cloth))
@@ -110,17 +110,17 @@ def figures(plan: Plan) -> list[Row]:
         rows.append(_row(f"Border {border.number}: grain", grain))
     rows.extend(_backing(plan, units))
     if (batting := plan.batting) is not None:
-        rows.append(_row("Batting", size(batting.across, batting.along, units)))
+        rows.append(_row("Batting", show_size(batting.across, batting.along, units)))
     rows.extend(_binding(plan, units))
     if (sleeve := plan.sleeve) is not None:
-        rows.append(_row("Sleeve: cut size", size(sleeve.cut_width, sleeve.length, units)))
+        rows.append(_row("Sleeve: cut size", show_size(sleeve.cut_width, sleeve.length, units)))
     return rows
 
 
 def _backing(plan: Plan, units: Units) -> Iterator[Row]:
     if (backing := plan.backing) is None:
         return
-    yield _row("Backing", size(backing.across, backing.along, units))
+    yield _row("Backing", show_size(backing.across, backing.along, units))
     panels = times(backing.panels, "panel")
     seams = "" if backing.seams is Seams.NONE else f", seams {backing.seams.value}"
     yield _row("Backing: sewn from", f"{panels}{seams}")

@@ -55,7 +55,6 @@ class Canvas(QGraphicsView):
         self._empty_words = empty_words
         self.theme: Theme = SCREEN_LIGHT
         self._items: list[DrawingItem] = []
-        self._home = fit
         self._fit = fit
         self._drag_from: QPointF | None = None
         self._space = False

@@ -16,7 +16,7 @@ from fractions import Fraction
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 from core.fabric import Fabric
 from core.lay.lay import Placement, Rect, Sheet
-from core.lengths import RULERS, Inches, Units, show
+from core.lengths import RULERS, Inches, Units, show, show_size
 from core.plan import FabricPlan, Plan
 
 MARGIN = Fraction(4)  # inches of cloth beside the selvages, for the ruler and the arrow
@@ -90,7 +90,7 @@ def sheet_title(fabric: Fabric, sheet: Sheet, length: Inches, units: Units) -> s
         return f"{fabric.name}, from the bolt"
     place = int(sheet.on.removeprefix("on_hand[").removesuffix("]"))
     piece = fabric.on_hand[place]
-    size = f"{show(piece.across, units, unit=False)} × {show(length, units)}"
+    size = show_size(piece.across, length, units)
     which = f", piece {sheet.copy} of {piece.count}" if piece.count > 1 else ""
     return f"{fabric.name}, on hand {size}{which}"
 
@@ -134,21 +134,17 @@ def _cloth(frame: _Frame, cloth: Rect) -> Iterator[Mark]:
 
 
 def _offcut(frame: _Frame, rect: Rect, units: Units) -> Iterator[Mark]:
-    size = _size(rect, units)
+    size = show_size(rect.across, rect.along, units)
     yield frame.area(rect, "offcut")
     yield frame.label(rect, (f"offcut\n{size}", f"offcut {size}", size, "offcut"), "offcut")
 
 
 def _piece(frame: _Frame, plan: Plan, placement: Placement) -> Iterator[Mark]:
     part, key = plan.part(placement.name), plan.label(placement)
-    size = _size(placement.rect, plan.project.units)
+    size = show_size(placement.rect.across, placement.rect.along, plan.project.units)
     texts = (f"{key}\n{part.name}\n{size}", f"{key}  {part.name}  {size}", f"{key}\n{size}")
     yield frame.area(placement.rect, part.role, key)
     yield frame.label(placement.rect, (*texts, f"{key}  {size}", key), part.role, key)
-
-
-def _size(rect: Rect, units: Units) -> str:
-    return f"{show(rect.across, units, unit=False)} × {show(rect.along, units)}"
 
 
 def _ruler(frame: _Frame, cloth: Rect, units: Units) -> Iterator[Mark]:

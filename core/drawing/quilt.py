@@ -8,7 +8,7 @@ from fractions import Fraction
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 from core.finish.border import BorderPlan
 from core.lay.lay import Rect
-from core.lengths import Inches, Units, show
+from core.lengths import Inches, show_size
 from core.plan import Plan
 from core.quilt import Corners, Seams
 
@@ -62,7 +62,7 @@ def _borders(plan: Plan, quilt: Rect) -> Iterator[Mark]:
         yield from _border(border, outer, inner, letters)
         outer = inner
     units = plan.project.units
-    size = _size(plan.project.quilt.width, plan.project.quilt.length, units)
+    size = show_size(plan.project.quilt.width, plan.project.quilt.length, units)
     yield _area(outer, "top")
     yield _label(outer, (f"quilt top\n{size}", "quilt top", "top"), "top")
 
@@ -133,10 +133,6 @@ def _binding(plan: Plan, quilt: Rect) -> Iterator[Mark]:
     for band in bands:
         yield _area(band, "binding", "binding")
     yield Line((*_corners(quilt), _corners(quilt)[0]), "edge")
-
-
-def _size(width: Inches, length: Inches, units: Units) -> str:
-    return f"{show(width, units, unit=False)} × {show(length, units)}"
 
 
 def _grown(rect: Rect, by: Inches) -> Rect:

@@ -87,32 +87,23 @@ def _all_options(
     backing: Backing, across: Inches, along: Inches, fabric: Fabric
 ) -> Iterator[BackingPlan]:
     """Panels along the quilt first; panels across it unless the print has one way up."""
-    one_piece_only = backing.seams is Seams.NONE
-    if backing.seams is not Seams.CROSSWISE:
-        for option in _panels(backing, across, along, fabric, turned=False):
-            if option.panels == 1 or not one_piece_only:
+    if fabric.one_way_print and backing.seams is Seams.CROSSWISE:
+        raise Refusal(
+            "backing.seams",
+            "crosswise seams would lay a one-way print sideways; choose lengthwise seams",
+        )
+    ways = {
+        False: backing.seams is not Seams.CROSSWISE,
+        True: backing.seams is not Seams.LENGTHWISE and not fabric.one_way_print,
+    }
+    for turned in (turned for turned, allowed in ways.items() if allowed):
+        for option in _panels(backing, across, along, fabric, turned=turned):
+            if option.panels == 1 or backing.seams is not Seams.NONE:
                 yield option
-    if backing.seams is Seams.LENGTHWISE:
-        return
-    if fabric.one_way_print:
-        if backing.seams is Seams.CROSSWISE:
-            raise Refusal(
-                "backing.seams",
-                "crosswise seams would lay a one-way print sideways; choose lengthwise seams",
-            )
-        return
-    for option in _panels(backing, across, along, fabric, turned=True):
-        if option.panels == 1 or not one_piece_only:
-            yield option
 
 
 def _panels(
-    backing: Backing,
-    across: Inches,
-    along: Inches,
-    fabric: Fabric,
-    *,
-    turned: bool,
+    backing: Backing, across: Inches, along: Inches, fabric: Fabric, *, turned: bool
 ) -> Iterator[BackingPlan]:
     """Panels that run along the quilt, or (turned) across it."""
     cover, panel_along = (along, across) if turned else (across, along)

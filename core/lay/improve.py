@@ -107,10 +107,7 @@ class _Search:
     @property
     def finished(self) -> bool:
         """Whether nothing is left to gain, or what is left is not worth the time."""
-        if not self.complete or self.best is None or self.best_score is None:
-            return False
-        proved = self.task.bought(self.bound) == self.best_score[1]
-        return proved and self.fruitless >= PATIENCE
+        return self.complete and self.proved and self.fruitless >= PATIENCE
 
     @property
     def proved(self) -> bool:

@@ -1,7 +1,8 @@
 """Lay a problem: cloth by cloth, the least that buys, with the cuts that make it.
 
 What counts, in this order: what is bought, the joins, the length used, the cuts,
-one large offcut. Each cloth is a problem of its own, since every piece and run names its cloth.
+one large offcut. Each cloth is a problem of its own, since every piece and run
+names its cloth.
 """
 
 from __future__ import annotations
@@ -30,7 +31,7 @@ def solve(
 ) -> Lay:
     """The best lay found until `stop`; the same problem, seed and iterations give the same.
 
-    Expects a problem that `core.lay.refuse.check_problem` lets pass. What finds
+    Expects a problem that `core.lay.refuse.require_layable` lets pass. What finds
     no room, because no more may be bought, is `unplaced`. `on_better` is given
     each better lay as it is found.
     """
