@@ -11,7 +11,10 @@ from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
 
-from core.lengths import RULERS, Inches, Rounding, Units, rounded
+from core.lengths import INCHES_PER_MM, RULERS, Inches, Rounding, Units, rounded
+
+INCHES_PER_YARD = 36
+INCHES_PER_METRE = 1000 * INCHES_PER_MM
 
 
 class Grain(StrEnum):
@@ -52,6 +55,14 @@ class Fabric:
     straightening: Inches = Fraction(0)
     on_hand: tuple[OnHand, ...] = ()
     buy_more: bool = True
+    price_per_metre: Fraction | None = None
+
+    @property
+    def price_per_inch(self) -> Fraction | None:
+        """The price by the yard or by the metre, as it is sold; None where it is not known."""
+        if self.price_per_metre is not None:
+            return self.price_per_metre / INCHES_PER_METRE
+        return None if self.price_per_yard is None else self.price_per_yard / INCHES_PER_YARD
 
     @property
     def usable_width(self) -> Inches:

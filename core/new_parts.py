@@ -20,6 +20,7 @@ def new_fabric(name: str, units: Units) -> dict[str, Any]:
         "selvage": _round("1 cm", "1/2 in", units),
         "sale_unit": _round("10 cm", "1/8 yd", units),
         "price_per_yard": None,
+        "price_per_metre": None,
         "one_way_print": False,
         "repeat": None,
         "shrinkage": {"across": "0%", "along": "0%"},

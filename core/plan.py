@@ -29,7 +29,6 @@ from core.ways import Chosen, choose
 
 # I and O are left out: they read as 1 and 0.
 _LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"
-_YARD = 36
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,11 +54,15 @@ class Part:
 
 @dataclass(frozen=True, slots=True)
 class Purchase:
-    """What to buy of one fabric. `cost` is None where no price is known."""
+    """What to buy of one fabric. `cost` is None where no price is known.
+
+    `along` is all of it: `lays` equal lengths, one for each kit where kits are cut one by one.
+    """
 
     along: Inches
     sale_text: str
     cost: Fraction | None
+    lays: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,7 +124,7 @@ def _make(project: Project) -> Plan:
         finished_length=length,
         parts=parts,
         fabrics=tuple(
-            _fabric_plan(fabric, lay, parts)
+            _fabric_plan(fabric, lay, parts, project.quilt.lays)
             for fabric, lay in zip(project.fabrics, chosen.lay.cloths, strict=True)
         ),
         borders=chosen.borders,
@@ -157,18 +160,19 @@ def _letter(place: int) -> str:
     return (_LETTERS[turn - 1] if turn else "") + _LETTERS[place]
 
 
-def _fabric_plan(fabric: Fabric, lay: ClothLay, parts: tuple[Part, ...]) -> FabricPlan:
+def _fabric_plan(fabric: Fabric, lay: ClothLay, parts: tuple[Part, ...], lays: int) -> FabricPlan:
     by_name = {part.name: part for part in parts}
     labels = {(p.sheet, p.rect): by_name[p.name].label(p.copy) for p in lay.placements}
     offcuts = frozenset((offcut.sheet, offcut.rect) for offcut in lay.offcuts)
-    price = fabric.price_per_yard
-    buy = Purchase(
-        lay.bought_along,
-        sale_text(lay.bought_along, fabric.sale_unit),
-        None if price is None else price * lay.bought_along / _YARD,
-    )
     steps = steps_for(lay.cuts, labels, offcuts, fabric.straightening)
-    return FabricPlan(fabric, lay, buy, _waste_share(fabric, lay), steps)
+    return FabricPlan(fabric, lay, _purchase(fabric, lay, lays), _waste_share(fabric, lay), steps)
+
+
+def _purchase(fabric: Fabric, lay: ClothLay, lays: int) -> Purchase:
+    along, price = lay.bought_along * lays, fabric.price_per_inch
+    each = sale_text(lay.bought_along, fabric.sale_unit)
+    text = f"{lays} × {each}" if lays > 1 and along else each
+    return Purchase(along, text, None if price is None else price * along, lays)
 
 
 def _waste_share(fabric: Fabric, lay: ClothLay) -> Fraction:

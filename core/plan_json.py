@@ -26,6 +26,7 @@ def plan_document(plan: Plan) -> dict[str, Any]:
             "finished_width": str(plan.finished_width),
             "finished_length": str(plan.finished_length),
             "copies": plan.project.quilt.copies,
+            "kits": plan.project.quilt.kits.value,
         },
         "parts": [
             {
@@ -60,6 +61,7 @@ def _fabric(plan: Plan, fabric: FabricPlan) -> dict[str, Any]:
             "along": str(fabric.buy.along),
             "sale_text": fabric.buy.sale_text,
             "cost": None if cost is None else money(cost),
+            "lays": fabric.buy.lays,
         },
         "waste_share": str(fabric.waste_share),
         "steps": [

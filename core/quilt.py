@@ -54,6 +54,13 @@ class Seams(StrEnum):
     NONE = "none"
 
 
+class Kits(StrEnum):
+    """Several equal quilts: cut together from one lay, or one lay for each kit."""
+
+    TOGETHER = "together"
+    EACH = "each"
+
+
 @dataclass(frozen=True, slots=True)
 class Quilt:
     """The top as measured, raw edge to raw edge, before the project's borders."""
@@ -63,6 +70,17 @@ class Quilt:
     length: Inches
     edge_thickness: Inches = Fraction(1, 8)
     copies: int = 1
+    kits: Kits = Kits.TOGETHER
+
+    @property
+    def cut_together(self) -> int:
+        """How many of the copies one lay holds."""
+        return self.copies if self.kits is Kits.TOGETHER else 1
+
+    @property
+    def lays(self) -> int:
+        """How many times the lay is bought and cut."""
+        return self.copies // self.cut_together
 
 
 @dataclass(frozen=True, slots=True)

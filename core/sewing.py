@@ -60,7 +60,7 @@ def _joined_strips(plan: Plan, border: BorderPlan) -> str:
         f"{strip.count} of {show(strip.length, units)} ({strip.name.split(' ', 2)[2]})"
         for strip in border.strips
     )
-    if plan.project.quilt.copies > 1:
+    if plan.project.quilt.cut_together > 1:
         lengths += " for each quilt"
     if part.count == 1:
         return f"From {_labels(part)} cut {lengths}."
@@ -91,7 +91,7 @@ def _sleeve(plan: Plan) -> Iterator[str]:
     if sleeve is None:
         return
     part = plan.part("sleeve")
-    if part.count > plan.project.quilt.copies:
+    if part.count > plan.project.quilt.cut_together:
         yield f"Join {_labels(part)} end to end and trim to {show(sleeve.length, units)}."
     yield (
         f"Hem the short ends, fold it in half along its length right side out, and sew the long "

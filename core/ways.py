@@ -7,27 +7,24 @@ two combinations share is laid once), and the cheapest is kept.
 
 from __future__ import annotations
 
-import re
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
 from fractions import Fraction
-from functools import lru_cache
 from itertools import product
 from math import prod
 from typing import TypeAlias
 
+from core.cloth_lay import cloth_problem, lay_one, paths_on
 from core.fabric import Fabric
 from core.finish.backing import BackingPlan, backing_options
 from core.finish.binding import BindingPlan, plan_binding
 from core.finish.border import BorderPlan, border_options
 from core.finish.demand import Demand, Wanted, for_copies
 from core.finish.sleeve import SleevePlan, plan_sleeve
-from core.lay.check import check
 from core.lay.lay import ClothLay, Lay, Unplaced
-from core.lay.problem import Cloth, LayProblem, Piece, Run
-from core.lay.refuse import require_layable
-from core.lay.solve import solve
-from core.lengths import Inches, Units
+from core.lay.problem import Run
+from core.lay.stop import Stop
+from core.lengths import Inches
 from core.quilt import Project
 from core.refusal import Refusal
 
@@ -35,8 +32,10 @@ PartPlan: TypeAlias = BorderPlan | BackingPlan | BindingPlan | SleevePlan
 Combination: TypeAlias = tuple[PartPlan, ...]
 Score: TypeAlias = tuple[int, int, Fraction, Fraction, int, Fraction]
 
-_IN_PROBLEM = re.compile(r"(pieces|runs)\[(\d+)\]")
 MOST_COMBINATIONS = 32  # beyond this, parts are chosen one after the other
+# With more copies than a few in one lay, every try takes long: ways are told apart by a few
+# tries, and the best is laid with fewer than usual. 30 kits were never laid the worse for it.
+FEW_COPIES, IN_HASTE, WITH_CARE = 3, 12, 100
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,83 +99,78 @@ def _options(
 def _candidates(
     project: Project, options: list[tuple[PartPlan, ...]], finished: tuple[Inches, Inches]
 ) -> Iterator[Chosen]:
-    """Every combination where they are few; else part by part, the others held."""
-    if prod(len(ways) for ways in options) <= MOST_COMBINATIONS:
-        for combination in product(*options):
-            yield _lay_out(project, combination, finished)
+    """Combinations worth a choice; what is a last resort only where nothing else can be laid."""
+    usual = [tuple(way for way in ways if not _last_resort(way)) or ways for ways in options]
+    found = list(_tried(project, usual, finished))
+    yield from found
+    if usual != options and not any(_complete(one) for one in found):
+        yield from _tried(project, options, finished)
+
+
+def _tried(
+    project: Project, options: list[tuple[PartPlan, ...]], finished: tuple[Inches, Inches]
+) -> Iterator[Chosen]:
+    """Every combination where they are few; else part by part, the others held.
+
+    Of many quilts cut together each combination is laid in haste, and only the
+    best with care.
+    """
+    count = prod(len(ways) for ways in options)
+    if count > MOST_COMBINATIONS:
+        yield from _part_by_part(project, options, finished)
         return
+    combinations = list(product(*options))
+    many = project.quilt.cut_together > FEW_COPIES
+    if many and count > 1:
+        best = min(
+            (lay_out(project, combination, finished, IN_HASTE) for combination in combinations),
+            key=lambda found: _score(project, found),
+        )
+        combinations = [best.combination]
+    for combination in combinations:
+        yield lay_out(project, combination, finished, WITH_CARE if many else Stop().iterations)
+
+
+def _part_by_part(
+    project: Project, options: list[tuple[PartPlan, ...]], finished: tuple[Inches, Inches]
+) -> Iterator[Chosen]:
     held = [ways[0] for ways in options]
     for place, ways in enumerate(options):
         tried = [
-            _lay_out(project, (*held[:place], way, *held[place + 1 :]), finished) for way in ways
+            lay_out(project, (*held[:place], way, *held[place + 1 :]), finished) for way in ways
         ]
         best = min(range(len(ways)), key=lambda i: _score(project, tried[i]))
         held[place] = ways[best]
         yield tried[best]
 
 
-def _lay_out(project: Project, combination: Combination, finished: tuple[Inches, Inches]) -> Chosen:
+def _last_resort(part: PartPlan) -> bool:
+    return getattr(part, "last_resort", False)
+
+
+def lay_out(
+    project: Project,
+    combination: Combination,
+    finished: tuple[Inches, Inches],
+    iterations: int = Stop().iterations,
+) -> Chosen:
+    """One way to cut every part, laid cloth by cloth; each cloth is checked."""
     single = [demand for part in combination for demand in part.demands]
-    demands = for_copies(single, project.quilt.copies)
+    demands = for_copies(single, project.quilt.cut_together)
     cloths: list[ClothLay] = []
     unplaced: list[Unplaced] = []
     for fabric in project.fabrics:
-        lay = _lay_one(_cloth_problem(fabric, demands), _paths(fabric, demands))
+        problem = cloth_problem(for_one_lay(fabric, project.quilt.lays), demands)
+        lay = lay_one(problem, paths_on(fabric, demands), iterations)
         cloths.extend(lay.cloths)
         unplaced.extend(lay.unplaced)
     return Chosen(combination, demands, Lay(tuple(cloths), tuple(unplaced)), finished)
 
 
-def _cloth_problem(fabric: Fabric, demands: Sequence[Demand]) -> LayProblem:
-    cloth = Cloth(
-        fabric.name,
-        fabric.cutting_width,
-        fabric.sale_unit,
-        fabric.straightening,
-        fabric.shrinkage_along,
-        fabric.on_hand,
-        fabric.buy_more,
-    )
-    wanted = [demand.wanted for demand in demands if demand.wanted.cloth == fabric.name]
-    return LayProblem(
-        (cloth,),
-        tuple(item for item in wanted if isinstance(item, Piece)),
-        tuple(item for item in wanted if isinstance(item, Run)),
-    )
-
-
-def _paths(fabric: Fabric, demands: Sequence[Demand]) -> tuple[tuple[str, str], ...]:
-    """Which part of the project asked for each name on this cloth."""
-    return tuple((d.wanted.name, d.path) for d in demands if d.wanted.cloth == fabric.name)
-
-
-@lru_cache(maxsize=512)
-def _lay_one(problem: LayProblem, paths: tuple[tuple[str, str], ...]) -> Lay:
-    """The lay of one cloth, passed by the checker; kept, since edits leave most cloths alone."""
-    _require_layable(problem, dict(paths))
-    lay = solve(problem)
-    faults = check(problem, lay)
-    if faults:
-        said = "; ".join(fault.sentence for fault in faults)
-        raise LayFault(f"the lay of {problem.cloths[0].name} is wrong: {said}")
-    return lay
-
-
-def _require_layable(problem: LayProblem, paths: dict[str, str]) -> None:
-    """Refuse what cannot be laid, naming the part of the project that asked for it."""
-    try:
-        require_layable(problem)
-    except Refusal as refusal:
-        found = _IN_PROBLEM.match(refusal.path)
-        if found is None:
-            raise
-        wanted = problem.pieces if found[1] == "pieces" else problem.runs
-        path = paths[wanted[int(found[2])].name]
-        raise Refusal(path, refusal.template, Units.INCHES, **refusal.lengths) from None
-
-
-class LayFault(RuntimeError):
-    """The solver made a lay that the checker refuses: a fault of the program, never shown."""
+def for_one_lay(fabric: Fabric, lays: int) -> Fabric:
+    """The fabric with its pieces on hand shared out among so many equal lays."""
+    shares = (replace(piece, count=piece.count // lays) for piece in fabric.on_hand)
+    return replace(fabric, on_hand=tuple(piece for piece in shares if piece.count))
 
 
 def _score(project: Project, found: Chosen) -> Score:
@@ -187,16 +181,21 @@ def _score(project: Project, found: Chosen) -> Score:
     """
     cost = Fraction(0)
     for fabric, cloth in zip(project.fabrics, found.lay.cloths, strict=True):
-        price = Fraction(1) if fabric.price_per_yard is None else fabric.price_per_yard
+        price = Fraction(1) if fabric.price_per_inch is None else fabric.price_per_inch
         cost += price * cloth.bought_along
     return (
         len(found.lay.unplaced) + (0 if _matched(found) else 1),
-        sum(1 for part in found.combination if getattr(part, "last_resort", False)),
+        sum(1 for part in found.combination if _last_resort(part)),
         cost,
         sum((cloth.bought_along for cloth in found.lay.cloths), Fraction(0)),
         sum(len(cloth.placements) for cloth in found.lay.cloths),
         sum((cloth.used_along for cloth in found.lay.cloths), Fraction(0)),
     )
+
+
+def _complete(found: Chosen) -> bool:
+    """Whether everything found room and every print matches."""
+    return not found.lay.unplaced and _matched(found)
 
 
 def _matched(found: Chosen) -> bool:

@@ -23,6 +23,7 @@ from core.quilt import (
     Corners,
     Fold,
     Joins,
+    Kits,
     Project,
     Quilt,
     Seams,
@@ -125,6 +126,7 @@ def projects(draw: st.DrawFn) -> Project:
         draw(lengths(6, 100, units)),
         draw(lengths(0, 0.5, units)),
         draw(st.sampled_from((1, 1, 1, 2, 3))),
+        draw(st.sampled_from(Kits)),
     )
     return Project(
         quilt,

@@ -29,7 +29,8 @@ def _lines(plan: Plan) -> Iterator[str]:
         copies = plan.project.quilt.copies
         each = f"{copies} × " if copies > 1 else ""
         yield f"  batting: {each}{size}, {how}"
-    yield "To cut:"
+    lays = plan.project.quilt.lays
+    yield f"To cut, {lays} times:" if lays > 1 else "To cut:"
     for part in plan.parts:
         across = show(part.across, units, unit=False)
         long = f"{across} × {show(part.along, units)}" if part.along else f"{across} wide strips"

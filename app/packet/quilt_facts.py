@@ -34,7 +34,9 @@ def _whole(plan: Plan) -> Iterator[Fact]:
     quilt, units = plan.project.quilt, plan.project.units
     finished = show_size(plan.finished_width, plan.finished_length, units)
     yield Fact(f"Finished {finished}", bold=True)
-    if quilt.copies > 1:
+    if quilt.lays > 1:
+        yield Fact(f"This packet cuts one of {quilt.lays} equal kits.", bold=True)
+    elif quilt.copies > 1:
         yield Fact(f"This packet cuts {quilt.copies} of them.", bold=True)
     yield Fact(f"top, as measured {show_size(quilt.width, quilt.length, units)}", "top")
 

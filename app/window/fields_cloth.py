@@ -42,6 +42,15 @@ QUILT = PartKind(
             "How many equal quilts to cut at once, as for a class.",
             rare=True,
         ),
+        Field(
+            "kits",
+            "Several are cut",
+            Kind.CHOICE,
+            "Together: all copies are laid on one length of cloth, which buys least. Kit by kit: "
+            "each is bought and cut by itself, from a length that can be handed over.",
+            (("together", "Together, in one lay"), ("each", "Kit by kit, one lay each")),
+            rare=True,
+        ),
     ),
 )
 
@@ -71,6 +80,15 @@ FABRIC = PartKind(
             "Price per yard",
             Kind.MONEY,
             "What a yard costs, in your money. Leave it empty if you do not know.",
+            none_words="not known",
+            rare=True,
+        ),
+        Field(
+            "price_per_metre",
+            "Price per metre",
+            Kind.MONEY,
+            "What a metre costs, in your money, where cloth is sold by the metre. A fabric has "
+            "one price: per yard or per metre.",
             none_words="not known",
             rare=True,
         ),

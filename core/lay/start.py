@@ -246,14 +246,15 @@ class _Table:
         best: tuple[bool, bool, int] | None = None
         found = None
         bolt, sign = self.task.bolt, -1 if self.rules.widest else 1
-        joined = strip.joined if self.rules.thrifty else self.task.width
+        least, anywhere = strip.least, strip.joined
+        joined = anywhere if self.rules.thrifty else self.task.width
         for index, (board, _, _, w, h) in enumerate(self.free):
             for lengthwise, length, width in ((False, w, h), (True, h, w)):
                 allowed = strip.lengthwise if lengthwise else strip.crosswise
-                if not allowed or width < strip.strip or length < strip.least:
+                if not allowed or width < strip.strip or length < least:
                     continue
                 enough = length >= wanted
-                if not enough and length < (joined if board == bolt else strip.joined):
+                if not enough and length < (joined if board == bolt else anywhere):
                     continue
                 key = (board == self._last, not enough, length if enough else sign * length)
                 if best is None or key < best:

@@ -18,6 +18,7 @@ from core.quilt import (
     Corners,
     Fold,
     Joins,
+    Kits,
     Project,
     Quilt,
     Seams,
@@ -65,6 +66,7 @@ def _quilt(fields: Fields) -> Quilt:
         length=fields.length("length"),
         edge_thickness=fields.length("edge_thickness", zero=True),
         copies=fields.count("copies", 1, most=MOST_COPIES),
+        kits=fields.choice("kits", Kits, "together"),
     )
     fields.done()
     return quilt
@@ -77,7 +79,8 @@ def _fabric(fields: Fields) -> Fabric:
         width=fields.length("width"),
         selvage=fields.length("selvage", zero=True),
         sale_unit=fields.length("sale_unit"),
-        price_per_yard=_price(fields) if fields.has("price_per_yard") else None,
+        price_per_yard=_price(fields, "price_per_yard"),
+        price_per_metre=_price(fields, "price_per_metre"),
         one_way_print=fields.flag("one_way_print", default=False),
         repeat=fields.length("repeat") if fields.has("repeat") else None,
         shrinkage_across=across,
@@ -89,6 +92,11 @@ def _fabric(fields: Fields) -> Fabric:
         buy_more=fields.flag("buy_more", default=True),
     )
     fields.done()
+    if fabric.price_per_yard is not None and fabric.price_per_metre is not None:
+        raise Refusal(
+            fields.at("price_per_metre"),
+            "this fabric has a price per yard too; keep one of the two and clear the other",
+        )
     if fabric.cutting_width <= 0:
         raise Refusal(
             fields.at("selvage"), "the selvages and shrinkage use up the width; write smaller ones"
@@ -105,12 +113,12 @@ def _shrinkage(fields: Fields) -> tuple[Fraction, Fraction]:
     return shares
 
 
-def _price(fields: Fields) -> Fraction:
-    text = fields.raw("price_per_yard")
+def _price(fields: Fields, key: str) -> Fraction | None:
+    if not fields.has(key):
+        return None
+    text = fields.raw(key)
     if not isinstance(text, str) or not _PRICE.fullmatch(text.strip()):
-        raise Refusal(
-            fields.at("price_per_yard"), 'write the price as text, such as "12.50", or null'
-        )
+        raise Refusal(fields.at(key), 'write the price as text, such as "12.50", or null')
     return Fraction(text.strip().replace(",", "."))
 
 

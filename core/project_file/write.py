@@ -30,6 +30,7 @@ def to_document(project: Project) -> dict[str, Any]:
             "length": text(quilt.length),
             "edge_thickness": text(quilt.edge_thickness),
             "copies": quilt.copies,
+            "kits": quilt.kits.value,
         },
         "fabrics": [_fabric_document(fabric, project.units) for fabric in project.fabrics],
         "borders": [_border_document(border, project.units) for border in project.borders],
@@ -60,13 +61,13 @@ def to_document(project: Project) -> dict[str, Any]:
 
 
 def _fabric_document(fabric: Fabric, units: Units) -> dict[str, Any]:
-    price = fabric.price_per_yard
     return {
         "name": fabric.name,
         "width": exact_text(fabric.width, units),
         "selvage": exact_text(fabric.selvage, units),
         "sale_unit": _sale_unit(fabric.sale_unit, units),
-        "price_per_yard": None if price is None else _decimal(price),
+        "price_per_yard": _price(fabric.price_per_yard),
+        "price_per_metre": _price(fabric.price_per_metre),
         "one_way_print": fabric.one_way_print,
         "repeat": None if fabric.repeat is None else exact_text(fabric.repeat, units),
         "shrinkage": {
@@ -84,6 +85,10 @@ def _fabric_document(fabric: Fabric, units: Units) -> dict[str, Any]:
         ],
         "buy_more": fabric.buy_more,
     }
+
+
+def _price(price: Fraction | None) -> str | None:
+    return None if price is None else _decimal(price)
 
 
 def _border_document(border: Border, units: Units) -> dict[str, Any]:

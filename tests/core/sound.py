@@ -9,13 +9,13 @@ from fractions import Fraction
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
 from core.drawing.marks import ROLES, Drawing, Label
 from core.drawing.quilt import draw_quilt
-from core.fabric import Fabric, Grain
+from core.fabric import Fabric, Grain, OnHand
 from core.lay.check import check
 from core.lay.lay import Lay, Placement
 from core.lay.problem import Cloth, LayProblem, Piece, Run
 from core.plan import Plan
 from core.plan_json import plan_document
-from core.quilt import Closing, Corners
+from core.quilt import Closing, Corners, Kits
 from tests.core.stranger import cloths_of, cut_out, pieces_of, whole_cloths
 
 NEAR = 1e-6
@@ -68,18 +68,25 @@ def usable(fabric: Fabric) -> Fraction:
     return fabric.width * (1 - fabric.shrinkage_across) - 2 * fabric.selvage
 
 
+def _share_of_hand(fabric: Fabric, lays: int) -> tuple[OnHand, ...]:
+    """What each of so many kits may use of the pieces on hand."""
+    shares = ((piece, piece.count // lays) for piece in fabric.on_hand)
+    return tuple(OnHand(piece.across, piece.along, n) for piece, n in shares if n)
+
+
 def lay_problem(plan: Plan, fabric: Fabric) -> LayProblem:
     """What one fabric must give for all the copies, as a lay problem of its own."""
+    quilt = plan.project.quilt
     cloth = Cloth(
         fabric.name,
         fabric.cutting_width,
         fabric.sale_unit,
         fabric.straightening,
         fabric.shrinkage_along,
-        fabric.on_hand,
+        _share_of_hand(fabric, quilt.lays),
         fabric.buy_more,
     )
-    copies = plan.project.quilt.copies
+    copies = quilt.copies if quilt.kits is Kits.TOGETHER else 1
     parts = (*plan.borders, plan.backing, plan.binding, plan.sleeve)
     wanted = [
         demand.wanted
@@ -109,7 +116,7 @@ def _assert_laid(plan: Plan) -> None:
         assert faults == (), [fault.sentence for fault in faults]
         assert 0 <= fabric.waste_share < 1
         assert (fabric.buy.along == 0) == (fabric.lay.used_along == 0)
-        assert fabric.buy.along == fabric.lay.bought_along
+        assert fabric.buy.along == fabric.lay.bought_along * plan.project.quilt.lays
 
 
 def _assert_runs_reach(plan: Plan) -> None:
@@ -123,7 +130,7 @@ def _assert_runs_reach(plan: Plan) -> None:
         for placed in fabric.lay.placements:
             if placed.name == "binding":
                 segments[placed.run_copy].append(placed)
-    assert len(segments) == plan.project.quilt.copies
+    assert len(segments) * plan.project.quilt.lays == plan.project.quilt.copies
     for strips in segments.values():
         total = sum((p.rect.along if p.turned else p.rect.across) for p in strips)
         assert total - (len(strips) - 1) * plan.binding.join_loss >= plan.binding.needs

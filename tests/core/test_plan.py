@@ -5,14 +5,15 @@ from __future__ import annotations
 from collections import Counter
 from dataclasses import replace
 from fractions import Fraction
+from itertools import product
 
 import pytest
 from hypothesis import HealthCheck, given, settings
 
 from core.fabric import Fabric, Grain, OnHand
-from core.lengths import Units
+from core.lengths import Units, parse
 from core.plan import make_plan
-from core.quilt import Backing, Binding, Border, Corners, Project, Quilt, Sleeve
+from core.quilt import Backing, Binding, Border, Corners, Kits, Project, Quilt, Sleeve
 from core.refusal import Refusal
 from tests.core.demos import DEMOS, demo
 from tests.core.sound import assert_sound
@@ -109,6 +110,47 @@ def test_cloth_on_hand_saves_buying() -> None:
 def test_a_price_makes_a_cost_of_what_is_bought() -> None:
     plan = make_plan(replace(LAP, fabrics=(replace(BOLT, price_per_yard=F(12)), DOTS)))
     assert plan.fabrics[0].buy.cost == plan.fabrics[0].buy.along / 36 * 12
+
+
+def test_a_price_per_metre_is_for_a_metre() -> None:
+    metric = replace(BOLT, sale_unit=parse("10 cm"), price_per_metre=F(12))
+    plan = make_plan(replace(LAP, fabrics=(metric, DOTS)))
+    assert plan.fabrics[0].buy.cost == plan.fabrics[0].buy.along / parse("1 m") * 12
+    assert plan.fabrics[0].buy.sale_text.endswith(" m")
+
+
+def test_kits_cut_one_by_one_are_bought_so_many_times() -> None:
+    one = make_plan(LAP)
+    kits = make_plan(replace(LAP, quilt=replace(LAP.quilt, copies=6, kits=Kits.EACH)))
+    assert_sound(kits)
+    assert kits.parts == one.parts
+    for each, all_of_it in zip(one.fabrics, kits.fabrics, strict=True):
+        assert all_of_it.buy.along == 6 * each.buy.along
+        assert all_of_it.buy.sale_text == f"6 × {each.buy.sale_text}"
+        assert all_of_it.steps == each.steps
+
+
+def test_kits_cut_one_by_one_share_out_what_is_on_hand() -> None:
+    scraps = replace(BOLT, on_hand=(OnHand(F(42), F(40), 7),))
+    quilt = replace(LAP.quilt, copies=3, kits=Kits.EACH)
+    plan = make_plan(replace(LAP, quilt=quilt, fabrics=(scraps, DOTS)))
+    assert_sound(plan)
+    sheets = {sheet.copy for sheet, _ in plan.fabrics[0].lay.sheets if sheet.on != "bolt"}
+    assert sheets <= {1, 2}
+
+
+def test_many_kits_with_free_borders_are_laid_as_well_as_with_care() -> None:
+    """Every way laid with all its tries buys no less than what the quicker choice found."""
+    borders = tuple(Border(name, F(3), grain=Grain.EITHER) for name in ("plum", "dots"))
+    kits = replace(LAP, quilt=replace(LAP.quilt, copies=12), borders=borders)
+    bought = [fabric.buy.along for fabric in make_plan(kits).fabrics]
+    for grains in product((Grain.CROSSWISE, Grain.LENGTHWISE), repeat=2):
+        fixed = tuple(
+            replace(border, grain=grain) for border, grain in zip(borders, grains, strict=True)
+        )
+        assert sum(bought) <= sum(
+            fabric.buy.along for fabric in make_plan(replace(kits, borders=fixed)).fabrics
+        )
 
 
 def test_cloth_on_hand_that_is_not_enough_is_refused() -> None:

@@ -32,11 +32,11 @@ TEXTS = st.sampled_from(
 # Keys that a file may leave out, and keys that may be null.
 OPTIONAL = {
     "copies", "count", "one_way_print", "buy_more", "on_hand", "borders", "fabrics",
-    "mitre_margin", "name",
+    "mitre_margin", "name", "kits",
 }  # fmt: skip
 NULLABLE = {
-    "price_per_yard", "repeat", "shrinkage", "corner_fabric", "backing", "batting", "binding",
-    "sleeve",
+    "price_per_yard", "price_per_metre", "repeat", "shrinkage", "corner_fabric", "backing",
+    "batting", "binding", "sleeve",
 }  # fmt: skip
 
 

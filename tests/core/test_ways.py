@@ -8,11 +8,12 @@ from itertools import product
 
 import pytest
 
-from core import ways
+from core import cloth_lay, ways
 from core.fabric import Fabric, Grain
 from core.lay.lay import Lay
 from core.lay.problem import LayProblem
 from core.lay.solve import solve
+from core.lay.stop import Stop
 from core.plan import make_plan
 from core.quilt import Backing, Binding, Border, Project, Quilt, Seams
 from core.refusal import Refusal
@@ -99,27 +100,27 @@ def test_the_part_that_asked_for_what_cannot_be_laid_is_named() -> None:
 
 
 def test_a_lay_that_the_checker_refuses_is_never_shown(monkeypatch: pytest.MonkeyPatch) -> None:
-    def forgetful(problem: LayProblem) -> Lay:
-        lay = solve(problem)
+    def forgetful(problem: LayProblem, stop: Stop) -> Lay:
+        lay = solve(problem, stop=stop)
         [cloth] = lay.cloths
         return Lay((replace(cloth, placements=cloth.placements[:-1]),))
 
-    monkeypatch.setattr(ways, "solve", forgetful)
+    monkeypatch.setattr(cloth_lay, "solve", forgetful)
     project = Project(Quilt("never laid before", F(51), F(61)), (PLUM,), (Border("plum", F(3, 7)),))
-    with pytest.raises(ways.LayFault, match="the lay of plum is wrong"):
+    with pytest.raises(cloth_lay.LayFault, match="the lay of plum is wrong"):
         ways.choose(project)
 
 
 def test_an_edit_lays_only_the_cloths_that_it_touches(monkeypatch: pytest.MonkeyPatch) -> None:
     laid: list[str] = []
 
-    def watched(problem: LayProblem) -> Lay:
+    def watched(problem: LayProblem, stop: Stop) -> Lay:
         laid.extend(cloth.name for cloth in problem.cloths)
-        return solve(problem)
+        return solve(problem, stop=stop)
 
     project = Project(Quilt("", F(52), F(63)), (PLUM, DOTS), (Border("dots", F(3)),), binding=None)
     project = replace(project, binding=Binding("plum", F(5, 2)))
     make_plan(project)
-    monkeypatch.setattr(ways, "solve", watched)
+    monkeypatch.setattr(cloth_lay, "solve", watched)
     make_plan(replace(project, binding=Binding("plum", F(9, 4))))
     assert laid == ["plum"]

@@ -122,8 +122,8 @@ FLAGS = {
 }
 CHOICES = {
     "plan": (
-        "units", "borders[0].corners", "borders[0].grain", "borders[0].joins", "backing.seams",
-        "binding.fold", "binding.grain", "binding.joins", "binding.closing",
+        "units", "quilt.kits", "borders[0].corners", "borders[0].grain", "borders[0].joins",
+        "backing.seams", "binding.fold", "binding.grain", "binding.joins", "binding.closing",
     ),
     "lay": ("runs[0].grain",),
 }  # fmt: skip
@@ -147,7 +147,7 @@ LISTS = {
 }
 OPTIONAL = {  # keys that a file may leave out
     "plan": {
-        "quilt.copies", "fabrics[1].on_hand[0].count", "fabrics[0].one_way_print",
+        "quilt.copies", "quilt.kits", "fabrics[1].on_hand[0].count", "fabrics[0].one_way_print",
         "fabrics[0].buy_more", "fabrics[0].shrinkage", "fabrics[0].on_hand", "backing", "batting",
         "binding", "sleeve", "borders", "borders[0].mitre_margin", "borders[1].corner_fabric",
         "fabrics[0]", "fabrics[1].on_hand[0]", "borders[0]", "fabrics",
@@ -271,6 +271,12 @@ PART_ROWS = [
     row("plan", "a shrinkage of all there is", "fabrics[0].shrinkage.along", "100%"),
     row("plan", "a shrinkage without its sign", "fabrics[0].shrinkage.along", "3"),
     row("plan", "a price that is no text", "fabrics[0].price_per_yard", 12.5),
+    row("plan", "a price that is no number", "fabrics[0].price_per_metre", "a lot"),
+    changed(
+        "plan", "a price by the yard and another by the metre", "fabrics[0].price_per_metre",
+        ("fabrics[0].price_per_yard", "12"), ("fabrics[0].price_per_metre", "13"),
+    ),
+    row("plan", "ten thousand copies", "quilt.copies", 10_000),
     row("plan", "a negative price", "fabrics[0].price_per_yard", "-1"),
     changed("plan", "no fabrics", "borders[0].fabric", ("fabrics", [])),
     row("plan", "too many borders", "borders", [{}] * 51),

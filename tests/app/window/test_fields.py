@@ -14,7 +14,7 @@ from app.window.fields import PARTS
 from app.window.fields_cloth import ON_HAND
 from core.fabric import Grain
 from core.project_file import to_document
-from core.quilt import Closing, Corners, Fold, Joins, Project, Seams
+from core.quilt import Closing, Corners, Fold, Joins, Kits, Project, Seams
 
 KINDS = (*PARTS, ON_HAND)
 FIELDS = [
@@ -23,6 +23,7 @@ FIELDS = [
     for field in kind.fields
 ]
 CHOICES: dict[str, AbstractSet[StrEnum]] = {
+    "quilt.kits": set(Kits),
     "borders.corners": set(Corners),
     "borders.grain": set(Grain) - {Grain.BIAS},
     "borders.joins": set(Joins),
