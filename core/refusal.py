@@ -6,6 +6,8 @@ and says in one plain sentence what is wrong and what to write instead.
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from core.lengths import Inches, Units, show
 
 
@@ -23,6 +25,7 @@ class Refusal(ValueError):
     ) -> None:
         self.path = _one_line(path)
         self.template = template
+        self.units = units
         self.lengths = lengths
         self.sentence = _one_line(_filled(template, units, lengths))
         super().__init__(f"{self.path}: {self.sentence}" if path else self.sentence)
@@ -30,6 +33,14 @@ class Refusal(ValueError):
     def in_units(self, units: Units) -> Refusal:
         """The same refusal with its lengths in `units`."""
         return Refusal(self.path, self.template, units, **self.lengths)
+
+    def __reduce__(self) -> tuple[Callable[..., Refusal], tuple[object, ...]]:
+        """For pickling: an error is else made again of its one sentence."""
+        return _again, (self.path, self.template, self.units, self.lengths)
+
+
+def _again(path: str, template: str, units: Units, lengths: dict[str, Inches]) -> Refusal:
+    return Refusal(path, template, units, **lengths)
 
 
 def _filled(template: str, units: Units, lengths: dict[str, Inches]) -> str:

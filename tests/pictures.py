@@ -42,6 +42,7 @@ def picture_of_window(target: Path) -> None:
     from app.window.main import DEMO
     from app.window.main_window import MainWindow
     from app.window.memory import Memory
+    from app.window.planner import Planner
     from core.project_file import load
 
     application = QApplication([])
@@ -49,7 +50,8 @@ def picture_of_window(target: Path) -> None:
         settings = QSettings(str(Path(folder) / "none.ini"), QSettings.Format.IniFormat)
         appearance = Appearance(application)
         appearance.wear(Look.LIGHT)
-        window = MainWindow(Document(load(asset(DEMO))), Memory(settings), appearance)
+        planner = Planner()
+        window = MainWindow(Document(load(asset(DEMO))), planner, Memory(settings), appearance)
         window.resize(*WINDOW_SIZE)
         window.show()
         while window.plan is None:
@@ -58,6 +60,7 @@ def picture_of_window(target: Path) -> None:
         window.grab().save(str(target))
         window.document.undo_stack.setClean()
         window.close()
+        planner.close()
 
 
 def picture_of_page(target: Path) -> None:

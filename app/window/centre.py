@@ -35,9 +35,10 @@ class Banner(QFrame):
         row.addWidget(self.text, 1)
         row.addWidget(self.go)
 
-    def tell(self, sentence: str) -> None:
-        """Show a sentence; "" hides the banner."""
+    def tell(self, sentence: str, *, leads: bool = True) -> None:
+        """Show a sentence, and the button if it `leads` to a field; "" hides the banner."""
         self.text.say(sentence)
+        self.go.setVisible(leads)
         self.setVisible(bool(sentence))
 
 

@@ -15,6 +15,7 @@ from app.window.document import Document
 from app.window.files import new_project
 from app.window.main_window import MainWindow
 from app.window.memory import Memory
+from app.window.planner import Planner
 from app.window.recovery import FaultWatch
 from core.lengths import Units
 from core.project_file import load
@@ -40,6 +41,15 @@ class Opener(QObject):
 def run(argv: list[str], project_path: Path | None) -> int:
     """Open the window on a file, or on the demo; return the exit status once it is closed."""
     application = QApplication([sys.argv[0], *argv])
+    planner = Planner()
+    planner.start()
+    try:
+        return _run(application, planner, project_path)
+    finally:
+        planner.close()
+
+
+def _run(application: QApplication, planner: Planner, project_path: Path | None) -> int:
     application.setApplicationName("Crossgrain")
     application.setOrganizationName("Crossgrain")
     application.setDesktopFileName("crossgrain")
@@ -49,7 +59,7 @@ def run(argv: list[str], project_path: Path | None) -> int:
     appearance.wear(Look(memory.text("look", Look.SYSTEM.value)))
     document = Document(_first_project(project_path))
     FaultWatch(document).install()
-    window = MainWindow(document, memory, appearance)
+    window = MainWindow(document, planner, memory, appearance)
     application.installEventFilter(Opener(window))
     window.restore_shape()
     window.show()

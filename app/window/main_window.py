@@ -29,6 +29,10 @@ from core.project_file import SUFFIX
 from core.refusal import Refusal
 
 TOLD_MS = 6000
+RESTARTED = (
+    "The solver stopped and was started again; the last plan stays in sight until it is done."
+)
+LAST_PLAN = " The pictures show the last plan that worked."
 
 
 class MainWindow(QMainWindow):
@@ -37,6 +41,7 @@ class MainWindow(QMainWindow):
     def __init__(
         self,
         document: Document,
+        planner: Planner,
         memory: Memory,
         appearance: Appearance,
         asker: Asker | None = None,
@@ -47,11 +52,12 @@ class MainWindow(QMainWindow):
         self.appearance = appearance
         self.asker = asker or Dialogs(self)
         self.plan: Plan | None = None
-        self.planner = Planner()
+        self.planner = planner
         self.parts = PartsPanel(document)
         self.files = Files(document, self.asker, memory, self.parts.commit, self.parts.untaken)
         self.centre = Centre()
         self.answer = AnswerPanel()
+        self.planning = QLabel("Planning…")
         self.finished = QLabel()
         self._lay_out()
         self.menus = Menus(self)
@@ -67,6 +73,8 @@ class MainWindow(QMainWindow):
         self.splitter.setChildrenCollapsible(False)
         self.splitter.setSizes([320, 560, 400])
         self.setCentralWidget(self.splitter)
+        self.planning.hide()
+        self.statusBar().addPermanentWidget(self.planning)
         self.statusBar().addPermanentWidget(self.finished)
         self.setAcceptDrops(True)
         self.resize(1280, 780)
@@ -79,6 +87,9 @@ class MainWindow(QMainWindow):
         document.undo_stack.cleanChanged.connect(self._retitle)
         self.planner.planned.connect(self._planned)
         self.planner.refused.connect(self._refused)
+        self.planner.failed.connect(self._failed)
+        self.planner.restarted.connect(lambda: self.tell(RESTARTED))
+        self.planner.slow.connect(self.planning.setVisible)
         self.files.told.connect(self.tell)
         self.answer.chosen.connect(self._ring)
         self.answer.asked.connect(self.parts.show_field)
@@ -121,8 +132,15 @@ class MainWindow(QMainWindow):
         self.parts.show_refusal(refusal)
         part = refusal.path.partition(".")[0]
         name = f"{part_name(self.document.form, part)}: " if part else ""
-        kept = " The pictures show the last plan that worked." if self.plan else ""
-        self.centre.banner.tell(f"{name}{refusal.sentence}.{kept}")
+        self.centre.banner.tell(f"{name}{refusal.sentence}.{self._kept()}")
+
+    def _failed(self, sentence: str) -> None:
+        """The program could not plan, which is no fault of the project's."""
+        self.parts.show_plan(None)
+        self.centre.banner.tell(f"{sentence}{self._kept()}", leads=False)
+
+    def _kept(self) -> str:
+        return LAST_PLAN if self.plan else ""
 
     def _go_to_problem(self) -> None:
         self.parts.show_field(self._problem)
@@ -154,9 +172,11 @@ class MainWindow(QMainWindow):
         self.memory.keep("paper", paper.value)
 
     def export(self) -> None:
-        """Write the packet as a PDF."""
+        """Write the packet as a PDF, once the plan of what was typed last is there."""
         self.parts.commit()
-        self.planner.finish()
+        self.planner.when_settled(self._export)
+
+    def _export(self) -> None:
         path = export(self.document, self.plan, self.asker, self.paper())
         if path is None:
             return

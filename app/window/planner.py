@@ -1,49 +1,129 @@
-"""The planner: a project in, its plan out, by signal.
+"""The planner: a project in, its plan out, by signal; the work is done in another process.
 
-Requests that follow each other quickly become one: only the newest project is
-planned. Today the work is done in this process once the event queue is empty,
-so that a plan never stands between a key press and its letter; the interface
-allows for a worker process instead.
+Asking never waits. A newer project makes the older one void, here and in the
+solver, which gives it up. If the solver dies it is started again and asked
+again; the window keeps the last good plan meanwhile.
 """
 
 from __future__ import annotations
 
-from PySide6.QtCore import QObject, QTimer, Signal
+import sys
+from collections.abc import Callable
+from pathlib import Path
 
-from core.plan import make_plan
+from PySide6.QtCore import QObject, QProcess, QTimer, Signal
+
+import app
+from app.solver.talk import Answer, Ask, Fault, Unpacker, packed
+from core.plan import Plan
 from core.quilt import Project
 from core.refusal import Refusal
 
-PAUSE_MS = 15
+SLOW_MS = 300  # a plan that takes longer is announced
+MOST_DEATHS = 3  # in a row, without an answer between them
+ROOT = Path(app.__file__).resolve().parents[1]
 
 
 class Planner(QObject):
-    """Emits `planned(Plan)` or `refused(Refusal)` once for the newest project asked for."""
+    """Emits `planned(Plan)` or `refused(Refusal)` once for the newest project asked for.
+
+    `failed(sentence)` says that there will be neither, and why; `restarted` that the
+    solver had died; `slow(bool)` that a plan takes its time, and later that it is there.
+    """
 
     planned = Signal(object)
     refused = Signal(object)
+    failed = Signal(str)
+    restarted = Signal()
+    slow = Signal(bool)
 
     def __init__(self) -> None:
         super().__init__()
+        self._number = 0
         self._wanted: Project | None = None
-        self._timer = QTimer(self)
-        self._timer.setSingleShot(True)
-        self._timer.timeout.connect(self.finish)
+        self._deaths = 0
+        self._unpacker = Unpacker()
+        self._then: list[Callable[[], None]] = []
+        self._late = QTimer(self, singleShot=True, interval=SLOW_MS)
+        self._late.timeout.connect(lambda: self.slow.emit(True))
+        self._solver = QProcess(self)
+        self._solver.setWorkingDirectory(str(ROOT))
+        self._solver.setProgram(sys.executable)
+        self._solver.setArguments(["-m", "app.solver"])
+        self._solver.setProcessChannelMode(QProcess.ProcessChannelMode.ForwardedErrorChannel)
+        self._solver.readyReadStandardOutput.connect(self._read)
+        self._solver.finished.connect(self._died)
+        self._solver.errorOccurred.connect(self._not_started)
+
+    def start(self) -> None:
+        """Start the solver. The sooner the better: it takes as long as the window to be ready."""
+        self._unpacker = Unpacker()
+        self._solver.start()
 
     def ask(self, project: Project) -> None:
-        """Plan `project` shortly, dropping any project still waiting."""
+        """Plan `project`; whatever was asked before is void."""
+        self._number += 1
         self._wanted = project
-        self._timer.start(PAUSE_MS)
+        self._late.start()
+        self._send()
 
-    def finish(self) -> None:
-        """Plan what is waiting, if anything is, now."""
-        self._timer.stop()
-        project, self._wanted = self._wanted, None
-        if project is None:
-            return
-        try:
-            plan = make_plan(project)
-        except Refusal as refusal:
-            self.refused.emit(refusal)
+    @property
+    def busy(self) -> bool:
+        """Whether a plan is still to come."""
+        return self._wanted is not None
+
+    def when_settled(self, act: Callable[[], None]) -> None:
+        """Call `act` once nothing is left to plan, perhaps at once."""
+        if self.busy:
+            self._then.append(act)
         else:
-            self.planned.emit(plan)
+            act()
+
+    def close(self) -> None:
+        """End the solver; nothing is emitted any more."""
+        self.blockSignals(True)
+        self._late.stop()
+        self._solver.blockSignals(True)
+        self._solver.kill()
+        self._solver.waitForFinished()
+
+    def _send(self) -> None:
+        if self._solver.state() is QProcess.ProcessState.NotRunning:
+            self.start()
+        if self._wanted is not None and self._solver.isWritable():
+            self._solver.write(packed(Ask(self._number, self._wanted)))
+
+    def _read(self) -> None:
+        data = self._solver.readAllStandardOutput().data()
+        for message in self._unpacker.take(bytes(data)):
+            if isinstance(message, Answer) and message.number == self._number:
+                self._deaths = 0
+                self._settle(message.result)
+
+    def _settle(self, result: Plan | Refusal | Fault) -> None:
+        self._wanted = None
+        self._late.stop()
+        self.slow.emit(False)
+        if isinstance(result, Plan):
+            self.planned.emit(result)
+        elif isinstance(result, Refusal):
+            self.refused.emit(result)
+        else:
+            self.failed.emit(f"No plan could be made: the program has a fault ({result.sentence}).")
+        waiting, self._then = self._then, []
+        for act in waiting:
+            self.when_settled(act)
+
+    def _died(self) -> None:
+        """Start again and ask again, unless it dies each time."""
+        self._deaths += 1
+        if self._deaths < MOST_DEATHS:
+            self.restarted.emit()
+            self._send()
+        elif self.busy:
+            self._deaths = 0
+            self._settle(Fault("the solver stops each time it is started"))
+
+    def _not_started(self, error: QProcess.ProcessError) -> None:
+        if error is QProcess.ProcessError.FailedToStart and self.busy:
+            self._settle(Fault(f"the solver does not start: {self._solver.errorString()}"))

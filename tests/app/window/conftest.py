@@ -7,18 +7,20 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QSettings, Qt
+from PySide6.QtCore import QSettings, Qt, QTimer
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from app.assets import asset
+from app.solver.work import result_of
 from app.window.appearance import Appearance, Look
 from app.window.asker import Answer
 from app.window.document import Document
 from app.window.main_window import MainWindow
 from app.window.memory import Memory
 from app.window.part_form import FieldRow
+from app.window.planner import Planner
 from core.project_file import load
 from core.quilt import Project
 
@@ -46,6 +48,24 @@ class ScriptedAsker:
 
     def tell(self, title: str, sentence: str) -> None:
         self.told.append(f"{title}: {sentence}")
+
+
+class PlannerHere(Planner):
+    """Plans in the test's own process, when told to `finish` or soon after."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._soon = QTimer(self, singleShot=True, interval=0)
+        self._soon.timeout.connect(self.finish)
+
+    def finish(self) -> None:
+        """Plan what is waiting, if anything is, now."""
+        self._soon.stop()
+        if self._wanted is not None:
+            self._settle(result_of(self._wanted))
+
+    def _send(self) -> None:
+        self._soon.start()
 
 
 def all_rows(window: MainWindow) -> dict[str, FieldRow]:
@@ -88,21 +108,31 @@ def memory(tmp_path: Path) -> Memory:
 
 
 @pytest.fixture
+def planner(qapp: QApplication) -> PlannerHere:
+    return PlannerHere()
+
+
+@pytest.fixture
 def window(
-    qtbot: QtBot, document: Document, asker: ScriptedAsker, memory: Memory, qapp: QApplication
+    qtbot: QtBot,
+    document: Document,
+    planner: PlannerHere,
+    asker: ScriptedAsker,
+    memory: Memory,
+    qapp: QApplication,
 ) -> MainWindow:
     """Shown, and planned once; changes left unsaved at the end are let go."""
     appearance = Appearance(qapp)
     appearance.wear(Look.LIGHT)
-    window = MainWindow(document, memory, appearance, asker)
+    window = MainWindow(document, planner, memory, appearance, asker)
     qtbot.addWidget(window, before_close_func=lambda _: document.undo_stack.setClean())
     window.show()
-    window.planner.finish()
+    planner.finish()
     return window
 
 
 @pytest.fixture
-def type_in(window: MainWindow, qtbot: QtBot) -> Callable[[str, str], None]:
+def type_in(window: MainWindow, planner: PlannerHere, qtbot: QtBot) -> Callable[[str, str], None]:
     """Type a text over a field's own, and leave it with Enter; then plan."""
 
     def typed(path: str, text: str) -> None:
@@ -112,6 +142,6 @@ def type_in(window: MainWindow, qtbot: QtBot) -> Callable[[str, str], None]:
         QTest.keyClick(editor, Qt.Key.Key_Delete)
         QTest.keyClicks(editor, text)
         QTest.keyClick(editor, Qt.Key.Key_Return)
-        window.planner.finish()
+        planner.finish()
 
     return typed

@@ -21,7 +21,7 @@ from app.window.main_window import MainWindow
 from core import edit
 from core.project_file import load
 from core.refusal import Refusal
-from tests.app.window.conftest import ScriptedAsker, all_rows, editor_at
+from tests.app.window.conftest import PlannerHere, ScriptedAsker, all_rows, editor_at
 
 TypeIn = Callable[[str, str], None]
 
@@ -43,13 +43,15 @@ def test_the_first_plan_is_on_every_view(window: MainWindow) -> None:
     assert "58¹⁄₂ × 70¹⁄₂ in" in window.finished.text()
 
 
-def test_an_edit_repaints_the_pictures_and_the_answer(window: MainWindow, type_in: TypeIn) -> None:
+def test_an_edit_repaints_the_pictures_and_the_answer(
+    window: MainWindow, planner: PlannerHere, type_in: TypeIn
+) -> None:
     yardage, buy = picture(window.centre.yardage), cells(window)
     type_in("quilt.length", "90")
     assert picture(window.centre.yardage) != yardage
     assert cells(window) != buy
     window.document.undo_stack.undo()
-    window.planner.finish()
+    planner.finish()
     assert picture(window.centre.yardage) == yardage
     assert cells(window) == buy
 
@@ -58,7 +60,7 @@ def test_an_edit_is_planned_without_being_asked_for(window: MainWindow, qtbot: Q
     with qtbot.waitSignal(window.planner.planned, timeout=3000):
         window.document.put("quilt.width", "50", "Change quilt width")
     assert window.plan is not None
-    assert window.plan.project is window.document.project
+    assert window.plan.project == window.document.project
 
 
 def test_quick_edits_are_planned_once(window: MainWindow, qtbot: QtBot) -> None:
@@ -258,19 +260,19 @@ def test_every_field_can_be_seen_whole_at_1280_by_800(window: MainWindow, qtbot:
 
 
 def test_a_new_quilt_starts_in_its_name_and_says_what_to_do(
-    window: MainWindow, qtbot: QtBot
+    window: MainWindow, planner: PlannerHere, qtbot: QtBot
 ) -> None:
     with qtbot.waitActive(window):
         window.activateWindow()
     window.parts.show_field("sleeve.depth")
     window.menus.new.trigger()
-    window.planner.finish()
+    planner.finish()
     name = window.focusWidget()
     assert name is editor_at(window, "quilt.name")
     assert name.selectedText() == "New quilt"  # type: ignore[attr-defined]
     blank = picture(window.centre.yardage)
     window.document.edit("Add binding", lambda project: edit.add_part(project, "binding"))
-    window.planner.finish()
+    planner.finish()
     assert picture(window.centre.yardage) != blank
     assert len({pixel(blank, x) for x in range(blank.width())}) > 1, "words on the empty table"
 

@@ -17,7 +17,7 @@ from app.window.main_window import MainWindow
 from app.window.part_section import PartSection
 from core.lengths import Units, typeset
 from core.quilt import Corners
-from tests.app.window.conftest import all_rows, editor_at
+from tests.app.window.conftest import PlannerHere, all_rows, editor_at
 
 TypeIn = Callable[[str, str], None]
 
@@ -236,7 +236,7 @@ def test_a_fabric_in_use_is_not_removed_and_its_part_says_why(window: MainWindow
 
 
 def test_a_plan_that_cannot_be_made_is_told_at_its_part_and_the_last_one_stays(
-    window: MainWindow, type_in: TypeIn
+    window: MainWindow, planner: PlannerHere, type_in: TypeIn
 ) -> None:
     plan = window.plan
     type_in("binding.strip_width", "1/2")
@@ -247,7 +247,7 @@ def test_a_plan_that_cannot_be_made_is_told_at_its_part_and_the_last_one_stays(
     assert "Binding" in window.centre.banner.text.text()
     assert window.plan is plan
     window.document.undo_stack.undo()
-    window.planner.finish()
+    planner.finish()
     assert not window.centre.banner.isVisibleTo(window)
     assert problem(window, "binding.strip_width") == ""
 

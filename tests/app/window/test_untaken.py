@@ -11,7 +11,7 @@ from app.window.asker import Answer
 from app.window.main_window import MainWindow
 from core import edit
 from core.project_file import load
-from tests.app.window.conftest import ScriptedAsker
+from tests.app.window.conftest import PlannerHere, ScriptedAsker
 
 TypeIn = Callable[[str, str], None]
 WIDTH = "borders[1].width"
@@ -83,16 +83,18 @@ def test_mending_the_field_ends_it(refused: MainWindow, type_in: TypeIn) -> None
     assert refused.parts.untaken() == []
 
 
-def test_a_plan_that_works_does_not_hide_refused_text(window: MainWindow, type_in: TypeIn) -> None:
+def test_a_plan_that_works_does_not_hide_refused_text(
+    window: MainWindow, planner: PlannerHere, type_in: TypeIn
+) -> None:
     type_in(WIDTH, "300")  # no cloth gives it: the plan is refused, not the text
     assert window.parts.untaken() == []
     type_in(WIDTH, "abc")
     window.document.edit("Change", lambda project: edit.put(project, WIDTH, "3"))
-    window.planner.finish()
+    planner.finish()
     assert window.parts.untaken() == []
     type_in(WIDTH, "abc")
     window.document.put("quilt.length", "61", "Change")
-    window.planner.finish()
+    planner.finish()
     assert window.parts.untaken() == ["Border 2, finished width"]
 
 

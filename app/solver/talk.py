@@ -1,0 +1,69 @@
+"""What the window and the solver say to each other, and how it crosses a pipe.
+
+A message is a pickle with its length before it. Both ends are this program on
+this machine, started by the same person, so a pickle is as safe as an import.
+"""
+
+from __future__ import annotations
+
+import pickle
+from collections.abc import Iterator
+from dataclasses import dataclass
+from struct import Struct
+
+from core.plan import Plan
+from core.quilt import Project
+from core.refusal import Refusal
+
+_HEAD = Struct("!I")
+
+
+@dataclass(frozen=True, slots=True)
+class Ask:
+    """Plan this project; a later ask makes it void."""
+
+    number: int
+    project: Project
+
+
+@dataclass(frozen=True, slots=True)
+class Fault:
+    """The program failed at a project; `sentence` names the error."""
+
+    sentence: str
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """What came of the ask of that number."""
+
+    number: int
+    result: Plan | Refusal | Fault
+
+
+def packed(message: Ask | Answer) -> bytes:
+    """The bytes of a message."""
+    body = pickle.dumps(message, pickle.HIGHEST_PROTOCOL)
+    return _HEAD.pack(len(body)) + body
+
+
+class Unpacker:
+    """Messages out of bytes that come in pieces of any size."""
+
+    def __init__(self) -> None:
+        self._bytes = bytearray()
+
+    def take(self, data: bytes) -> Iterator[Ask | Answer]:
+        """Each message that `data` completes."""
+        self._bytes += data
+        while (end := self._end()) <= len(self._bytes):
+            body = bytes(self._bytes[_HEAD.size : end])
+            del self._bytes[:end]
+            yield pickle.loads(body)
+
+    def _end(self) -> int:
+        """Where the first message ends; beyond all there is while its head is not whole."""
+        if len(self._bytes) < _HEAD.size:
+            return _HEAD.size
+        [size] = _HEAD.unpack_from(self._bytes)
+        return _HEAD.size + int(size)
