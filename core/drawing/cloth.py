@@ -9,7 +9,7 @@ other, never mirror images.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 from fractions import Fraction
 
@@ -31,30 +31,24 @@ class Heading(StrEnum):
     DOWN = "down"
 
 
-@dataclass(frozen=True, slots=True)
 class _Frame:
-    """Where cloth coordinates lie on the picture."""
+    """Where cloth coordinates lie on the picture.
 
-    heading: Heading
-    size: Rect  # the cloth from its raw end and with its selvages, cloth coordinates
+    `size` is the cloth from its raw end and with its selvages, in cloth coordinates.
+    It is turned into floats once, since a picture has a thousand points.
+    """
+
+    def __init__(self, heading: Heading, size: Rect) -> None:
+        self.size = size
+        self._down = heading is Heading.DOWN
+        self._left, self._top = float(size.x - MARGIN), float(size.y)
+        sides = float(size.across + 2 * MARGIN), float(size.along)
+        self.width, self.height = sides if self._down else sides[::-1]
 
     def point(self, across: Inches, along: Inches) -> Point:
         """Picture inches, y down, of a place on the cloth."""
-        down = float(along - self.size.y)
-        over = float(across - self.size.x + MARGIN)
-        if self.heading is Heading.DOWN:
-            return over, down
-        return down, self.height - over
-
-    @property
-    def width(self) -> float:
-        across = self.size.across + 2 * MARGIN
-        return float(across if self.heading is Heading.DOWN else self.size.along)
-
-    @property
-    def height(self) -> float:
-        across = self.size.across + 2 * MARGIN
-        return float(self.size.along if self.heading is Heading.DOWN else across)
+        down, over = float(along) - self._top, float(across) - self._left
+        return (over, down) if self._down else (down, self.height - over)
 
     def corners(self, rect: Rect) -> tuple[Point, ...]:
         return (
