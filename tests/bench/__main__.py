@@ -48,7 +48,7 @@ def main() -> None:
         for row in PARTS[part](options):
             rows.append(row)
             print(report.line(row), flush=True)
-        report.write(arguments.json, arguments.markdown, rows)
+            report.write(arguments.json, arguments.markdown, rows)
     rows.append(Row("all of it, by the clock on the wall", f"{perf_counter() - start:.0f} s"))
     print(report.line(rows[-1]))
     report.write(arguments.json, arguments.markdown, rows)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 from concurrent.futures import ProcessPoolExecutor
 from fractions import Fraction
+from multiprocessing import get_context
 from typing import TypeVar
 
 from core.lay.problem import Cloth, LayProblem, Piece
@@ -22,7 +23,8 @@ def each(
         warm_up()
         yield from map(work, things)
         return
-    with ProcessPoolExecutor(jobs, initializer=warm_up) as pool:
+    fresh = get_context("spawn")  # a copy of a process with threads may hang
+    with ProcessPoolExecutor(jobs, fresh, initializer=warm_up) as pool:
         yield from pool.map(work, things)
 
 

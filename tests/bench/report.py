@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import argparse
 import json
 import os
 import platform
@@ -62,8 +63,8 @@ def markdown(about: dict[str, str], rows: Sequence[Row]) -> str:
 
 
 def write(path_json: str | None, path_markdown: str | None, rows: Sequence[Row]) -> None:
-    """Write what is known so far; `-` is not a file here."""
-    about = conditions(command())
+    """Write what is known so far, each file whole."""
+    about = conditions(command(sys.argv[1:]))
     if path_json:
         document = {**about, "rows": [asdict(row) for row in rows]}
         text = json.dumps(document, indent=1, ensure_ascii=False)
@@ -72,13 +73,14 @@ def write(path_json: str | None, path_markdown: str | None, rows: Sequence[Row])
         write_whole(Path(path_markdown), markdown(about, rows).encode())
 
 
-def command() -> str:
-    """The command line without the places it writes to."""
-    words = [word for word in sys.argv[1:]]
-    kept = []
-    skip = False
-    for word in words:
-        if not skip and word not in ("--json", "--markdown"):
-            kept.append(word)
-        skip = word in ("--json", "--markdown")
+def command(words: Sequence[str]) -> str:
+    """The command line without the places it writes to.
+
+    >>> command(["--jobs", "2", "--json", "out.json", "--markdown=out.md"])
+    'python3 -m tests.bench --jobs 2'
+    """
+    parser = argparse.ArgumentParser(allow_abbrev=False, add_help=False)
+    parser.add_argument("--json")
+    parser.add_argument("--markdown")
+    _, kept = parser.parse_known_args(words)
     return " ".join(["python3 -m tests.bench", *kept])
