@@ -106,6 +106,7 @@ class Picture:
                 self._shapes.extend(mark for mark in group if isinstance(mark, Line))
         self._set_for = 0.0  # the scale that these were set for
         self._settings: dict[int, Setting | None] = {}
+        self._too_small: dict[int, float] = {}  # the largest scale at which a label was left out
 
     def paint(
         self,
@@ -140,7 +141,7 @@ class Picture:
     def _ring(self, painter: QPainter, theme: Theme, chosen: Collection[str]) -> None:
         """A dark and a light line round each chosen piece, seen on any fill."""
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        for mark in self.drawing.marks:
+        for mark in self.drawing.marks if chosen else ():
             if isinstance(mark, Area) and mark.key in chosen:
                 polygon = QPolygonF([QPointF(x, y) for x, y in mark.points])
                 for colour, width in ((theme.table, 4.0), (theme.chosen, 2.0)):
@@ -166,8 +167,12 @@ class Picture:
         """How a label is set at this scale; worked out once, and only when it is seen."""
         if self._set_for != scale:
             self._set_for, self._settings = scale, {}
+        if scale <= self._too_small.get(place, 0.0):
+            return None
         if place not in self._settings:
-            self._settings[place] = _setting(label, scale)
+            self._settings[place] = setting = _setting(label, scale)
+            if setting is None:
+                self._too_small[place] = scale
         return self._settings[place]
 
 

@@ -64,12 +64,14 @@ def fit(
     >>> fit(["A1\\n8 × 40", "A1"], (12, 14), lambda text: 0.6 * len(text), Sizes(5, 9, 16))
     Setting(lines=('A1',), size=9.166666666666668, turned=False)
     """
-    settings = [_largest(tuple(text.split("\n")), room, measure, sizes) for text in texts]
-    for floor in (sizes.easy, sizes.least):
-        for setting in settings:
-            if setting.size >= floor:
-                return setting
-    return None
+    fullest = None
+    for text in texts:
+        setting = _largest(tuple(text.split("\n")), room, measure, sizes)
+        if setting.size >= sizes.easy:
+            return setting
+        if fullest is None and setting.size >= sizes.least:
+            fullest = setting
+    return fullest
 
 
 def _largest(

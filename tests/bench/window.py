@@ -1,0 +1,214 @@
+"""The window's speed: how soon it shows, how soon an edit is a picture, how smooth it stays.
+
+Everything is drawn into memory, so the figures are those of a machine without a fast
+graphics card. First paint and memory stand beside those of an empty PySide6 window,
+measured in turn with ours.
+"""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import replace
+from fractions import Fraction
+from itertools import pairwise
+from pathlib import Path
+from statistics import median
+from tempfile import TemporaryDirectory
+from time import perf_counter, time
+from typing import TYPE_CHECKING
+
+from core.drawing.marks import Area, Drawing, Label
+from core.quilt import Project
+from tests.bench.measure import percentile
+
+if TYPE_CHECKING:
+    from app.window.canvas import Canvas
+    from app.window.main_window import MainWindow
+
+Row = tuple[str, str]
+
+ROOT = Path(__file__).resolve().parents[2]
+FRAME_MS = 16
+PIECE = 10.0, 4.0  # inches, in the pictures of many
+ACROSS, SHEETS = 10, 4
+
+
+def window(quick: bool) -> Iterator[Row]:
+    """All of the window's rows."""
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    yield from _starts(3 if quick else 15)
+    with _open() as opened:
+        yield from _edits(opened, 20 if quick else 100)
+        yield from _frames(opened, 2.0 if quick else 10.0)
+        for pieces in (500, 5000):
+            yield from _many(opened.centre.yardage, pieces, 40 if quick else 200)
+
+
+def _starts(count: int) -> Iterator[Row]:
+    """Ours and an empty window in turn, so that both have the same machine."""
+    empty, ours = zip(*((_start("empty"), _start("ours")) for _ in range(count)), strict=True)
+    (paint, weight), (bare, bare_weight) = _medians(ours), _medians(empty)
+    yield (
+        f"window: first paint by an empty window's, median of {count}",
+        f"{paint / bare:.2f} ({1000 * paint:.0f} ms / {1000 * bare:.0f} ms)",
+    )
+    yield (
+        "… memory with the demo planned / of an empty window",
+        f"{weight:.0f} MB / {bare_weight:.0f} MB",
+    )
+
+
+def _medians(starts: tuple[list[float], ...]) -> tuple[float, float]:
+    return median(paint for paint, _ in starts), median(weight for _, weight in starts)
+
+
+def _start(which: str) -> list[float]:
+    command = [sys.executable, "-m", "tests.bench.first_paint", which, str(time())]
+    done = subprocess.run(command, cwd=ROOT, check=True, capture_output=True, text=True)
+    return [float(word) for word in done.stdout.split()]
+
+
+@contextmanager
+def _open() -> Iterator[MainWindow]:
+    """The program's window on the demo, with its solver."""
+    from PySide6.QtCore import QSettings
+    from PySide6.QtWidgets import QApplication
+
+    from app.assets import asset
+    from app.window.appearance import Appearance
+    from app.window.document import Document
+    from app.window.main import DEMO
+    from app.window.main_window import MainWindow
+    from app.window.memory import Memory
+    from app.window.planner import Planner
+    from core.project_file import load
+
+    application = QApplication.instance() or QApplication([])
+    assert isinstance(application, QApplication)
+    document, planner = Document(load(asset(DEMO))), Planner()
+    planner.start()
+    with TemporaryDirectory() as folder:
+        memory = Memory(QSettings(f"{folder}/none.ini", QSettings.Format.IniFormat))
+        opened = MainWindow(document, planner, memory, Appearance(application))
+        opened.show()
+        _until(lambda: opened.plan is not None)
+        yield opened
+        document.undo_stack.setClean()
+        opened.close()
+        planner.close()
+
+
+def _until(done: Callable[[], bool]) -> None:
+    from PySide6.QtCore import QEventLoop
+    from PySide6.QtWidgets import QApplication
+
+    while not done():
+        QApplication.processEvents(QEventLoop.ProcessEventsFlag.AllEvents, 5)
+
+
+def _edits(opened: MainWindow, count: int) -> Iterator[Row]:
+    """From an edit of the quilt's width, each another one, to the picture of its plan."""
+    times = []
+    for number in range(count):
+        width = str(Fraction(48) + Fraction(number + 1, 8))
+        start = perf_counter()
+        opened.document.put("quilt.width", width, "Change width")
+        _until(lambda: not opened.planner.busy)
+        opened.repaint()
+        opened.centre.yardage.viewport().repaint()
+        times.append(perf_counter() - start)
+    yield f"… from an edit to its picture ({count}), median / p95", _milliseconds(times)
+
+
+def _frames(opened: MainWindow, seconds: float) -> Iterator[Row]:
+    """Frames of the picture, moved about all the while, beside a solver that has seconds to do."""
+    from PySide6.QtCore import Qt, QTimer
+
+    painted: list[float] = []
+    canvas = opened.centre.yardage
+    canvas.zoom_in()
+    slow = _slow(opened.document.project)
+
+    def frame() -> None:
+        pan(canvas, len(painted))
+        painted.append(perf_counter())
+
+    clock = QTimer(interval=FRAME_MS, timerType=Qt.TimerType.PreciseTimer)
+    clock.timeout.connect(frame)
+    clock.start()
+    end, number = perf_counter() + seconds, 0
+    while perf_counter() < end:
+        number += 1
+        opened.planner.ask(replace(slow, quilt=replace(slow.quilt, name=f"{number}")))
+        soon = perf_counter() + 0.5
+        _until(lambda soon=soon: perf_counter() > soon)  # type: ignore[misc]
+    clock.stop()
+    gaps = [after - before for before, after in pairwise(painted)]
+    yield f"… gap between frames while the solver works ({len(gaps)})", _milliseconds(gaps)
+    opened.planner.ask(opened.document.project)
+    _until(lambda: not opened.planner.busy)
+
+
+def _slow(project: Project) -> Project:
+    """A project with so many borders that its plan takes seconds."""
+    borders = (replace(project.borders[0], width=Fraction(n, 8)) for n in range(9, 29))
+    return replace(project, borders=tuple(borders))
+
+
+def _many(canvas: Canvas, pieces: int, count: int) -> Iterator[Row]:
+    """Moving and zooming a picture of many pieces, each with its words."""
+    from app.window.drawing_item import DrawingItem
+
+    items = []
+    for sheet in range(SHEETS):
+        item = DrawingItem(_sheet(pieces // SHEETS), f"sheet {sheet + 1}", canvas.theme)
+        item.setPos(0, sheet * (item.boundingRect().height() + 2))
+        items.append(item)
+    canvas.show_items(items)
+    canvas.fit_width()
+    yield f"… {pieces} pieces, move", _milliseconds(_timed(canvas, count, lambda i: pan(canvas, i)))
+
+    def zoom(number: int) -> None:
+        canvas.zoom_by(1.1 if number // 10 % 2 else 1 / 1.1)
+
+    yield f"… {pieces} pieces, zoom", _milliseconds(_timed(canvas, count, zoom))
+
+
+def _timed(canvas: Canvas, count: int, act: Callable[[int], None]) -> list[float]:
+    times = []
+    canvas.viewport().repaint()
+    for number in range(count):
+        start = perf_counter()
+        act(number)
+        _until(lambda: True)
+        canvas.viewport().repaint()
+        times.append(perf_counter() - start)
+    return times
+
+
+def pan(canvas: Canvas, number: int) -> None:
+    """Move the picture by 8 pixels, up and down in turns of 20."""
+    bar = canvas.verticalScrollBar()
+    bar.setValue(bar.value() + (8 if number // 20 % 2 == 0 else -8))
+
+
+def _sheet(pieces: int) -> Drawing:
+    """A sheet full of equal pieces."""
+    across, along = PIECE
+    marks: list[Area | Label] = []
+    for number in range(pieces):
+        x, y = number // ACROSS * across, number % ACROSS * along
+        corners = ((x, y), (x + across, y), (x + across, y + along), (x, y + along))
+        key, role = f"A{number + 1}", ("border", "binding", "backing")[number // 50 % 3]
+        words = f"{key}\nborder strip\n10 × 4 in", f"{key}  10 × 4 in", key
+        middle = (x + across / 2, y + along / 2)
+        marks += [Area(corners, role, key), Label(middle, words, PIECE, role, key)]
+    return Drawing("sheet", -(-pieces // ACROSS) * across, ACROSS * along, tuple(marks))
+
+
+def _milliseconds(times: list[float]) -> str:
+    return f"{1000 * median(times):.1f} / {1000 * percentile(times, 95):.1f} ms"
