@@ -154,6 +154,7 @@ class Picture:
         to_screen = painter.worldTransform()
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
+        painter.setWorldTransform(QTransform())
         font = QFont(canvas_font())
         for place, label in enumerate(self._labels):
             if exposed is not None and not exposed.intersects(self._rooms[place]):
@@ -195,7 +196,7 @@ def _setting(label: Label, scale: float) -> Setting | None:
 def _paint_areas(painter: QPainter, areas: _Areas, style: Style, scale: float) -> None:
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(QColor(style.fill))
+    painter.setBrush(_colour(style.fill))
     _draw(painter, areas)
     if style.hatch:
         pitch = 2.0 ** -floor(log2(scale / HATCH_PITCH))
@@ -209,6 +210,7 @@ def _paint_areas(painter: QPainter, areas: _Areas, style: Style, scale: float) -
     _draw(painter, areas)
 
 
+@cache
 def _hatch_colour(style: Style) -> str:
     """Between outline and fill. Mixed here: lines that let through are four times as slow."""
     outline, fill = QColor(style.outline), QColor(style.fill)
@@ -235,25 +237,35 @@ def _paint_line(painter: QPainter, line: Line, style: Style) -> None:
 def _paint_words(
     painter: QPainter, setting: Setting, room: QRectF, style: Style, font: QFont
 ) -> None:
-    """Words in the middle of their room; plain fill behind them, but not over the next room's."""
+    """Words in the middle of their room (pixels); plain fill behind them, not over the next one."""
     centre = room.center()
     wide, high = (side + 2 * _HALO for side in setting.extent(text_width))
-    painter.setWorldTransform(QTransform())
     if style.hatch:
         back = QRectF(centre.x() - wide / 2, centre.y() - high / 2, wide, high)
-        painter.fillRect(back & room, QColor(style.fill))
-    turn = QTransform.fromTranslate(centre.x(), centre.y())
-    painter.setWorldTransform(turn.rotate(-90) if setting.turned else turn)
-    font.setPixelSize(int(setting.size))
+        painter.fillRect(back & room, _colour(style.fill))
+    size = int(setting.size)
+    font.setPixelSize(size)
     painter.setFont(font)
-    painter.setPen(QColor(style.ink))
+    painter.setPen(_colour(style.ink))
+    if setting.turned:
+        painter.setWorldTransform(QTransform.fromTranslate(centre.x(), centre.y()).rotate(-90))
+        centre = QPointF(0, 0)
     for text, below in setting.baselines():
-        painter.drawText(QPointF(-text_width(text) * int(setting.size) / 2, below), text)
+        start = QPointF(centre.x() - text_width(text) * size / 2, centre.y() + below)
+        painter.drawText(start, text)
+    if setting.turned:
+        painter.setWorldTransform(QTransform())
+
+
+@cache
+def _colour(name: str) -> QColor:
+    """A colour by its name; reading one takes longer than painting with it."""
+    return QColor(name)
 
 
 def _pen(colour: str, width: float, dash: Sequence[float] = ()) -> QPen:
     """A pen of a width on screen, whatever the zoom; Qt fades lines that are under a pixel."""
-    pen = QPen(QColor(colour), max(width, 1.0))
+    pen = QPen(_colour(colour), max(width, 1.0))
     pen.setCosmetic(True)
     pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
     if dash:

@@ -78,20 +78,19 @@ def _largest(
     lines: tuple[str, ...], room: tuple[float, float], measure: Measure, sizes: Sizes
 ) -> Setting:
     """Upright if that reads easily or the room does not stand; else turned where that is larger."""
-    upright = _size(lines, room, measure, sizes.most)
+    ems = max(map(measure, lines)), _lines_height(lines)
+    upright = _size(ems, room, sizes.most)
     stands = room[1] > _UPRIGHT_ROOM * room[0]
-    turned = _size(lines, room[::-1], measure, sizes.most) if stands else 0.0
+    turned = _size(ems, room[::-1], sizes.most) if stands else 0.0
     if upright >= sizes.easy or upright >= turned:
         return Setting(lines, upright)
     return Setting(lines, turned, turned=True)
 
 
-def _size(
-    lines: tuple[str, ...], room: tuple[float, float], measure: Measure, most: float
-) -> float:
+def _size(ems: tuple[float, float], room: tuple[float, float], most: float) -> float:
+    """The largest size at which a block of so many ems goes in the room."""
     wide, high = room[0] - 2 * ASIDE, room[1] - 2 * ABOVE
-    ems = max(measure(line) for line in lines)
-    return max(0.0, min(high / _lines_height(lines), wide / ems if ems else most, most))
+    return max(0.0, min(high / ems[1], wide / ems[0] if ems[0] else most, most))
 
 
 def _lines_height(lines: Sequence[str]) -> float:

@@ -20,6 +20,7 @@ from tests.bench.quilt_rows import quilt_rows
 from tests.bench.row import Row
 from tests.bench.set_rows import set_rows
 from tests.bench.tiny_rows import tiny_rows
+from tests.bench.window_rows import window_rows
 
 UNSEEN = 100  # added to the seed: quilts that nobody has looked at
 
@@ -30,6 +31,7 @@ def _unseen_rows(options: Options) -> Iterator[Row]:
 
 PARTS: dict[str, Callable[[Options], Iterator[Row]]] = {
     "program": program_rows,
+    "window": window_rows,
     "quilts": quilt_rows,
     "unseen": _unseen_rows,
     "perfect": perfect_rows,

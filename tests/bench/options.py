@@ -20,6 +20,7 @@ class Options:
     cpsat_workers: int = 2
     cpsat_all: bool = False
     cpsat_sample: int = 20  # of the quilts proved least
+    edits: int = 100  # in the window
     jobs: int = 1
 
 
@@ -35,6 +36,7 @@ QUICK = Options(
     ),
     doublings=2,
     tiny=100,
+    edits=20,
     cpsat_seconds=1.0,
     cpsat_sample=5,
 )
