@@ -79,6 +79,11 @@ class FabricPlan:
     waste_share: Fraction
     steps: tuple[CutStep, ...]
 
+    @property
+    def cloth_area(self) -> Fraction:
+        """Square inches of cloth bought (as washed) and taken from the shelf."""
+        return _cloth_area(self.fabric, self.lay)
+
 
 @dataclass(frozen=True, slots=True)
 class Plan:
@@ -95,6 +100,13 @@ class Plan:
     binding: BindingPlan | None
     sleeve: SleevePlan | None
     warnings: tuple[Notice, ...]
+
+    @property
+    def waste_share(self) -> Fraction:
+        """The share of all cloth, bought and taken from the shelf, that ends in no piece."""
+        cloth = sum((fabric.cloth_area for fabric in self.fabrics), Fraction(0))
+        waste = sum((f.waste_share * f.cloth_area for f in self.fabrics), Fraction(0))
+        return waste / cloth if cloth else cloth
 
     def part(self, name: str) -> Part:
         """The part that a placement's `name` belongs to."""
@@ -175,13 +187,15 @@ def _purchase(fabric: Fabric, lay: ClothLay, lays: int) -> Purchase:
     return Purchase(along, text, None if price is None else price * along, lays)
 
 
-def _waste_share(fabric: Fabric, lay: ClothLay) -> Fraction:
+def _cloth_area(fabric: Fabric, lay: ClothLay) -> Fraction:
     bought = lay.bought_along * (1 - fabric.shrinkage_along) * fabric.cutting_width
-    on_hand = sum(
-        (rect.across * rect.along for sheet, rect in lay.sheets if sheet != Sheet()), Fraction(0)
-    )
+    on_hand = (rect.across * rect.along for sheet, rect in lay.sheets if sheet != Sheet())
+    return bought + sum(on_hand, Fraction(0))
+
+
+def _waste_share(fabric: Fabric, lay: ClothLay) -> Fraction:
     used = sum((p.rect.across * p.rect.along for p in lay.placements), Fraction(0))
-    return 1 - used / (bought + on_hand) if lay.placements else Fraction(0)
+    return 1 - used / _cloth_area(fabric, lay) if lay.placements else Fraction(0)
 
 
 def _binding_as_laid(project: Project, chosen: Chosen) -> BindingPlan | None:

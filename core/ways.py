@@ -24,7 +24,7 @@ from core.finish.sleeve import SleevePlan, plan_sleeve
 from core.lay.lay import ClothLay, Lay, Unplaced
 from core.lay.problem import Run
 from core.lay.stop import Stop
-from core.lengths import Inches
+from core.lengths import Inches, Units
 from core.quilt import Project
 from core.refusal import Refusal
 
@@ -213,7 +213,18 @@ def _matched(found: Chosen) -> bool:
     return len(starts) <= 1
 
 
-def _not_enough(project: Project, found: Chosen) -> Refusal:
+class NotEnough(Refusal):
+    """The cloth on hand gives not everything; `name` is what found no room."""
+
+    def __init__(self, path: str, template: str, name: str) -> None:
+        super().__init__(path, template)
+        self.name = name
+
+    def in_units(self, units: Units) -> NotEnough:
+        return self  # it speaks of no length
+
+
+def _not_enough(project: Project, found: Chosen) -> NotEnough:
     """Why not all could be laid: too little cloth where the areas say so, else no lay found."""
     name = found.lay.unplaced[0].name
     demand = next(demand for demand in found.demands if demand.wanted.name == name)
@@ -227,9 +238,10 @@ def _not_enough(project: Project, found: Chosen) -> Refusal:
         if too_little
         else f"no way was found to cut the {name} and all else from the {cloth} on hand"
     )
-    return Refusal(
+    return NotEnough(
         f"fabrics[{place}].on_hand",
         f"{said}, and no more may be bought; add cloth on hand or allow buying more",
+        name,
     )
 
 

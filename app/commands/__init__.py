@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from typing import Protocol
 
-from app.commands import lay, plan
+from app.commands import compare, lay, plan, reverse, staircase
 
 
 class Command(Protocol):
@@ -18,4 +18,10 @@ class Command(Protocol):
     def run(self, arguments: argparse.Namespace) -> int: ...
 
 
-COMMANDS: dict[str, Command] = {"plan": plan, "lay": lay}
+COMMANDS: dict[str, Command] = {
+    "plan": plan,
+    "lay": lay,
+    "compare": compare,
+    "staircase": staircase,
+    "reverse": reverse,
+}

@@ -16,7 +16,13 @@ from pathlib import Path
 from app.first_run.telling import Stop
 
 ROOT = Path(__file__).resolve().parents[2]
-HEADLESS = ("plan", "lay")  # as in app.commands, which is not read yet
+HEADLESS = (
+    "plan",
+    "lay",
+    "compare",
+    "staircase",
+    "reverse",
+)  # as in app.commands, which is not read yet
 
 # The libraries that Qt opens, each with the Debian and Ubuntu package that holds it. Found by
 # adding one package at a time to a bare Debian 12 until Qt 6.11 started; the list it must agree

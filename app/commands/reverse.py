@@ -1,0 +1,109 @@
+"""`reverse`: what the cloth in hand is good for."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+from app.commands.output import STANDARD_OUTPUT, json_bytes, print_lines, put_out
+from app.commands.summary import summary
+from app.comparing import copies_text, length_or_none
+from core.compare.document import answer_document, enough_document, withstands_document
+from core.compare.reverse import (
+    Answer,
+    largest_quilt,
+    most_copies,
+    still_to_buy,
+    which_is_enough,
+    widest_strip,
+)
+from core.compare.withstands import Withstands, over_widths, withstands
+from core.lengths import Units, show
+from core.plan import make_plan
+from core.plan_json import plan_document
+from core.project_file import load
+from core.quilt import Project
+
+HELP = "what the cloth in hand is good for, and how narrow or short it may be"
+Found = tuple[dict[str, Any], list[str]]
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("question", choices=tuple(_QUESTIONS), help="what to ask")
+    parser.add_argument("file", metavar="FILE", help="a .crossgrain project")
+    parser.add_argument(
+        "--part", default="binding", metavar="PART", help="for enough: binding, borders[0] …"
+    )
+    parser.add_argument("--json", metavar="OUT", help="write the answer as JSON, - for here")
+
+
+def run(arguments: argparse.Namespace) -> int:
+    project = load(Path(arguments.file))
+    document, lines = _QUESTIONS[arguments.question](project, arguments)
+    if arguments.json:
+        put_out(json_bytes(document), arguments.json)
+    if arguments.json != STANDARD_OUTPUT:
+        print_lines("\n".join(lines))
+    return 0
+
+
+def _answered(question: str, answer: Answer, said: str) -> Found:
+    refusal = [] if answer.refusal is None else [f"No more than that: {answer.refusal}"]
+    return answer_document(question, answer), [said, *refusal]
+
+
+def _widest_strip(project: Project, _: argparse.Namespace) -> Found:
+    answer = widest_strip(project)
+    said = f"Widest binding strip: {length_or_none(answer.value, project.units)}"
+    return _answered("widest-strip", answer, said)
+
+
+def _largest_quilt(project: Project, _: argparse.Namespace) -> Found:
+    answer = largest_quilt(project)
+    width, length = show(project.quilt.width, project.units), answer.value
+    said = f"Longest quilt {width} wide: {length_or_none(length, project.units)}"
+    return _answered("largest-quilt", answer, said)
+
+
+def _copies(project: Project, _: argparse.Namespace) -> Found:
+    answer = most_copies(project)
+    return _answered("copies", answer, f"From the cloth on hand: {copies_text(answer.value)}")
+
+
+def _enough(project: Project, arguments: argparse.Namespace) -> Found:
+    found = which_is_enough(project, f"{arguments.part}.fabric")
+    lines = [f"{one.fabric}: {one.refusal or 'enough'}" for one in found]
+    return enough_document("enough", found), lines or ["No fabric of the project is on hand."]
+
+
+def _to_buy(project: Project, _: argparse.Namespace) -> Found:
+    plan = still_to_buy(project)
+    return plan_document(plan), [summary(plan)]
+
+
+def _how_narrow(project: Project, _: argparse.Namespace) -> Found:
+    plan = make_plan(project)
+    found = withstands(plan)
+    places = {fabric.fabric.name: place for place, fabric in enumerate(plan.fabrics)}
+    tables = {one.fabric: over_widths(project, places[one.fabric]) for one in found}
+    lines = [line for one in found for line in _lines(one, project.units)]
+    return withstands_document("how-narrow", found, tables), lines or ["Nothing is bought."]
+
+
+def _lines(one: Withstands, units: Units) -> Iterator[str]:
+    yield f"{one.fabric}:"
+    yield f"  narrowest usable width: {show(one.narrowest, units)}; below it {one.narrower}"
+    yield f"  as drawn: {show(one.as_cut, units)}"
+    yield f"  shortest, straightened: {show(one.shortest, units)}; below it {one.shorter}"
+
+
+_QUESTIONS: dict[str, Callable[[Project, argparse.Namespace], Found]] = {
+    "widest-strip": _widest_strip,
+    "largest-quilt": _largest_quilt,
+    "copies": _copies,
+    "enough": _enough,
+    "to-buy": _to_buy,
+    "how-narrow": _how_narrow,
+}

@@ -1,0 +1,55 @@
+"""`staircase`: where the length to buy steps up as a width grows."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+from app.commands.compare import add_place, option, place_of
+from app.commands.output import STANDARD_OUTPUT, json_bytes, print_lines, put_out
+from app.comparing import staircase_lines
+from core.compare.choices import STRIP_WIDTH, USABLE_WIDTH, Choice
+from core.compare.document import staircase_document
+from core.compare.staircase import staircase, usual_range
+from core.lengths import Inches, LengthError, parse
+from core.project_file import load
+from core.quilt import Project
+from core.refusal import Refusal
+
+HELP = "where the length to buy steps up as the strip, or the cloth, gets wider"
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", help="a .crossgrain project")
+    asked = parser.add_mutually_exclusive_group()
+    for choice in (STRIP_WIDTH, USABLE_WIDTH):
+        asked.add_argument(
+            option(choice), dest="choice", action="store_const", const=choice, default=STRIP_WIDTH
+        )
+    parser.add_argument("--from", dest="first", metavar="WIDTH", help="the narrowest")
+    parser.add_argument("--to", dest="last", metavar="WIDTH", help="the widest")
+    add_place(parser)
+    parser.add_argument("--json", metavar="OUT", help="write the steps as JSON, - for here")
+
+
+def run(arguments: argparse.Namespace) -> int:
+    project = load(Path(arguments.file))
+    choice: Choice = arguments.choice
+    low, high = usual_range(choice, project.units)
+    first = _width(project, "--from", arguments.first, low)
+    last = _width(project, "--to", arguments.last, high)
+    stairs = staircase(project, choice, first, last, place_of(project, arguments, choice))
+    if arguments.json:
+        put_out(json_bytes(staircase_document(stairs)), arguments.json)
+    if arguments.json != STANDARD_OUTPUT:
+        print_lines("\n".join(staircase_lines(project, stairs)))
+    return 0
+
+
+def _width(project: Project, option: str, text: str | None, usual: Inches) -> Inches:
+    if text is None:
+        return usual
+    try:
+        return parse(text, project.units)
+    except LengthError as error:
+        raise Refusal(option, str(error)) from None

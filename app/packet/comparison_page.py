@@ -1,0 +1,136 @@
+"""The comparison on paper: the table of values, and the cloth drawn at one scale for all."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import Final
+
+from app.comparing import cell_note, value_text
+from app.packet.column import BODY, BOTTOM, HEADING, LINE, Column
+from app.packet.page import Page, Picture
+from app.packet.paper import FRAME_WIDTH, POINTS_PER_INCH, Paper
+from app.packet.print_pages import print_pages
+from app.packet.table import ColumnHead, table
+from app.style import PAPER_COLOUR, PAPER_GREY
+from app.type_fit import LEADING, shortened
+from app.typeface import typeface
+from core.compare.columns import Column as Value
+from core.compare.columns import Comparison
+from core.compare.rows import Row, rows
+from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.drawing.marks import Drawing
+from core.lengths import Units
+from core.plan import Plan
+
+_NAME_SHARE: Final = 1.5  # of the first column, beside 1 for each value
+_GAP: Final = 8.0
+_SMALLEST: Final = 60.0  # points of height left below which the pictures go on a page of their own
+
+
+def comparison_bytes(comparison: Comparison, *, paper: Paper, grey: bool) -> bytes:
+    """The comparison as a PDF; the same comparison gives the same bytes."""
+    pages = comparison_pages(comparison)
+    return print_pages(pages, _title(comparison), paper, PAPER_GREY if grey else PAPER_COLOUR)
+
+
+def comparison_pages(comparison: Comparison) -> tuple[Page, ...]:
+    """One page where the pictures fit under the table, else two."""
+    units = _units(comparison)
+    column = Column(_title(comparison))
+    column.title(_title(comparison))
+    column.mark(_title(comparison), 0)
+    _values(column, comparison, units)
+    for value in comparison.columns:
+        if value.refusal is not None:
+            column.text(f"{value.text}: {value.refusal}")
+    if comparison.notice is not None:
+        column.text(comparison.notice)
+    _pictures(column, comparison)
+    return column.pages()
+
+
+def _units(comparison: Comparison) -> Units:
+    return next((plan.project.units for plan in comparison.plans), Units.INCHES)
+
+
+def _title(comparison: Comparison) -> str:
+    name = next((plan.project.quilt.name for plan in comparison.plans), "")
+    return f"{name or 'A quilt'}: {comparison.choice.name}"
+
+
+def _values(column: Column, comparison: Comparison, units: Units) -> None:
+    """The table; the best of a row says so, and the others by how much they miss it."""
+    heads = [ColumnHead("", _NAME_SHARE)]
+    for value in comparison.columns:
+        now = " (now)" if value.present else ""
+        heads.append(ColumnHead(f"{value.text}{now}", 1.0))
+    table(column, heads, [_cells(row, units) for row in rows(comparison)])
+
+
+def _cells(row: Row, units: Units) -> list[str]:
+    cells = []
+    for cell in row.cells:
+        note = cell_note(row, cell, units)
+        text = value_text(row, cell.value, units)
+        cells.append(f"{text}\n{note}" if note else text)
+    return [row.name, *cells]
+
+
+def _pictures(column: Column, comparison: Comparison) -> None:
+    """Under each value the cloth that differs, all at the scale of the largest."""
+    place = _differing(comparison.plans)
+    if place is None:
+        column.gap(_GAP)
+        column.text("All values lay the cloth in the same way.")
+        return
+    stacks = [_drawings(value, place) for value in comparison.columns]
+    name = comparison.plans[0].fabrics[place].fabric.name
+    room = BOTTOM - column.y - HEADING * LEADING - LINE - 3 * _GAP
+    if room < _SMALLEST:
+        column.turn()
+    width = FRAME_WIDTH / len(stacks)
+    ratio = _ratio(stacks, width - _GAP, BOTTOM - column.y - HEADING * LEADING - LINE - 3 * _GAP)
+    column.heading(f"{name}, 1 : {ratio}", follow=_SMALLEST)
+    top = column.y + LINE
+    for number, (value, stack) in enumerate(zip(comparison.columns, stacks, strict=True)):
+        left = number * width
+        column.words(_short(value.text, width - _GAP), left, column.y)
+        for picture in _stacked(stack, left, top, POINTS_PER_INCH / ratio):
+            column.add(picture)
+
+
+def _differing(plans: Sequence[Plan]) -> int | None:
+    """The first fabric that not all plans lay alike."""
+    for place in range(len(plans[0].fabrics) if plans else 0):
+        if len({plan.fabrics[place].lay for plan in plans}) > 1:
+            return place
+    return None
+
+
+def _drawings(value: Value, place: int) -> tuple[Drawing, ...]:
+    if value.plan is None:
+        return ()
+    sheets = sheets_of(value.plan.fabrics[place])
+    return tuple(draw_sheet(value.plan, place, sheet, Heading.DOWN) for sheet in sheets)
+
+
+def _ratio(stacks: Sequence[Sequence[Drawing]], width: float, height: float) -> int:
+    """The least n at which every stack fits its column at 1 : n."""
+    ratio = 1.0
+    for stack in stacks:
+        free = max(1.0, height - _GAP * len(stack))
+        tall = sum(drawing.height for drawing in stack) * POINTS_PER_INCH
+        wide = max((drawing.width for drawing in stack), default=0.0) * POINTS_PER_INCH
+        ratio = max(ratio, tall / free, wide / width)
+    return -int(-ratio // 1)
+
+
+def _stacked(stack: Sequence[Drawing], left: float, top: float, scale: float) -> Iterator[Picture]:
+    for drawing in stack:
+        yield Picture(drawing, (left, top), scale)
+        top += drawing.height * scale + _GAP
+
+
+def _short(text: str, width: float) -> str:
+    face = typeface()
+    return shortened(face.words(text), width, face.width, BODY)

@@ -1,0 +1,121 @@
+"""The choices that can be varied, and how one value of a choice becomes a project.
+
+A value is text as a person writes it; it goes through the file's own reader
+(`core.edit`), so that a column refuses what a file would be refused for.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from core.edit import put
+from core.lengths import LengthError, exact_text, parse
+from core.quilt import Project
+from core.refusal import Refusal
+
+
+class Kind(StrEnum):
+    """What the values of a choice are: lengths, words, or whole numbers."""
+
+    LENGTH = "length"
+    WORD = "word"
+    COUNT = "count"
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """One choice: `key` of the `part` of the project file that it varies."""
+
+    name: str
+    part: str
+    key: str
+    kind: Kind
+
+    @property
+    def listed(self) -> bool:
+        """Whether the project has a list of such parts, so that one must be meant."""
+        return self.part in ("borders", "fabrics")
+
+    def path(self, place: int) -> str:
+        """Where the choice stands in the file; `place` counts in a list from 0."""
+        where = f"{self.part}[{place}]" if self.listed else self.part
+        return f"{where}.{self.key}"
+
+
+STRIP_WIDTH = Choice("strip width", "binding", "strip_width", Kind.LENGTH)
+USABLE_WIDTH = Choice("usable width", "fabrics", "width", Kind.LENGTH)
+CHOICES = (
+    STRIP_WIDTH,
+    Choice("joins", "binding", "joins", Kind.WORD),
+    Choice("closing", "binding", "closing", Kind.WORD),
+    Choice("grain", "binding", "grain", Kind.WORD),
+    Choice("fold", "binding", "fold", Kind.WORD),
+    Choice("cloth", "binding", "fabric", Kind.WORD),
+    Choice("border width", "borders", "width", Kind.LENGTH),
+    Choice("border corners", "borders", "corners", Kind.WORD),
+    Choice("border grain", "borders", "grain", Kind.WORD),
+    Choice("border cloth", "borders", "fabric", Kind.WORD),
+    Choice("backing seams", "backing", "seams", Kind.WORD),
+    Choice("backing cloth", "backing", "fabric", Kind.WORD),
+    Choice("overage", "backing", "overage", Kind.LENGTH),
+    USABLE_WIDTH,
+    Choice("sale unit", "fabrics", "sale_unit", Kind.LENGTH),
+    Choice("copies", "quilt", "copies", Kind.COUNT),
+)
+
+
+def choice_named(name: str) -> Choice:
+    """The choice of that name ("strip width"); raises `Refusal`."""
+    for choice in CHOICES:
+        if choice.name == name:
+            return choice
+    known = ", ".join(choice.name for choice in CHOICES)
+    raise Refusal("choice", f"no choice is called {name}; write one of {known}")
+
+
+def usual_place(project: Project, choice: Choice) -> int:
+    """Which of several parts is meant where none is named: the binding's cloth, else the first."""
+    if choice.part != "fabrics" or project.binding is None:
+        return 0
+    return [fabric.name for fabric in project.fabrics].index(project.binding.fabric)
+
+
+def require_part(project: Project, choice: Choice, place: int) -> None:
+    """Refuse a choice about a part that the project does not have."""
+    holder = getattr(project, choice.part)
+    if holder is None or (choice.listed and not 0 <= place < len(holder)):
+        raise Refusal(
+            choice.path(place),
+            f"the project has no such part, so its {choice.name} cannot be varied; add it first",
+        )
+
+
+def with_value(project: Project, choice: Choice, place: int, text: str) -> Project:
+    """The project with that value of the choice. Raises `Refusal`, naming the value."""
+    require_part(project, choice, place)
+    path = choice.path(place)
+    if choice.kind is Kind.COUNT:
+        return put(project, path, _count(path, text))
+    if choice is USABLE_WIDTH:
+        text = _bolt_width(project, place, text)
+    return put(project, path, text.strip())
+
+
+def _count(path: str, text: str) -> int:
+    if not text.strip().isdecimal():
+        raise Refusal(path, f'write a whole number, such as 2, not "{text}"')
+    return int(text)
+
+
+def _bolt_width(project: Project, place: int, text: str) -> str:
+    """The width of fabric that leaves the usable width of `text`."""
+    fabric = project.fabrics[place]
+    try:
+        usable = parse(text, project.units)
+    except LengthError as error:
+        raise Refusal(USABLE_WIDTH.path(place), str(error)) from None
+    if usable == 0:
+        raise Refusal(USABLE_WIDTH.path(place), "this cannot be 0; write a length above 0")
+    width = (usable + 2 * fabric.selvage) / (1 - fabric.shrinkage_across)
+    return exact_text(width, project.units)

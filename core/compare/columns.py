@@ -1,0 +1,90 @@
+"""One project, several values of one choice: a plan beside a plan."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from core.compare.choices import Choice, Kind, require_part, usual_place, with_value
+from core.lengths import parse, show
+from core.plan import Plan, make_plan
+from core.quilt import Project
+from core.refusal import Refusal
+
+FEWEST, MOST = 2, 6
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """One value of the choice: the project and plan it gives, or the sentence that refuses it.
+
+    `present` marks the value that the project has now.
+    """
+
+    text: str
+    project: Project | None = None
+    plan: Plan | None = None
+    refusal: str | None = None
+    present: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Comparison:
+    """Columns side by side; `place` says which border or fabric is varied, from 0.
+
+    `notice` is a sentence about values that were left out, else None.
+    """
+
+    choice: Choice
+    place: int
+    columns: tuple[Column, ...]
+    notice: str | None = None
+
+    @property
+    def plans(self) -> tuple[Plan, ...]:
+        return tuple(column.plan for column in self.columns if column.plan is not None)
+
+
+def compare(
+    project: Project, choice: Choice, values: Sequence[str], place: int | None = None
+) -> Comparison:
+    """A plan for each value, all else as in the project; values as a person writes them.
+
+    A value that cannot be is a column with a sentence. Raises `Refusal` if the
+    project lacks the part, or if there are not at least two values.
+    """
+    place = usual_place(project, choice) if place is None else place
+    require_part(project, choice, place)
+    if len(values) < FEWEST:
+        raise Refusal(choice.name, "write at least two values to compare")
+    columns = tuple(_columns(project, choice, place, values[:MOST]))
+    notice = None
+    if len(values) > MOST:
+        notice = f"{MOST} values fit side by side; the other {len(values) - MOST} were left out."
+    return Comparison(choice, place, columns, notice)
+
+
+def _columns(
+    project: Project, choice: Choice, place: int, values: Sequence[str]
+) -> Iterator[Column]:
+    seen: dict[Project, str] = {}
+    for value in values:
+        try:
+            varied = with_value(project, choice, place, value)
+            text = _shown(varied, choice, value)
+            if varied in seen:
+                again = f"the same as {seen[varied]} beside it; write another value"
+                raise Refusal(choice.path(place), again)
+            seen[varied] = text
+            yield Column(text, varied, make_plan(varied), present=varied == project)
+        except Refusal as refusal:
+            yield Column(
+                value.strip() or "nothing", refusal=refusal.in_units(project.units).sentence
+            )
+
+
+def _shown(project: Project, choice: Choice, value: str) -> str:
+    """The value as the column is headed."""
+    if choice.kind is Kind.LENGTH:
+        return show(parse(value, project.units), project.units)
+    return value.strip()
