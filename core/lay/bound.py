@@ -35,6 +35,8 @@ def least_along(task: Task, known: int) -> Fraction:
     Never above the least possible. Takes a few milliseconds.
     """
     bound = Fraction(0)
+    if not known:
+        return bound
     for needs in _parts(across_view(task, known)):
         least = max(least_by_prices(needs, task.width, known), Fraction(_longest(task, needs)))
         bound = max(bound, _resting(task, needs, least, known))

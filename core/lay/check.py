@@ -13,6 +13,7 @@ from fractions import Fraction
 
 from core.fabric import Grain
 from core.lay.check_cuts import cutting_faults
+from core.lay.check_places import place_faults
 from core.lay.fault import Fault, FaultKind
 from core.lay.lay import BOLT, ClothLay, Lay, Placement, Rect, Sheet
 from core.lay.problem import Cloth, LayProblem, Piece, Run
@@ -45,6 +46,7 @@ def _faults(problem: LayProblem, lay: Lay) -> Iterator[Fault]:
         yield from _piece(piece, _named(lay, piece.name), unplaced.get(piece.name, 0))
     for run in problem.runs:
         yield from _run(run, _named(lay, run.name), unplaced.get(run.name, 0))
+    yield from place_faults(problem, lay)
 
 
 def _named(lay: Lay, name: str) -> list[Placement]:

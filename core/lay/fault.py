@@ -25,6 +25,9 @@ class FaultKind(StrEnum):
     BOUND = "wrong claim"
     CUTS = "cuts"
     OFFCUT = "offcut"
+    PIN = "pin"
+    FLAW = "flaw"
+    MOTIF = "motif"
 
 
 @dataclass(frozen=True, slots=True)

@@ -58,7 +58,7 @@ def score(task: Task, packing: Packing) -> Score:
 
 def _cost(task: Task, packing: Packing) -> tuple[int, Inches, int, int]:
     """Room missing, inches bought, joins, ticks used."""
-    missing = sum(_area(task, item) * count for item, count in packing.missing)
+    missing = sum(task.area(item) * count for item, count in packing.missing)
     return missing, task.bought(packing.used), joins(task, packing), packing.used
 
 
@@ -162,7 +162,8 @@ class _Search:
             self.fruitless = 0
         self.best, self.best_score = packing, new
         self._report()
-        if not packing.missing and self.best_score[1] != bought:
+        # Behind what is bought anyway a bound would be one of this place only.
+        if not packing.missing and self.best_score[1] != bought and not self.task.start:
             self._raise(least_along(self.task, packing.used))
 
     def _raise(self, bound: Fraction) -> None:
@@ -190,13 +191,6 @@ class _Search:
         if rules.bolt_last:
             return max(least, used - rng.randrange(2))
         return rng.randint(least, max(least, used - 1))
-
-
-def _area(task: Task, item: int) -> int:
-    if item < len(task.sizes):
-        return task.sizes[item].across * task.sizes[item].along
-    strip = task.strips[item - len(task.sizes)]
-    return strip.strip * strip.needs
 
 
 def _used(task: Task, laid: tuple[Laid, ...]) -> int:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import Final
 
 from core.lengths import Inches
 
@@ -20,6 +21,9 @@ class Sheet:
 
     on: str = BOLT
     copy: int = 1
+
+
+THE_BOLT: Final = Sheet()
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,8 +12,8 @@ from pathlib import Path
 from typing import Any, Final
 
 from core.fabric import Grain, OnHand
-from core.lay.lay import ClothLay, Cut, Lay, Offcut, Placement, Rect, Sheet
-from core.lay.problem import Cloth, LayProblem, Piece, Run
+from core.lay.lay import BOLT, ClothLay, Cut, Lay, Offcut, Placement, Rect, Sheet
+from core.lay.problem import Cloth, Flaw, LayProblem, Motif, Piece, Pin, Run
 from core.lay.refuse import MOST_PIECES, require_layable
 from core.lengths import Units
 from core.reading import Fields, json_object, text_of
@@ -21,6 +21,7 @@ from core.refusal import Refusal
 
 FORMAT: Final = "crossgrain-lay"
 VERSION: Final = 1
+MOST_FLAWS: Final = 100
 _PERCENT = re.compile(r"(\d{1,2}(?:[.,]\d+)?)\s*%", re.ASCII)
 
 
@@ -38,6 +39,9 @@ def problem_from_text(text: str) -> LayProblem:
         top.each("cloths", lambda data, at: _cloth(Fields(data, at, units)), most=MOST_PIECES),
         top.each("pieces", lambda data, at: _piece(Fields(data, at, units)), most=MOST_PIECES),
         top.each("runs", lambda data, at: _run(Fields(data, at, units)), most=MOST_PIECES),
+        top.each("pins", lambda data, at: _pin(Fields(data, at, units)), most=MOST_PIECES),
+        top.each("flaws", lambda data, at: _flaw(Fields(data, at, units)), most=MOST_FLAWS),
+        top.each("motifs", lambda data, at: _motif(Fields(data, at, units)), most=MOST_FLAWS),
     )
     top.done()
     require_layable(problem)
@@ -105,6 +109,46 @@ def _run(fields: Fields) -> Run:
     )
     fields.done()
     return run
+
+
+def _pin(fields: Fields) -> Pin:
+    pin = Pin(
+        name=fields.text("name"),
+        x=fields.length("x", zero=True),
+        y=fields.length("y", zero=True),
+        sheet=_on(fields),
+        turned=fields.flag("turned", default=False),
+        copy=fields.count("copy", most=MOST_PIECES) if fields.has("copy") else None,
+        length=fields.length("length") if fields.has("length") else None,
+        run_copy=fields.count("run_copy", 1, most=MOST_PIECES),
+    )
+    fields.done()
+    return pin
+
+
+def _flaw(fields: Fields) -> Flaw:
+    flaw = Flaw(fields.text("cloth"), _region(fields), _on(fields))
+    fields.done()
+    return flaw
+
+
+def _motif(fields: Fields) -> Motif:
+    motif = Motif(fields.text("name"), _region(fields), _on(fields))
+    fields.done()
+    return motif
+
+
+def _on(fields: Fields) -> Sheet:
+    return Sheet(fields.text("on", BOLT), fields.count("on_copy", 1, most=MOST_PIECES))
+
+
+def _region(fields: Fields) -> Rect:
+    return Rect(
+        fields.length("x", zero=True),
+        fields.length("y", zero=True),
+        fields.length("across"),
+        fields.length("along"),
+    )
 
 
 def lay_document(lay: Lay) -> dict[str, Any]:

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from core.fabric import Grain, OnHand
+from core.lay.lay import THE_BOLT, Rect, Sheet
 from core.lengths import Inches, round_up
 
 
@@ -85,9 +86,48 @@ class Run:
 
 
 @dataclass(frozen=True, slots=True)
+class Pin:
+    """A piece, or one segment of a run, that must lie with its near corner at (x, y).
+
+    `copy` is the piece's number (None: any copy). A segment needs its `length`;
+    it belongs to the run's copy `run_copy`, and if it is `turned` it lies lengthwise.
+    """
+
+    name: str
+    x: Inches
+    y: Inches
+    sheet: Sheet = THE_BOLT
+    turned: bool = False
+    copy: int | None = None
+    length: Inches | None = None
+    run_copy: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Flaw:
+    """A rectangle of a sheet that nothing laid may touch: a stain, a hole, a fold."""
+
+    cloth: str
+    rect: Rect
+    sheet: Sheet = THE_BOLT
+
+
+@dataclass(frozen=True, slots=True)
+class Motif:
+    """A rectangle of a sheet that one copy of the piece `name` must contain (fussy cutting)."""
+
+    name: str
+    rect: Rect
+    sheet: Sheet = THE_BOLT
+
+
+@dataclass(frozen=True, slots=True)
 class LayProblem:
     """Everything to lay; each piece and run names the cloth it is cut from."""
 
     cloths: tuple[Cloth, ...]
     pieces: tuple[Piece, ...] = ()
     runs: tuple[Run, ...] = ()
+    pins: tuple[Pin, ...] = ()
+    flaws: tuple[Flaw, ...] = ()
+    motifs: tuple[Motif, ...] = ()

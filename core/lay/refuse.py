@@ -12,6 +12,7 @@ from typing import Final
 
 from core.fabric import Grain
 from core.lay.problem import Cloth, LayProblem, Piece, Run
+from core.lay.refuse_places import require_places
 from core.lengths import Inches
 from core.refusal import Refusal
 
@@ -43,6 +44,7 @@ def require_layable(problem: LayProblem) -> None:
             raise Refusal(f"{path}.name", f'"{run.name}" is also {used[run.name]}; choose another')
         _require_run(path, run, _cloth_of(path, run, cloths))
     _require_few(problem)
+    require_places(problem)
 
 
 def _require_different(path: str, names: Iterable[str]) -> None:

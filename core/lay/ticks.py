@@ -10,6 +10,7 @@ the order in the file decides nothing.
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Collection
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
@@ -70,11 +71,13 @@ class Strip(NamedTuple):
 
 
 class Board(NamedTuple):
-    """A piece of cloth on hand, in ticks."""
+    """A piece of cloth on hand, or the rectangle of a sheet that starts at (x, y), in ticks."""
 
     sheet: Sheet
     across: int
     along: int
+    x: int = 0
+    y: int = 0
 
 
 class Laid(NamedTuple):
@@ -95,7 +98,11 @@ class Laid(NamedTuple):
 
 @dataclass(frozen=True)
 class Task:
-    """What to cut from one cloth, in ticks."""
+    """What to cut from one cloth, in ticks.
+
+    The first `start` ticks of the bolt are bought anyway; the lay on the bolt
+    begins behind them.
+    """
 
     cloth: Cloth
     tick: Inches
@@ -103,6 +110,7 @@ class Task:
     sizes: tuple[Size, ...]
     strips: tuple[Strip, ...]
     boards: tuple[Board, ...]
+    start: int = 0
 
     @property
     def bolt(self) -> int:
@@ -114,11 +122,18 @@ class Task:
 
     def bought(self, used: int | Fraction) -> Inches:
         """What to buy for `used` ticks of the bolt, in inches."""
-        return self.cloth.bought(self.inches(used))
+        return self.cloth.bought(self.inches(self.start + used))
 
     def room_in(self, bought: Inches) -> int:
         """The ticks of straight, washed bolt that `bought` inches give."""
-        return floor(self.cloth.available(bought) / self.tick)
+        return floor(self.cloth.available(bought) / self.tick) - self.start
+
+    def area(self, item: int) -> int:
+        """Square ticks of one piece of a size, or of one run."""
+        if item < len(self.sizes):
+            return self.sizes[item].across * self.sizes[item].along
+        strip = self.strips[item - len(self.sizes)]
+        return strip.strip * strip.needs
 
     def alone(self, width: int) -> int:
         """A crosswise segment longer than this shares its row, so wide, with no other."""
@@ -142,9 +157,14 @@ def _plenty(strip: Strip, width: int) -> int:
     return strip.copies * max(strip.strip * rows, strip.needs if strip.lengthwise else 0)
 
 
-def task_of(cloth: Cloth, pieces: tuple[Piece, ...], runs: tuple[Run, ...]) -> Task:
-    """The pieces and runs that are cut from `cloth`, counted in its ticks."""
-    tick = _tick(cloth, pieces, runs)
+def task_of(
+    cloth: Cloth,
+    pieces: tuple[Piece, ...],
+    runs: tuple[Run, ...],
+    marks: Collection[Inches] = (),
+) -> Task:
+    """The pieces and runs that are cut from `cloth`, counted in ticks that also make up `marks`."""
+    tick = _tick(cloth, pieces, runs, marks)
 
     def ticks(length: Inches) -> int:
         return int(length / tick)
@@ -180,8 +200,10 @@ def _strip(run: Run, tick: Inches) -> Strip:
     )
 
 
-def _tick(cloth: Cloth, pieces: tuple[Piece, ...], runs: tuple[Run, ...]) -> Inches:
-    lengths = [cloth.usable_width]
+def _tick(
+    cloth: Cloth, pieces: tuple[Piece, ...], runs: tuple[Run, ...], marks: Collection[Inches]
+) -> Inches:
+    lengths = [cloth.usable_width, *marks]
     lengths += [side for hand in cloth.on_hand for side in (hand.across, hand.along)]
     lengths += [side for piece in pieces for side in (piece.across, piece.along)]
     for run in runs:

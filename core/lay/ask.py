@@ -1,0 +1,86 @@
+"""What is asked of one cloth, and the rectangles that are left free on it.
+
+Round what has its place, and round flaws, each sheet is cut into free rectangles,
+in several ways; they are the boards that the ordinary search lays on.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import islice
+from random import Random
+
+from core.lay.lay import BOLT, THE_BOLT, Rect
+from core.lay.partition import partitions
+from core.lay.places import Arrangement, arrangements, end_of
+from core.lay.problem import Cloth, Flaw, LayProblem, Piece, Run
+from core.lay.rest import rest_of
+from core.lay.ticks import Board, Task, task_of
+from core.lengths import Inches
+
+MOST_ARRANGEMENTS, MOST_PARTITIONS = 3, 6
+
+
+@dataclass(frozen=True)
+class Ask:
+    """What one cloth is asked for, what may have its place on it, and what is spoilt.
+
+    `reached` is a length of bolt that what has its place needs in any case.
+    """
+
+    cloth: Cloth
+    pieces: tuple[Piece, ...]
+    runs: tuple[Run, ...]
+    arrangements: tuple[Arrangement, ...]
+    flaws: tuple[Flaw, ...]
+    reached: Inches
+
+    def task(self, placed: Arrangement = ()) -> Task:
+        """What is left to cut, in ticks, on sheets that are whole."""
+        return task_of(self.cloth, *rest_of(self.pieces, self.runs, placed), self.marks())
+
+    def marks(self) -> list[Inches]:
+        """Every length that the ticks must make up."""
+        rects = [one.rect for arrangement in self.arrangements for one in arrangement]
+        rects += [flaw.rect for flaw in self.flaws]
+        return [side for rect in rects for side in (rect.x, rect.y, rect.across, rect.along)]
+
+    def boards(self, placed: Arrangement, end: Inches, seed: int) -> Iterator[tuple[Board, ...]]:
+        """The free rectangles of all sheets, cut in different ways; of the bolt up to `end`."""
+        task = self.task(placed)
+        sheets = list(task.boards)
+        if self.cloth.buy_more and end >= task.tick:
+            sheets.append(Board(THE_BOLT, task.width, int(end // task.tick)))
+        ways = [list(self._free(task, placed, sheet, seed)) for sheet in sheets]
+        for way in range(max(map(len, ways), default=1)):
+            yield tuple(board for free in ways for board in free[way % len(free)])
+
+    def _free(
+        self, task: Task, placed: Arrangement, whole: Board, seed: int
+    ) -> Iterator[tuple[Board, ...]]:
+        sheet, across, along, _, _ = whole
+        kept = [_ticks(task, one.rect) for one in placed if one.sheet == sheet]
+        flaws = [_ticks(task, flaw.rect) for flaw in self.flaws if flaw.sheet == sheet]
+        ways = partitions((0, 0, across, along), kept, flaws, Random(seed))
+        for free in islice(ways, MOST_PARTITIONS):
+            yield tuple(Board(sheet, int(w), int(h), int(x), int(y)) for x, y, w, h in free)
+
+
+def _ticks(task: Task, rect: Rect) -> tuple[int, int, int, int]:
+    x, y, across, along = (
+        int(side / task.tick) for side in (rect.x, rect.y, rect.across, rect.along)
+    )
+    return x, y, across, along
+
+
+def ask_of(problem: LayProblem, cloth: Cloth) -> Ask:
+    """What a problem asks of one of its cloths."""
+    pieces = tuple(piece for piece in problem.pieces if piece.cloth == cloth.name)
+    runs = tuple(run for run in problem.runs if run.cloth == cloth.name)
+    flaws = tuple(flaw for flaw in problem.flaws if flaw.cloth == cloth.name)
+    found = tuple(islice(arrangements(problem, cloth), MOST_ARRANGEMENTS))
+    own = {piece.name for piece in pieces}
+    motifs = [m.rect.end for m in problem.motifs if m.name in own and m.sheet.on == BOLT]
+    pins = end_of(tuple(one for one in found[0] if one.pinned))
+    return Ask(cloth, pieces, runs, found, flaws, max([pins, *motifs]))

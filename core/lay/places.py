@@ -1,0 +1,160 @@
+"""What has its place before anything is laid: pins, and pieces that hold a motif.
+
+A pin says exactly where; a motif only what its piece must contain, so that there
+are several places to choose from. An *arrangement* gives every such thing one
+place: none overlaps another or a flaw, and edge-to-edge cuts can free them all.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from itertools import islice
+from random import Random
+from typing import NamedTuple, TypeAlias
+
+from core.lay.lay import BOLT, Rect, Sheet
+from core.lay.partition import overlap, partitions
+from core.lay.problem import Cloth, LayProblem, Motif, Piece, Pin, Run
+from core.lay.slabs import Box, NotGuillotine
+from core.lengths import Inches
+
+# So many ways to place the motifs are looked at for one that can be cut.
+MOST_ARRANGEMENTS = 400
+
+
+class Placed(NamedTuple):
+    """A thing in its place. `copy` None: any copy; `run_copy` 0: it is a piece.
+
+    `pinned`: it lies there because it must, not because of a motif.
+    """
+
+    name: str
+    sheet: Sheet
+    rect: Rect
+    turned: bool = False
+    copy: int | None = None
+    run_copy: int = 0
+    pinned: bool = False
+
+    @property
+    def length(self) -> Inches:
+        """How long a segment is."""
+        return self.rect.along if self.turned else self.rect.across
+
+
+Arrangement: TypeAlias = tuple[Placed, ...]
+
+
+def arrangements(problem: LayProblem, cloth: Cloth) -> Iterator[Arrangement]:
+    """Places for all that is pinned to this cloth or holds a motif of it, nearest the end first."""
+    every: tuple[Piece | Run, ...] = (*problem.pieces, *problem.runs)
+    parts = {part.name: part for part in every if part.cloth == cloth.name}
+    pinned = tuple(pinned_at(pin, parts[pin.name]) for pin in problem.pins if pin.name in parts)
+    motifs = [motif for motif in problem.motifs if motif.name in parts]
+    flaws = [(flaw.sheet, flaw.rect) for flaw in problem.flaws if flaw.cloth == cloth.name]
+    ways = [list(_holding(motif, parts[motif.name], cloth, pinned)) for motif in motifs]
+    for arrangement in islice(_combined(pinned, ways, flaws), MOST_ARRANGEMENTS):
+        if can_be_cut(arrangement, cloth):
+            yield arrangement
+
+
+def pinned_at(pin: Pin, part: Piece | Run) -> Placed:
+    """The place that a pin gives."""
+    if isinstance(part, Run):
+        sides = (pin.length or Fraction(0), part.strip)
+    else:
+        sides = (part.across, part.along)
+    across, along = sides[::-1] if pin.turned else sides
+    run_copy = pin.run_copy if isinstance(part, Run) else 0
+    return Placed(
+        pin.name, pin.sheet, Rect(pin.x, pin.y, across, along), pin.turned, pin.copy, run_copy, True
+    )
+
+
+def _combined(
+    placed: Arrangement, ways: Sequence[Sequence[Placed]], flaws: Sequence[tuple[Sheet, Rect]]
+) -> Iterator[Arrangement]:
+    """One of each motif's ways, none of which meets another or a flaw."""
+    if not ways:
+        yield placed
+        return
+    for way in ways[0]:
+        others = [(one.sheet, one.rect) for one in placed]
+        if not any(meet(way.sheet, way.rect, *other) for other in (*others, *flaws)):
+            yield from _combined((*placed, way), ways[1:], flaws)
+
+
+def _holding(
+    motif: Motif, part: Piece | Run, cloth: Cloth, pinned: Arrangement
+) -> Iterator[Placed]:
+    """The places of a piece that contain the motif: flush with the sheet, pins, or the motif."""
+    if not isinstance(part, Piece):
+        return
+    sides = [(part.across, part.along, False)]
+    if part.may_turn and part.across != part.along:
+        sides.append((part.along, part.across, True))
+    width, end = sheet_size(cloth, motif.sheet) or (cloth.usable_width, None)
+    near = [one.rect for one in pinned if one.sheet == motif.sheet]
+    for across, along, turned in sides:
+        xs = _starts(motif.rect.x, motif.rect.across, across, width)
+        ys = _starts(motif.rect.y, motif.rect.along, along, end)
+        if xs is None or ys is None:
+            continue
+        beside = [at for one in near for at in (one.right, one.x - across)]
+        behind = [at for one in near for at in (one.end, one.y - along)]
+        for y in _tried(ys, behind):
+            for x in _tried(xs, beside):
+                yield Placed(motif.name, motif.sheet, Rect(x, y, across, along), turned)
+
+
+def _starts(
+    at: Inches, needs: Inches, size: Inches, whole: Inches | None
+) -> tuple[Inches, Inches] | None:
+    """From where to where a thing may start that contains [at, at + needs]; None if it cannot."""
+    low = max(Fraction(0), at + needs - size)
+    high = at if whole is None else min(at, whole - size)
+    return (low, high) if low <= high else None
+
+
+def _tried(span: tuple[Inches, Inches], others: Sequence[Inches]) -> list[Inches]:
+    low, high = span
+    return [low, high, *sorted({at for at in others if low < at < high})] if low < high else [low]
+
+
+def sheet_size(cloth: Cloth, sheet: Sheet) -> tuple[Inches, Inches] | None:
+    """Width and length of a piece on hand; None for the bolt, and for a sheet that is not there."""
+    for index, hand in enumerate(cloth.on_hand):
+        if sheet.on == f"on_hand[{index}]" and 1 <= sheet.copy <= hand.count:
+            return hand.across, hand.along
+    return None
+
+
+def meet(sheet: Sheet, rect: Rect, other_sheet: Sheet, other: Rect) -> bool:
+    """Whether two rectangles overlap on one sheet."""
+    return sheet == other_sheet and overlap(box_of(rect), box_of(other))
+
+
+def box_of(rect: Rect) -> Box:
+    return rect.x, rect.y, rect.across, rect.along
+
+
+def can_be_cut(arrangement: Arrangement, cloth: Cloth) -> bool:
+    """Whether edge-to-edge cuts free all of it."""
+    for sheet in {one.sheet for one in arrangement}:
+        kept = [one.rect for one in arrangement if one.sheet == sheet]
+        across, along = sheet_size(cloth, sheet) or (
+            cloth.usable_width,
+            max(rect.end for rect in kept) + 1,
+        )
+        box = Fraction(0), Fraction(0), across, along
+        try:
+            next(partitions(box, [box_of(rect) for rect in kept], (), Random(0)))
+        except NotGuillotine:
+            return False
+    return True
+
+
+def end_of(arrangement: Arrangement) -> Inches:
+    """Where the last thing on the bolt ends."""
+    return max((one.rect.end for one in arrangement if one.sheet.on == BOLT), default=Fraction(0))

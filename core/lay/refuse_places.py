@@ -1,0 +1,194 @@
+"""Pins, flaws and motifs that no lay can mind, refused before any search."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from itertools import combinations
+
+from core.fabric import Grain
+from core.lay.lay import BOLT, Rect, Sheet
+from core.lay.places import arrangements, meet, pinned_at, sheet_size
+from core.lay.problem import Cloth, LayProblem, Motif, Piece, Pin, Run
+from core.refusal import Refusal
+
+
+def require_places(problem: LayProblem) -> None:
+    """Raise `Refusal` for the first pin, flaw or motif that cannot be minded.
+
+    Expects cloths, pieces and runs that are right in themselves.
+    """
+    cloths = {cloth.name: cloth for cloth in problem.cloths}
+    every: tuple[Piece | Run, ...] = (*problem.pieces, *problem.runs)
+    parts = {part.name: part for part in every}
+    flaws = []
+    for index, flaw in enumerate(problem.flaws):
+        path = f"flaws[{index}]"
+        if flaw.cloth not in cloths:
+            raise Refusal(f"{path}.cloth", f'there is no cloth "{flaw.cloth}"; {_one_of(cloths)}')
+        _require_on_sheet(path, cloths[flaw.cloth], flaw.sheet, flaw.rect)
+        flaws.append((path, flaw.cloth, flaw.sheet, flaw.rect))
+    pinned = []
+    for index, pin in enumerate(problem.pins):
+        path = f"pins[{index}]"
+        part = _part(path, pin, parts)
+        _require_pin(path, pin, part)
+        rect = pinned_at(pin, part).rect
+        _require_cloth_there(path, cloths[part.cloth], pin.sheet, rect)
+        pinned.append((path, part.cloth, pin.sheet, rect))
+    for index, motif in enumerate(problem.motifs):
+        path = f"motifs[{index}]"
+        part = _part(path, motif, parts)
+        _require_cloth_there(path, cloths[part.cloth], motif.sheet, motif.rect)
+        _require_motif(path, motif, part)
+    _require_apart(pinned, flaws)
+    _require_copies(problem)
+    for cloth in problem.cloths:
+        if next(arrangements(problem, cloth), None) is None:
+            raise _cannot_be_cut(problem, cloth)
+
+
+def _one_of(names: dict[str, Cloth] | dict[str, Piece | Run]) -> str:
+    return "write one of " + ", ".join(f'"{name}"' for name in names)
+
+
+def _part(path: str, asked: Pin | Motif, parts: dict[str, Piece | Run]) -> Piece | Run:
+    if asked.name not in parts:
+        raise Refusal(f"{path}.name", f'there is no piece or run "{asked.name}"; {_one_of(parts)}')
+    return parts[asked.name]
+
+
+def _require_pin(path: str, pin: Pin, part: Piece | Run) -> None:
+    if isinstance(part, Piece):
+        if pin.length is not None:
+            raise Refusal(f"{path}.length", "a piece has its own length; leave this out")
+        if pin.turned and not part.may_turn:
+            raise Refusal(
+                f"{path}.turned", f'"{pin.name}" may not turn; write false or let it ("may_turn")'
+            )
+        if pin.copy is not None and not 1 <= pin.copy <= part.count:
+            raise Refusal(f"{path}.copy", f"write a number from 1 to {part.count}")
+        return
+    if pin.copy is not None:
+        raise Refusal(f"{path}.copy", "the lay numbers the segments of a run; leave this out")
+    if pin.length is None:
+        raise Refusal(f"{path}.length", "this is missing; write how long the pinned segment is")
+    if pin.length < min(part.shortest, part.needs):
+        raise Refusal(
+            f"{path}.length",
+            "a segment is at least {shortest}; write a longer one",
+            shortest=part.shortest,
+        )
+    if not 1 <= pin.run_copy <= part.count:
+        raise Refusal(f"{path}.run_copy", f"write a number from 1 to {part.count}")
+    against = Grain.CROSSWISE if pin.turned else Grain.LENGTHWISE
+    if part.grain is against:
+        raise Refusal(
+            f"{path}.turned", f"the segments of this run lie {part.grain.value}; turn the other way"
+        )
+
+
+def _require_cloth_there(path: str, cloth: Cloth, sheet: Sheet, rect: Rect) -> None:
+    if sheet.on == BOLT and not cloth.buy_more:
+        raise Refusal(f"{path}.on", f'no more "{cloth.name}" may be bought; choose a piece on hand')
+    _require_on_sheet(path, cloth, sheet, rect)
+
+
+def _require_on_sheet(path: str, cloth: Cloth, sheet: Sheet, rect: Rect) -> None:
+    size = sheet_size(cloth, sheet)
+    if size is None and (sheet.on != BOLT or sheet.copy != 1):
+        raise Refusal(
+            f"{path}.on",
+            f'"{cloth.name}" has no {sheet.on}, copy {sheet.copy}; '
+            'write "bolt", or "on_hand[0]" for the first piece on hand',
+        )
+    across, along = size or (cloth.usable_width, None)
+    if rect.x < 0 or rect.right > across:
+        raise Refusal(
+            f"{path}.x",
+            f'this reaches to {{right}} across and "{cloth.name}" gives {{across}} there; '
+            "move it onto the cloth",
+            right=rect.right,
+            across=across,
+        )
+    if rect.y < 0 or (along is not None and rect.end > along):
+        raise Refusal(
+            f"{path}.y",
+            f'this reaches to {{end}} along and the piece of "{cloth.name}" is {{along}} long; '
+            "move it onto the cloth",
+            end=rect.end,
+            along=along or rect.end,
+        )
+
+
+def _require_motif(path: str, motif: Motif, part: Piece | Run) -> None:
+    if isinstance(part, Run):
+        raise Refusal(f"{path}.name", f'"{motif.name}" is a run; only a piece can hold a motif')
+    ways = [(part.across, part.along)] + [(part.along, part.across)] * part.may_turn
+    if not any(motif.rect.across <= a and motif.rect.along <= b for a, b in ways):
+        raise Refusal(
+            f"{path}.across",
+            f'the motif is {{wide}} × {{long}} and "{motif.name}" only {{across}} × {{along}}; '
+            "choose a smaller motif or a larger piece",
+            wide=motif.rect.across,
+            long=motif.rect.along,
+            across=part.across,
+            along=part.along,
+        )
+
+
+At = tuple[str, str, Sheet, Rect]  # path, cloth, sheet, rectangle
+
+
+def _require_apart(pinned: list[At], flaws: list[At]) -> None:
+    for one, other in combinations(pinned, 2):
+        if _meet(one, other):
+            raise Refusal(other[0], f"this lies over {one[0]}; pin one of them elsewhere")
+    for pin in pinned:
+        for flaw in flaws:
+            if _meet(pin, flaw):
+                raise Refusal(pin[0], f"this lies on {flaw[0]}; pin it beside the flaw")
+
+
+def _meet(one: At, other: At) -> bool:
+    return one[1] == other[1] and meet(*one[2:], *other[2:])
+
+
+def _require_copies(problem: LayProblem) -> None:
+    """No copy is pinned twice, and no more are pinned, or hold motifs, than there are."""
+    seen: dict[tuple[str, int], int] = {}
+    for index, pin in enumerate(problem.pins):
+        if pin.copy is not None:
+            if (pin.name, pin.copy) in seen:
+                first = seen[pin.name, pin.copy]
+                raise Refusal(f"pins[{index}].copy", f"this copy has its place by pins[{first}]")
+            seen[pin.name, pin.copy] = index
+    counts = {piece.name: piece.count for piece in problem.pieces}
+    taken: Counter[str] = Counter()
+    for path, name in _with_places(problem):
+        taken[name] += 1
+        if taken[name] > counts.get(name, taken[name]):
+            raise Refusal(
+                f"{path}.name",
+                f'there are only {counts[name]} of "{name}", and all have their place already',
+            )
+
+
+def _with_places(problem: LayProblem) -> Iterator[tuple[str, str]]:
+    for index, pin in enumerate(problem.pins):
+        yield f"pins[{index}]", pin.name
+    for index, motif in enumerate(problem.motifs):
+        yield f"motifs[{index}]", motif.name
+
+
+def _cannot_be_cut(problem: LayProblem, cloth: Cloth) -> Refusal:
+    own = {piece.name for piece in problem.pieces if piece.cloth == cloth.name}
+    if any(motif.name in own for motif in problem.motifs):
+        return Refusal(
+            "motifs",
+            f'no place on "{cloth.name}" was found where each motif lies inside its piece, '
+            "clear of pins and flaws, and edge-to-edge cuts free them; move a motif or a pin",
+        )
+    return Refusal(
+        "pins", f'no edge-to-edge cuts free all that is pinned on "{cloth.name}"; move a pin'
+    )
