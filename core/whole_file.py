@@ -29,10 +29,26 @@ def write_whole(path: Path, data: bytes) -> None:
             os.fsync(out.fileno())
         part.chmod(_mode(target))
         part.replace(target)
+        _settle(target.parent)
     except BaseException:
         with contextlib.suppress(OSError):
             part.unlink()
         raise
+
+
+def _settle(folder: Path) -> None:
+    """Put the new name on the disk too, lest a power cut bring the older file back.
+
+    Not every system can; the file is whole either way.
+    """
+    if os.name == "nt":
+        return
+    with contextlib.suppress(OSError):
+        handle = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)
 
 
 def _mode(target: Path) -> int:

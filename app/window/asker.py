@@ -22,10 +22,20 @@ class Answer(Enum):
     CANCEL = auto()
 
 
+class KeptAnswer(Enum):
+    """What to do with unsaved work that a crash left behind."""
+
+    OPEN = auto()
+    LATER = auto()
+    REMOVE = auto()
+
+
 class Asker(Protocol):
     """What the window may have to ask or tell."""
 
     def about_changes(self, name: str, left_out: str) -> Answer: ...
+    def about_kept(self, name: str, when: str) -> KeptAnswer: ...
+    def go_on(self, title: str, sentence: str, button: str) -> bool: ...
     def file_to_open(self, folder: Path) -> Path | None: ...
     def file_to_save(self, title: str, proposed: Path, kinds: str) -> Path | None: ...
     def tell(self, title: str, sentence: str) -> None: ...
@@ -52,6 +62,35 @@ class Dialogs:
         return {buttons.Save: Answer.SAVE, buttons.Discard: Answer.DISCARD}.get(
             chosen, Answer.CANCEL
         )
+
+    def about_kept(self, name: str, when: str) -> KeptAnswer:
+        """Open, put off or remove what was kept of unsaved work."""
+        box = QMessageBox(self._parent)
+        box.setIcon(QMessageBox.Icon.Question)
+        box.setWindowTitle("Unsaved work was kept")
+        box.setText(f"The program ended before your changes to {name} were saved.")
+        box.setInformativeText(f"They were kept on {when}. Opening them changes no file.")
+        opened = box.addButton("Open what was kept", QMessageBox.ButtonRole.AcceptRole)
+        later = box.addButton("Ask again later", QMessageBox.ButtonRole.RejectRole)
+        removed = box.addButton("Throw it away", QMessageBox.ButtonRole.DestructiveRole)
+        box.setDefaultButton(opened)
+        box.setEscapeButton(later)
+        box.exec()
+        chosen = box.clickedButton()
+        answers = {opened: KeptAnswer.OPEN, removed: KeptAnswer.REMOVE}
+        return next((a for b, a in answers.items() if b is chosen), KeptAnswer.LATER)
+
+    def go_on(self, title: str, sentence: str, button: str) -> bool:
+        """Whether to go on although something speaks against it; `button` says with what."""
+        box = QMessageBox(self._parent)
+        box.setIcon(QMessageBox.Icon.Warning)
+        box.setWindowTitle(title)
+        box.setText(title)
+        box.setInformativeText(sentence)
+        going = box.addButton(button, QMessageBox.ButtonRole.DestructiveRole)
+        box.setDefaultButton(box.addButton(QMessageBox.StandardButton.Cancel))
+        box.exec()
+        return box.clickedButton() is going
 
     def file_to_open(self, folder: Path) -> Path | None:
         """A project file that exists."""

@@ -76,6 +76,11 @@ class Document(QObject):
         """Begin with the file at `path`; raises `Refusal` or `OSError`, changing nothing."""
         self.start(load(path), path)
 
+    def recover(self, project: Project, path: Path | None) -> None:
+        """Begin with work that was never saved to `path`, its file; it counts as changed."""
+        self.start(project, path)
+        self.undo_stack.resetClean()
+
     def save(self, path: Path) -> None:
         """Save to `path` and keep it there from now on; raises `OSError`."""
         save(self.project, path)

@@ -9,10 +9,12 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
-from PySide6.QtCore import QObject, QStandardPaths, Signal
+from PySide6.QtCore import QDateTime, QLocale, QObject, QStandardPaths, Signal
 
-from app.window.asker import PROJECTS, Answer, Asker
+from app.window.asker import PROJECTS, Answer, Asker, KeptAnswer
+from app.window.autosave import Kept, left_behind
 from app.window.document import Document
+from app.window.hold import Hold, Stamp, stamp
 from app.window.memory import Memory
 from core.lengths import Units
 from core.new_parts import new_fabric
@@ -39,10 +41,14 @@ def new_project(units: Units) -> Project:
 
 
 class Files(QObject):
-    """Emits `recent_changed` when the list of recent files has, and `told(str)` for good news."""
+    """Emits `recent_changed` when the list of recent files has, and `told(str)` for good news.
+
+    `recovered` says that the document is now unsaved work which a crash had left behind.
+    """
 
     recent_changed = Signal()
     told = Signal(str)
+    recovered = Signal()
 
     def __init__(
         self,
@@ -58,12 +64,15 @@ class Files(QObject):
         self.memory = memory
         self._commit = commit
         self._untaken = untaken
+        self._hold = Hold()
+        self._stamp: Stamp | None = None
 
     def new(self) -> bool:
         """Start a new quilt, in the units of this one; whether it was started."""
         if not self.may_leave():
             return False
         self.document.start(new_project(self.document.project.units))
+        self._hold_own()
         return True
 
     def open(self) -> None:
@@ -77,7 +86,10 @@ class Files(QObject):
             self._open(path)
 
     def _open(self, path: Path) -> None:
+        if not self._may_take(path, "Open it all the same"):
+            return
         try:
+            self._stamp = stamp(path)
             self.document.open(path)
         except Refusal as refusal:
             self.asker.tell(f"{path.name} was not opened", str(refusal))
@@ -87,6 +99,7 @@ class Files(QObject):
             self.asker.tell(f"{path.name} was not opened", reason(error, path))
         else:
             self._remember(path)
+        self._hold_own()
 
     def save(self) -> bool:
         """Save where the document is kept, or ask where; whether it is saved now."""
@@ -102,16 +115,76 @@ class Files(QObject):
         return path is not None and self._save(path)
 
     def _save(self, path: Path) -> bool:
+        if not self._may_write(path):
+            return False
         try:
             self.document.save(path)
+            self._stamp = stamp(path)
         except OSError as error:
             self.asker.tell(f"{path.name} was not saved", reason(error, path))
             return False
+        finally:
+            self._hold_own()
         self._remember(path)
         if left_out := self.left_out():
             self.asker.tell(f"{path.name} was saved, but not all of it", left_out)
         self.told.emit(f"Saved {path.name}")
         return True
+
+    def _hold_own(self) -> None:
+        """Hold the document's own file and no other."""
+        path = self.document.path
+        if path is None or self._hold.take(path):
+            self._hold.let_go()
+
+    def _may_take(self, path: Path, button: str) -> bool:
+        """Hold a file, or hear from the person that it may be opened in two windows."""
+        holder = self._hold.take(path)
+        return not holder or self.asker.go_on(
+            f"{path.name} is open in another window",
+            f"It is held by {holder}. Of changes made in both windows, only those that are "
+            "saved last would stay.",
+            button,
+        )
+
+    def _may_write(self, path: Path) -> bool:
+        """Whether a save would undo nobody else's work, or the person says that it may."""
+        if path != self.document.path:
+            return self._may_take(path, "Replace it all the same")
+        if self._stamp is None or stamp(path) in (None, self._stamp):
+            return True
+        return self.asker.go_on(
+            f"{path.name} was changed by another window or program",
+            "It is no longer the file that was opened here; saving replaces it. "
+            "To keep both, cancel and save under another name.",
+            "Replace it all the same",
+        )
+
+    def offer_kept(self) -> None:
+        """Offer what programs that ended in the middle of their work had kept."""
+        waiting = left_behind()
+        for kept in waiting:
+            when = QLocale().toString(moment(kept), QLocale.FormatType.ShortFormat)
+            answer = self.asker.about_kept(kept.name, when)
+            if answer is KeptAnswer.OPEN and self.may_leave():
+                self._recover(kept)
+                break
+            if answer is KeptAnswer.REMOVE:
+                kept.remove()
+        for kept in waiting:
+            kept.leave()
+
+    def _recover(self, kept: Kept) -> None:
+        """Go on with what was kept; it is removed once this window has kept it anew."""
+        self._stamp = stamp(kept.path) if kept.path else None
+        self.document.recover(kept.project, kept.path)
+        self._hold_own()
+        self.recovered.emit()
+        kept.remove()
+
+    def let_go(self) -> None:
+        """The window closes: other windows may have its file."""
+        self._hold.let_go()
 
     def may_leave(self) -> bool:
         """Whether the document may be let go: all of it is saved, or the person says so."""
@@ -149,6 +222,11 @@ def file_name(name: str, suffix: str) -> str:
     """
     kept = "".join(char if char.isalnum() or char in " -_" else " " for char in name)
     return f"{' '.join(kept.split()) or 'quilt'}{suffix}"
+
+
+def moment(kept: Kept) -> QDateTime:
+    """When something was kept, for a locale to write."""
+    return QDateTime.fromSecsSinceEpoch(int(kept.moment.timestamp()))
 
 
 def reason(error: OSError, path: Path) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
-from PySide6.QtCore import QEvent, QLocale, QObject, QSettings
+from PySide6.QtCore import QEvent, QLocale, QObject, QSettings, QTimer
 from PySide6.QtGui import QFileOpenEvent, QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -65,6 +65,7 @@ def _run(application: QApplication, planner: Planner, project_path: Path | None)
     window.show()
     if project_path is not None:
         window.files.open_path(project_path)
+    QTimer.singleShot(0, window.files.offer_kept)
     status = application.exec()
     # Else the stack clears itself, and tells the window of it, when both are half gone.
     document.undo_stack.clear()

@@ -12,6 +12,7 @@ from app.packet.paper import Paper
 from app.window.answer_panel import AnswerPanel
 from app.window.appearance import Appearance, theme_for
 from app.window.asker import Asker, Dialogs
+from app.window.autosave import Autosave
 from app.window.centre import Centre
 from app.window.column_scroll import ColumnScroll
 from app.window.document import Document
@@ -55,6 +56,7 @@ class MainWindow(QMainWindow):
         self.planner = planner
         self.parts = PartsPanel(document)
         self.files = Files(document, self.asker, memory, self.parts.commit, self.parts.untaken)
+        self.autosave = Autosave(document)
         self.centre = Centre()
         self.answer = AnswerPanel()
         self.planning = QLabel("Planning…")
@@ -91,6 +93,8 @@ class MainWindow(QMainWindow):
         self.planner.restarted.connect(lambda: self.tell(RESTARTED))
         self.planner.slow.connect(self.planning.setVisible)
         self.files.told.connect(self.tell)
+        self.files.recovered.connect(self.autosave.keep)
+        self.autosave.failed.connect(self.tell)
         self.answer.chosen.connect(self._ring)
         self.answer.asked.connect(self.parts.show_field)
         self.centre.picked.connect(self._picked)
@@ -190,6 +194,8 @@ class MainWindow(QMainWindow):
             return
         self.memory.keep_shape("window", self.saveGeometry())
         self.memory.keep_shape("splitter", self.splitter.saveState())
+        self.autosave.let_go()
+        self.files.let_go()
         event.accept()
 
     def restore_shape(self) -> None:

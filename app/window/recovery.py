@@ -7,17 +7,12 @@ import traceback
 from pathlib import Path
 from types import TracebackType
 
-from PySide6.QtCore import QDateTime, QStandardPaths
+from PySide6.QtCore import QDateTime
 from PySide6.QtWidgets import QMessageBox
 
+from app.window.autosave import recovery_folder
 from app.window.document import Document
 from core.project_file import SUFFIX, save
-
-
-def recovery_folder() -> Path:
-    """Where copies are kept."""
-    place = QStandardPaths.StandardLocation.AppLocalDataLocation
-    return Path(QStandardPaths.writableLocation(place)) / "recovery"
 
 
 def keep_copy(document: Document) -> Path:

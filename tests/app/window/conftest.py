@@ -15,7 +15,7 @@ from pytestqt.qtbot import QtBot
 from app.assets import asset
 from app.solver.work import result_of
 from app.window.appearance import Appearance, Look
-from app.window.asker import Answer
+from app.window.asker import Answer, KeptAnswer
 from app.window.document import Document
 from app.window.main_window import MainWindow
 from app.window.memory import Memory
@@ -32,12 +32,22 @@ class ScriptedAsker:
     answer: Answer = Answer.CANCEL
     open_file: Path | None = None
     save_file: Path | None = None
+    kept: KeptAnswer = KeptAnswer.LATER
+    goes_on: bool = False
     asked: list[str] = field(default_factory=list)
     told: list[str] = field(default_factory=list)
 
     def about_changes(self, name: str, left_out: str) -> Answer:
         self.asked.append(f"{name} {left_out}".strip())
         return self.answer
+
+    def about_kept(self, name: str, when: str) -> KeptAnswer:
+        self.asked.append(f"kept: {name}")
+        return self.kept
+
+    def go_on(self, title: str, sentence: str, button: str) -> bool:
+        self.asked.append(f"{title}. {sentence}")
+        return self.goes_on
 
     def file_to_open(self, folder: Path) -> Path | None:
         return self.open_file

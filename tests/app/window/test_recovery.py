@@ -6,8 +6,9 @@ import sys
 
 import pytest
 
+from app.window.autosave import recovery_folder
 from app.window.document import Document
-from app.window.recovery import FaultWatch, recovery_folder
+from app.window.recovery import FaultWatch
 from core.project_file import load
 
 

@@ -1,0 +1,59 @@
+"""Holding a file: while a window has it open, other windows are told so.
+
+The sign is a small hidden file beside the project, with the name of the program,
+its number and the computer's. One that was left by a crash on this computer counts
+for nothing; in a folder where it cannot be written nobody is told, and nobody can save.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TypeAlias
+
+from PySide6.QtCore import QLockFile, QSysInfo
+
+Stamp: TypeAlias = tuple[int, int]
+
+
+def stamp(path: Path) -> Stamp | None:
+    """When a file was last written and how long it is, to see a change by; None if it is gone."""
+    try:
+        found = path.stat()
+    except OSError:
+        return None
+    return found.st_mtime_ns, found.st_size
+
+
+class Hold:
+    """The file that this window holds, if any."""
+
+    def __init__(self) -> None:
+        self._path: Path | None = None
+        self._lock: QLockFile | None = None
+
+    def take(self, path: Path) -> str:
+        """Hold `path` in place of what was held; else say who holds it, and change nothing."""
+        path = path.resolve()
+        if path == self._path:
+            return ""
+        lock = QLockFile(str(path.with_name(f".{path.name}.lock")))
+        lock.setStaleLockTime(0)
+        if not lock.tryLock(0) and lock.error() is QLockFile.LockError.LockFailedError:
+            return _holder(lock)
+        self.let_go()
+        self._path, self._lock = path, lock
+        return ""
+
+    def let_go(self) -> None:
+        """Hold nothing."""
+        if self._lock is not None:
+            self._lock.unlock()
+        self._path = self._lock = None
+
+
+def _holder(lock: QLockFile) -> str:
+    """Who has it, in words."""
+    number, host, _ = lock.getLockInfo()
+    if host and host != QSysInfo.machineHostName():
+        return f"a window on the computer {host}"
+    return f"another window on this computer (process {number})"
