@@ -56,6 +56,7 @@ HATCHES: Mapping[str, str] = MappingProxyType(
         "batting": "dots",
         "binding": "falling",
         "sleeve": "grid",
+        "step now": "rising",
     }
 )
 _LOOKS: Mapping[str, tuple[float, tuple[float, ...]]] = MappingProxyType(
@@ -104,6 +105,8 @@ PAPER_COLOUR = Theme(
             "grain": ("#ffffff", "#5a5a5a"),
             "cut": ("#ffffff", "#1a1a1a"),
             "note": ("#ffffff", "#1a1a1a"),
+            "step": ("#e6ecf2", "#3d4b59"),
+            "step now": ("#cfe0f2", "#1a4f8a"),
         },
     ),
 )
@@ -132,6 +135,8 @@ PAPER_GREY = Theme(
             "grain": ("#ffffff", "#444444"),
             "cut": ("#ffffff", "#000000"),
             "note": ("#ffffff", "#000000"),
+            "step": ("#f4f4f4", "#333333"),
+            "step now": ("#dcdcdc", "#000000"),
         },
     ),
 )
@@ -162,6 +167,8 @@ SCREEN_DARK = Theme(
             "grain": ("#30363c", "#bcc2c7"),
             "cut": ("#30363c", "#ffffff"),
             "note": ("#1b1f23", "#dfe3e6"),
+            "step": ("#2b3641", "#93a6b8"),
+            "step now": ("#244a70", "#8ec7ff"),
         },
     ),
 )

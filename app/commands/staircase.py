@@ -10,7 +10,7 @@ from app.commands.output import STANDARD_OUTPUT, json_bytes, print_lines, put_ou
 from app.comparing import staircase_lines
 from core.compare.choices import STRIP_WIDTH, USABLE_WIDTH, Choice
 from core.compare.document import staircase_document
-from core.compare.staircase import staircase, usual_range
+from core.compare.staircase import Staircase, staircase, usual_range
 from core.lengths import Inches, LengthError, parse
 from core.project_file import load
 from core.quilt import Project
@@ -30,6 +30,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--to", dest="last", metavar="WIDTH", help="the widest")
     add_place(parser)
     parser.add_argument("--json", metavar="OUT", help="write the steps as JSON, - for here")
+    parser.add_argument("--pdf", metavar="OUT", help="write the picture and the steps on a page")
+    parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
+    parser.add_argument("--grey", action="store_true", help="a page without colour")
 
 
 def run(arguments: argparse.Namespace) -> int:
@@ -39,11 +42,24 @@ def run(arguments: argparse.Namespace) -> int:
     first = _width(project, "--from", arguments.first, low)
     last = _width(project, "--to", arguments.last, high)
     stairs = staircase(project, choice, first, last, place_of(project, arguments, choice))
+    outputs: list[tuple[str, bytes]] = []
     if arguments.json:
-        put_out(json_bytes(staircase_document(stairs)), arguments.json)
+        outputs.append((arguments.json, json_bytes(staircase_document(stairs))))
+    if arguments.pdf:
+        outputs.append((arguments.pdf, _page(project, stairs, arguments)))
+    for where, data in outputs:
+        put_out(data, where)
     if arguments.json != STANDARD_OUTPUT:
         print_lines("\n".join(staircase_lines(project, stairs)))
     return 0
+
+
+def _page(project: Project, stairs: Staircase, arguments: argparse.Namespace) -> bytes:
+    from app.packet.paper import Paper
+    from app.packet.staircase_page import staircase_bytes
+
+    paper = Paper[arguments.paper.upper()]
+    return staircase_bytes(project, stairs, paper=paper, grey=arguments.grey)
 
 
 def _width(project: Project, option: str, text: str | None, usual: Inches) -> Inches:

@@ -80,4 +80,6 @@ ROLES = (
     "grain",  # grain and print-direction arrows
     "cut",  # a line to cut along
     "note",  # words beside the drawing
+    "step",  # a block of the staircase
+    "step now",  # the one that the project stands on
 )

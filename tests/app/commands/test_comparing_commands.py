@@ -90,6 +90,17 @@ def test_the_staircase_says_where_the_present_width_stands(
     assert lines[-1].startswith("The usable width now is")
 
 
+def test_the_staircase_on_paper_lists_every_step(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    out = tmp_path / "steps.pdf"
+    assert main(["staircase", HARBOUR, "--from", "1", "--pdf", str(out), "--grey"]) == 0
+    steps = [line for line in said(capsys).splitlines() if ": " in line]
+    text = PdfReader(out).pages[0].extract_text()
+    assert "1 in" in text
+    assert text.count("night sky") >= sum("night sky" in line for line in steps)
+
+
 def test_the_staircase_as_json_covers_the_range(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["staircase", HARBOUR, "--from", "2", "--to", "3", "--json", "-"]) == 0
     steps = json.loads(said(capsys))["steps"]
