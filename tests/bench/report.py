@@ -20,7 +20,7 @@ ABOUT = (
     "Written by the command, not by hand. All times and time limits are CPU seconds of one "
     "process (CP-SAT: of all its workers together), so that other work on the machine does not "
     "distort them. Every lay passed the checker. “Met” speaks of the bar beside it; a row "
-    "without a bar is there to know."
+    "without a bar is there to know. `--json` also writes out the problems worth a look."
 )
 
 
@@ -47,7 +47,8 @@ def _processor() -> str:
 def line(row: Row) -> str:
     """One row for the terminal."""
     bar = f"   [{row.verdict}: {row.bar}]" if row.bar else ""
-    return f"{row.title:<72} {row.measured}{bar}"
+    problem = f"\n    {row.problem}" if row.problem else ""
+    return f"{row.title:<72} {row.measured}{bar}{problem}"
 
 
 def markdown(about: dict[str, str], rows: Sequence[Row]) -> str:

@@ -13,7 +13,8 @@ class Row:
     """What was measured, the bar it is held against, and whether it is met.
 
     `bar` is empty and `met` None where nothing is demanded. `seconds` is the CPU
-    time that went into the row; None where another row has it.
+    time that went into the row; None where another row has it. `problem` is one
+    to look at, as JSON that `python3 -m app lay` reads.
     """
 
     title: str
@@ -21,6 +22,7 @@ class Row:
     bar: str = ""
     met: bool | None = None
     seconds: float | None = None
+    problem: str | None = None
 
     @property
     def verdict(self) -> str:

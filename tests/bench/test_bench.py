@@ -7,12 +7,14 @@ from fractions import Fraction
 from functools import partial
 from random import Random
 from time import process_time
+from types import FunctionType
 
 import pytest
 
 from core.fabric import Grain, OnHand
 from core.lay.lay_file import problem_from_text
 from core.lay.problem import Cloth, LayProblem, Piece, Run
+from core.lay.stop import Stop
 from tests.bench import report
 from tests.bench.clock import CpuStop
 from tests.bench.cpsat import Answer, cpsat_least
@@ -30,7 +32,9 @@ from tests.bench.quilts import random_quilts
 from tests.bench.rivals import PACKS, installed, rectpack_best
 from tests.bench.row import Row
 from tests.bench.set_rows import set_rows
+from tests.bench.tiny_rows import CLOTH as TINY_CLOTH
 from tests.bench.tiny_rows import tiny_problems, tiny_rows
+from tests.core.lay.exhaustive import least_along
 
 F = Fraction
 TINY = replace(
@@ -75,7 +79,7 @@ def test_every_published_instance_names_its_best_length() -> None:
 def test_the_tables_have_a_value_in_every_row(rows: type) -> None:
     for row in rows(TINY):
         assert row.title
-        assert row.measured
+        assert row.measured or row.problem
         assert (row.met is None) == (not row.bar) or row.measured == "not installed"
 
 
@@ -99,6 +103,16 @@ def test_a_stop_counts_the_time_that_this_process_computes() -> None:
     assert process_time() - start >= 0.01
     assert CpuStop(3).reached(3)
     assert CpuStop(3).part(2) == CpuStop(3)
+
+
+def test_a_cpu_stop_answers_all_that_a_stop_is_asked() -> None:
+    questions = (FunctionType, classmethod, property)
+    asked = {
+        name
+        for name, value in vars(Stop).items()
+        if isinstance(value, questions) and not name.startswith("_")
+    }
+    assert {"after", "reached", "part"} <= asked <= vars(CpuStop).keys()
 
 
 def test_the_time_to_a_lay_so_short_is_when_it_was_first_seen() -> None:
@@ -168,3 +182,12 @@ def test_cpsat_turns_only_what_may_turn_and_finds_nothing_below_the_least() -> N
     less = cpsat_least(free, 20, below=F(45, 2))
     assert less.bought is None
     assert less.closed
+
+
+@ortools
+def test_cpsat_buys_no_more_than_the_least_edge_to_edge_lay() -> None:
+    for problem in tiny_problems(8, 5):
+        answer = cpsat_least(problem, 20)
+        assert answer.closed
+        assert answer.bought is not None
+        assert answer.bought <= TINY_CLOTH.bought(least_along(problem))
