@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING
 
 from core.finish.binding import reach_warning
 from core.finish.sleeve import SPLIT_ABOVE
-from core.lengths import Rounding, show
+from core.lengths import Rounding, show, show_size
+from core.quilt import Sizing
 
 if TYPE_CHECKING:
     from core.plan import Plan
@@ -31,6 +32,7 @@ def notices(plan: Plan) -> tuple[Notice, ...]:
     return (
         *_washing(plan),
         *_print(plan),
+        *_borders(plan),
         *_backing(plan),
         *_batting(plan),
         *_binding(plan),
@@ -58,6 +60,26 @@ def _print(plan: Plan) -> Iterator[Notice]:
                 f"{fabric.name} has one way up: check the print's direction at every piece "
                 "and join.",
             )
+
+
+def _borders(plan: Plan) -> Iterator[Notice]:
+    """What a coping strip reaches, since the person wrote no width for it."""
+    units = plan.project.units
+    for border in plan.borders:
+        if border.border.sizing is Sizing.WIDTH:
+            continue
+        sides, ends = show(border.sides_width, units), show(border.ends_width, units)
+        size = show_size(border.outer_width, border.outer_length, units)
+        blocks = ""
+        if border.blocks is not None and border.border.block is not None:
+            across, along = border.blocks
+            each = show(border.border.block, units)
+            blocks = f", which holds {across} × {along} blocks of {each}"
+        yield Notice(
+            border.path,
+            f"Border {border.number} is a coping strip, {sides} wide at the sides and {ends} at "
+            f"top and bottom. It brings the quilt to {size}{blocks}.",
+        )
 
 
 def _backing(plan: Plan) -> Iterator[Notice]:

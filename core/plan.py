@@ -17,11 +17,13 @@ from core.finish.batting import BattingPlan, plan_batting
 from core.finish.binding import NAME as BINDING
 from core.finish.binding import BindingPlan, as_laid
 from core.finish.border import BorderPlan
+from core.finish.border_joins import with_joins
 from core.finish.sleeve import SleevePlan
 from core.lay.lay import ClothLay, Placement, Sheet
 from core.lay.problem import Run
 from core.lengths import Inches, sale_text
 from core.notices import Notice, notices
+from core.otherwise import Otherwise, otherwise
 from core.quilt import Project
 from core.refusal import Refusal
 from core.steps import CutStep, steps_for
@@ -100,6 +102,7 @@ class Plan:
     binding: BindingPlan | None
     sleeve: SleevePlan | None
     warnings: tuple[Notice, ...]
+    otherwise: tuple[Otherwise, ...] = ()
 
     @property
     def waste_share(self) -> Fraction:
@@ -139,12 +142,13 @@ def _make(project: Project) -> Plan:
             _fabric_plan(fabric, lay, parts, project.quilt.lays)
             for fabric, lay in zip(project.fabrics, chosen.lay.cloths, strict=True)
         ),
-        borders=chosen.borders,
+        borders=tuple(_border_as_laid(border, chosen) for border in chosen.borders),
         backing=chosen.backing,
         batting=plan_batting(batting, width, length) if batting else None,
         binding=_binding_as_laid(project, chosen),
         sleeve=chosen.sleeve,
         warnings=(),
+        otherwise=tuple(otherwise(project, chosen)),
     )
     return replace(plan, warnings=notices(plan))
 
@@ -196,6 +200,11 @@ def _cloth_area(fabric: Fabric, lay: ClothLay) -> Fraction:
 def _waste_share(fabric: Fabric, lay: ClothLay) -> Fraction:
     used = sum((p.rect.across * p.rect.along for p in lay.placements), Fraction(0))
     return 1 - used / _cloth_area(fabric, lay) if lay.placements else Fraction(0)
+
+
+def _border_as_laid(border: BorderPlan, chosen: Chosen) -> BorderPlan:
+    """The border with its joins where the laid segments put them."""
+    return with_joins(border, (p for cloth in chosen.lay.cloths for p in cloth.placements))
 
 
 def _binding_as_laid(project: Project, chosen: Chosen) -> BindingPlan | None:

@@ -10,6 +10,7 @@ from core.finish.binding import BindingPlan
 from core.finish.border import BorderPlan
 from core.finish.sleeve import SleevePlan
 from core.lay.lay_file import cloth_document
+from core.lay.problem import Piece
 from core.lengths import Inches
 from core.money import money
 from core.plan import FabricPlan, Plan
@@ -40,7 +41,7 @@ def plan_document(plan: Plan) -> dict[str, Any]:
             for part in plan.parts
         ],
         "fabrics": [_fabric(plan, fabric) for fabric in plan.fabrics],
-        "borders": [_border(border) for border in plan.borders],
+        "borders": [{**_border(border), **_otherwise(plan, border)} for border in plan.borders],
         "backing": _backing(plan.backing) if plan.backing else None,
         "batting": _batting(plan.batting) if plan.batting else None,
         "binding": _binding(plan.binding) if plan.binding else None,
@@ -81,30 +82,54 @@ def _border(border: BorderPlan) -> dict[str, Any]:
     strips = [
         {
             "name": strip.name,
-            "across": str(strip.length if crosswise else border.cut_width),
-            "along": str(border.cut_width if crosswise else strip.length),
+            "fabric": strip.fabric,
+            "across": str(strip.length if crosswise else strip.cut_width),
+            "along": str(strip.cut_width if crosswise else strip.length),
             "count": strip.count,
+            "parts": [str(part) for part in strip.parts],
         }
         for strip in border.strips
     ]
     corners = [
         {
             "name": demand.wanted.name,
-            "across": str(border.cut_width),
-            "along": str(border.cut_width),
+            "across": str(demand.wanted.across),
+            "along": str(demand.wanted.along),
             "count": demand.wanted.count,
         }
         for demand in border.demands
-        if demand.role == "border corner"
+        if demand.role == "border corner" and isinstance(demand.wanted, Piece)
     ]
     return {
-        "finished_width": str(border.border.width),
+        "finished_width": str(border.sides_width or border.ends_width),
+        "sides_width": str(border.sides_width),
+        "ends_width": str(border.ends_width),
         "cut_width": str(border.cut_width),
+        "corners": border.border.corners.value,
+        "first": border.border.first.value,
         "grain": border.grain.value,
         "joined": border.joined,
         "pieces": strips + corners,
+        "joins_at": {side.value: [str(at) for at in places] for side, places in border.joins_at},
         "outer_width": str(border.outer_width),
         "outer_length": str(border.outer_length),
+        "blocks": list(border.blocks) if border.blocks else None,
+    }
+
+
+def _otherwise(plan: Plan, border: BorderPlan) -> dict[str, Any]:
+    """What the other grain would buy, if the border can be cut so."""
+    found = [other for other in plan.otherwise if other.number == border.number]
+    if not found:
+        return {"otherwise": None}
+    [other] = found
+    return {
+        "otherwise": {
+            "grain": other.grain.value,
+            "joined": other.joined,
+            "more": {name: str(along) for name, along in other.more},
+            "text": other.sentence(plan.project),
+        }
     }
 
 

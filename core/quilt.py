@@ -43,6 +43,31 @@ class Corners(StrEnum):
     BUTTED = "butted"
     MITRED = "mitred"
     SQUARES = "squares"
+    PINWHEEL = "pinwheel"
+    ROUND = "round"
+
+
+class First(StrEnum):
+    """Which strips of a border are sewn on first: the sides, or top and bottom."""
+
+    SIDES = "sides"
+    ENDS = "ends"
+
+
+class Piecing(StrEnum):
+    """Where the joins of a border fall whose strips are longer than the cloth is wide."""
+
+    END_TO_END = "end_to_end"
+    CENTRED = "centred"
+    OFF_CENTRE = "off_centre"
+
+
+class Sizing(StrEnum):
+    """What sets a border's width: itself, a size to reach, or a whole number of blocks."""
+
+    WIDTH = "width"
+    SIZE = "size"
+    BLOCKS = "blocks"
 
 
 class Seams(StrEnum):
@@ -85,7 +110,12 @@ class Quilt:
 
 @dataclass(frozen=True, slots=True)
 class Border:
-    """One border; `width` is the finished width, so the strip is cut `width + 2 × seam`."""
+    """One border; `width` is the finished width, so the strip is cut `width + 2 × seam`.
+
+    A coping strip (`sizing`) reaches `to_width` × `to_length` (None: as it is), or a
+    whole number of `block`s with strips of at least `width`. `squaring` is cut on to
+    each strip that comes from a joined one. `*_fabric` is a side's own cloth.
+    """
 
     fabric: str
     width: Inches
@@ -95,10 +125,27 @@ class Border:
     joins: Joins = Joins.DIAGONAL
     seam: Inches = Fraction(1, 4)
     mitre_margin: Inches = Fraction(4)
+    first: First = First.SIDES
+    piecing: Piecing = Piecing.END_TO_END
+    squaring: Inches = Fraction(1, 2)
+    sizing: Sizing = Sizing.WIDTH
+    to_width: Inches | None = None
+    to_length: Inches | None = None
+    block: Inches | None = None
+    left_fabric: str | None = None
+    top_fabric: str | None = None
+    right_fabric: str | None = None
+    bottom_fabric: str | None = None
 
-    @property
-    def cut_width(self) -> Inches:
-        return self.width + 2 * self.seam
+    def cloth_of(self, side: str) -> str:
+        """The cloth of the strip on a side: "left", "top", "right" or "bottom"."""
+        own = {
+            "left": self.left_fabric,
+            "top": self.top_fabric,
+            "right": self.right_fabric,
+            "bottom": self.bottom_fabric,
+        }
+        return own[side] or self.fabric
 
 
 @dataclass(frozen=True, slots=True)

@@ -83,7 +83,7 @@ def _options(
     width, length = quilt.width, quilt.length
     options: list[tuple[PartPlan, ...]] = []
     for number, border in enumerate(project.borders, start=1):
-        ways = border_options(border, number, width, length, project.fabric(border.fabric))
+        ways = border_options(border, number, width, length, project.fabric)
         width, length = ways[0].outer_width, ways[0].outer_length
         options.append(ways)
     if (backing := project.backing) is not None:
@@ -120,15 +120,19 @@ def _tried(
         yield from _part_by_part(project, options, finished)
         return
     combinations = list(product(*options))
-    many = project.quilt.cut_together > FEW_COPIES
-    if many and count > 1:
+    if project.quilt.cut_together > FEW_COPIES and count > 1:
         best = min(
             (lay_out(project, combination, finished, IN_HASTE) for combination in combinations),
             key=lambda found: _score(project, found),
         )
         combinations = [best.combination]
     for combination in combinations:
-        yield lay_out(project, combination, finished, WITH_CARE if many else Stop().iterations)
+        yield lay_out(project, combination, finished, care(project))
+
+
+def care(project: Project) -> int:
+    """How many tries each lay is worth; with many copies every try takes long."""
+    return WITH_CARE if project.quilt.cut_together > FEW_COPIES else Stop().iterations
 
 
 def _part_by_part(

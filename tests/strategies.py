@@ -21,12 +21,15 @@ from core.quilt import (
     Border,
     Closing,
     Corners,
+    First,
     Fold,
     Joins,
     Kits,
+    Piecing,
     Project,
     Quilt,
     Seams,
+    Sizing,
     Sleeve,
 )
 
@@ -85,6 +88,17 @@ def borders(units: Units) -> st.SearchStrategy[Border]:
         joins=st.sampled_from(list(Joins)),
         seam=lengths(0.125, 0.5, units).filter(bool),
         mitre_margin=lengths(0, 6, units),
+        first=st.sampled_from(First),
+        piecing=st.sampled_from(Piecing),
+        squaring=lengths(0, 1, units),
+        sizing=st.sampled_from((Sizing.WIDTH, Sizing.WIDTH, Sizing.WIDTH, *Sizing)),
+        to_width=st.none() | lengths(80, 110, units),
+        to_length=st.none() | lengths(80, 110, units),
+        block=lengths(2, 12, units).filter(bool) | st.none(),
+        left_fabric=st.none() | st.sampled_from(NAMES),
+        top_fabric=st.none() | st.none() | st.sampled_from(NAMES),
+        right_fabric=st.none() | st.none() | st.sampled_from(NAMES),
+        bottom_fabric=st.none() | st.sampled_from(NAMES),
     )
 
 

@@ -43,7 +43,9 @@ def _whole(plan: Plan) -> Iterator[Fact]:
 
 def _borders(plan: Plan) -> Iterator[Fact]:
     for border in plan.borders:
-        wide = show(border.border.width, plan.project.units)
+        units = plan.project.units
+        widths = dict.fromkeys((border.sides_width, border.ends_width))
+        wide = " and ".join(show(width, units) for width in widths if width)
         letters = _letters(plan, border.demands)
         yield Fact(f"{letters}: border {border.number}, {wide} finished", "border")
 

@@ -40,7 +40,7 @@ class Field:
 
     `none_words` is set where the value may be absent, and says what that means.
     `rare` fields are folded away until asked for. `only_if` names a sibling and
-    the value of it for which this field matters. `steps` is what the arrow keys add
+    the values of it for which this field matters. `steps` is what the arrow keys add
     to a length, in a project in inches and in a metric one.
     """
 
@@ -52,7 +52,7 @@ class Field:
     none_words: str = ""
     rare: bool = False
     steps: tuple[str, str] = COARSE
-    only_if: tuple[str, str] | None = None
+    only_if: tuple[str, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -25,51 +25,6 @@ OVERAGE_HELP = (
     "quilting."
 )
 
-BORDER = PartKind(
-    "borders",
-    "Border",
-    "Borders, from the inside out",
-    "A frame of strips round the quilt top. Borders are listed from the inside out.",
-    "{width} {fabric}",
-    (
-        Field("fabric", "Fabric", Kind.FABRIC, FABRIC_HELP),
-        Field(
-            "width",
-            "Finished width",
-            Kind.LENGTH,
-            "The width that shows once it is sewn. The strip is cut wider by two seam allowances.",
-        ),
-        Field(
-            "corners",
-            "Corners",
-            Kind.CHOICE,
-            "How the four strips meet. Butted: the sides go on first, then top and bottom over "
-            "their ends. Mitred: the strips meet on the diagonal. Squares: a square of cloth "
-            "in each corner.",
-            (("butted", "Butted"), ("mitred", "Mitred"), ("squares", "Corner squares")),
-        ),
-        Field(
-            "corner_fabric",
-            "Corner fabric",
-            Kind.FABRIC,
-            "The fabric of the four corner squares.",
-            none_words="same as the border",
-            only_if=("corners", "squares"),
-        ),
-        Field(
-            "mitre_margin",
-            "Mitre margin",
-            Kind.LENGTH,
-            "Extra length on each strip so that a mitre can be fitted, then trimmed.",
-            only_if=("corners", "mitred"),
-        ),
-        Field("grain", "Grain", Kind.CHOICE, GRAIN_HELP, GRAINS, rare=True),
-        Field("joins", "Joins", Kind.CHOICE, JOINS_HELP, JOINS, rare=True),
-        Field("seam", "Seam", Kind.LENGTH, SEAM_HELP, rare=True, steps=FINE),
-    ),
-    many=True,
-)
-
 BACKING = PartKind(
     "backing",
     "Backing",

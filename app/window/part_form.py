@@ -149,7 +149,7 @@ class PartForm(QWidget):
                 row.editor.offer_fabrics(fabrics)
             row.show_value(value_at(values, key), units, anew=anew)
             if (condition := row.field.only_if) is not None:
-                self._form.setRowVisible(row, values[condition[0]] == condition[1])
+                self._form.setRowVisible(row, values[condition[0]] in condition[1:])
 
     def commit(self) -> None:
         """Hand over whatever is still being typed."""

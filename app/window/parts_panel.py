@@ -7,7 +7,6 @@ core refuses is said under the field; the document is then as it was.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from itertools import zip_longest
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
@@ -18,12 +17,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.window.border_notes import NOTED, border_notes
 from app.window.column_scroll import ColumnScroll
 from app.window.document import Document
 from app.window.field import Field, value_at
 from app.window.fields import SINGLE_PARTS, part_name
+from app.window.fields_border import BORDER
 from app.window.fields_cloth import FABRIC, QUILT
-from app.window.fields_finish import BORDER
 from app.window.furniture import group_title, leave, quiet_button
 from app.window.part_form import FieldRow
 from app.window.part_section import (
@@ -35,7 +35,7 @@ from app.window.part_section import (
 )
 from app.window.tab_order import TabOrder
 from core import edit
-from core.lengths import show, typeset
+from core.lengths import typeset
 from core.plan import Plan
 from core.refusal import Refusal
 
@@ -244,10 +244,12 @@ class PartsPanel(ColumnScroll):
             self.bring_into_view(place)
 
     def show_plan(self, plan: Plan | None) -> None:
-        """Say under each border's finished width how wide its strips are cut; None: no plan."""
-        cut = [show(b.cut_width, plan.project.units) for b in plan.borders] if plan else []
-        for section, width in zip_longest(self.borders.sections, cut[: len(self.borders.sections)]):
-            section.note("width", typeset(f"Strips are cut {width} wide.") if width else "")
+        """Say under each border what the plan makes of it; None: no plan."""
+        notes = border_notes(plan) if plan else []
+        for place, section in enumerate(self.borders.sections):
+            said = notes[place] if place < len(notes) else {}
+            for key in NOTED:
+                section.note(key, typeset(said.get(key, "")))
 
     def untaken(self) -> list[str]:
         """The fields that hold text which the project refused."""

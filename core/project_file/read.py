@@ -9,13 +9,12 @@ from typing import Any
 
 from core.fabric import Fabric, Grain, OnHand
 from core.lengths import Units
+from core.project_file.borders import border_fabrics, read_border
 from core.quilt import (
     Backing,
     Batting,
     Binding,
-    Border,
     Closing,
-    Corners,
     Fold,
     Joins,
     Kits,
@@ -29,7 +28,6 @@ from core.refusal import Refusal
 
 MOST_COPIES = 100
 MOST_ITEMS = 50
-DEFAULT_MITRE_MARGIN = Fraction(4)  # published margins run from 0 to 6
 
 # A comma before three digits could be a thousand: refused, as in lengths.
 _PRICE = re.compile(r"\d{1,6}(?:\.\d{1,4}|,\d{1,2})?", re.ASCII)
@@ -47,7 +45,7 @@ def from_document(document: dict[str, Any]) -> Project:
     project = Project(
         quilt=_quilt(Fields(top.raw("quilt"), "quilt", units)),
         fabrics=top.each("fabrics", lambda d, p: _fabric(Fields(d, p, units)), most=MOST_ITEMS),
-        borders=top.each("borders", lambda d, p: _border(Fields(d, p, units)), most=MOST_ITEMS),
+        borders=top.each("borders", lambda d, p: read_border(Fields(d, p, units)), most=MOST_ITEMS),
         backing=_backing(fields) if (fields := part("backing")) else None,
         batting=_batting(fields) if (fields := part("batting")) else None,
         binding=_binding(fields) if (fields := part("binding")) else None,
@@ -130,31 +128,6 @@ def _on_hand(fields: Fields) -> OnHand:
     return piece
 
 
-def _border(fields: Fields) -> Border:
-    border = Border(
-        fabric=fields.text("fabric"),
-        width=fields.length("width"),
-        corners=fields.choice("corners", Corners),
-        corner_fabric=fields.text("corner_fabric") if fields.has("corner_fabric") else None,
-        grain=_straight_grain(fields),
-        joins=fields.choice("joins", Joins),
-        seam=fields.length("seam"),
-        mitre_margin=fields.length("mitre_margin", DEFAULT_MITRE_MARGIN, zero=True),
-    )
-    fields.done()
-    return border
-
-
-def _straight_grain(fields: Fields) -> Grain:
-    grain = fields.choice("grain", Grain)
-    if grain is Grain.BIAS:
-        raise Refusal(
-            fields.at("grain"),
-            "a border is not cut on the bias; write crosswise, lengthwise or either",
-        )
-    return grain
-
-
 def _backing(fields: Fields) -> Backing:
     backing = Backing(
         fabric=fields.text("fabric"),
@@ -197,9 +170,7 @@ def fabric_names(project: Project) -> tuple[tuple[str, str], ...]:
     """Where the project names a fabric: (path, name), in the file's order."""
     named: list[tuple[str, str]] = []
     for i, border in enumerate(project.borders):
-        named.append((f"borders[{i}].fabric", border.fabric))
-        if border.corner_fabric is not None:
-            named.append((f"borders[{i}].corner_fabric", border.corner_fabric))
+        named += border_fabrics(f"borders[{i}]", border)
     for path, part in (
         ("backing", project.backing),
         ("binding", project.binding),

@@ -7,7 +7,8 @@ from typing import Any
 
 from core.fabric import Fabric
 from core.lengths import Inches, Units, exact_text, sale_text
-from core.quilt import Border, Project
+from core.project_file.borders import border_document
+from core.quilt import Project
 
 FORMAT = "crossgrain-project"
 VERSION = 1
@@ -33,7 +34,7 @@ def to_document(project: Project) -> dict[str, Any]:
             "kits": quilt.kits.value,
         },
         "fabrics": [_fabric_document(fabric, project.units) for fabric in project.fabrics],
-        "borders": [_border_document(border, project.units) for border in project.borders],
+        "borders": [border_document(border, project.units) for border in project.borders],
     }
     if (backing := project.backing) is not None:
         document["backing"] = {
@@ -89,19 +90,6 @@ def _fabric_document(fabric: Fabric, units: Units) -> dict[str, Any]:
 
 def _price(price: Fraction | None) -> str | None:
     return None if price is None else _decimal(price)
-
-
-def _border_document(border: Border, units: Units) -> dict[str, Any]:
-    return {
-        "fabric": border.fabric,
-        "width": exact_text(border.width, units),
-        "corners": border.corners.value,
-        "corner_fabric": border.corner_fabric,
-        "grain": border.grain.value,
-        "joins": border.joins.value,
-        "seam": exact_text(border.seam, units),
-        "mitre_margin": exact_text(border.mitre_margin, units),
-    }
 
 
 def _sale_unit(length: Inches, units: Units) -> str:

@@ -10,12 +10,13 @@ from core.drawing.cloth import Heading, draw_sheet, sheets_of
 from core.drawing.marks import ROLES, Drawing, Label
 from core.drawing.quilt import draw_quilt
 from core.fabric import Fabric, Grain, OnHand
+from core.finish.border import BorderPlan
 from core.lay.check import check
 from core.lay.lay import Lay, Placement
 from core.lay.problem import Cloth, LayProblem, Piece, Run
 from core.plan import Plan
 from core.plan_json import plan_document
-from core.quilt import Closing, Corners, Kits
+from core.quilt import Closing, Corners, Kits, Sizing
 from tests.core.stranger import cloths_of, cut_out, pieces_of, whole_cloths
 
 NEAR = 1e-6
@@ -37,14 +38,8 @@ def _assert_finished(plan: Plan) -> None:
     quilt = plan.project.quilt
     width, length = quilt.width, quilt.length
     for border in plan.borders:
-        b, sides, ends = border.border.width, *border.strips
-        more = {
-            Corners.BUTTED: (Fraction(0), 2 * b),
-            Corners.SQUARES: (Fraction(0), Fraction(0)),
-            Corners.MITRED: (2 * b + border.border.mitre_margin,) * 2,
-        }[border.border.corners]
-        assert (sides.length, ends.length) == (length + more[0], width + more[1])
-        width, length = width + 2 * b, length + 2 * b
+        _assert_border(border, width, length)
+        width, length = border.outer_width, border.outer_length
     assert (plan.finished_width, plan.finished_length) == (width, length)
     if (spec := plan.project.backing) is not None and (backing := plan.backing) is not None:
         assert backing.across == width + 2 * spec.overage
@@ -61,6 +56,40 @@ def _assert_finished(plan: Plan) -> None:
             assert strip.strip_width + 2 <= closing <= strip.strip_width + 3
     for name in ("backing", "batting", "binding", "sleeve"):
         assert (getattr(plan, name) is None) == (getattr(plan.project, name) is None)
+
+
+def _assert_border(border: BorderPlan, width: Fraction, length: Fraction) -> None:
+    """Its strips, as sewn, fill the ring round the centre once, and reach what they should."""
+    spec, sides, ends = border.border, border.sides_width, border.ends_width
+    assert (border.outer_width, border.outer_length) == (width + 2 * sides, length + 2 * ends)
+    if spec.sizing is Sizing.WIDTH:
+        assert sides == ends == spec.width
+    if spec.sizing is Sizing.BLOCKS:
+        assert spec.block is not None
+        assert min(sides, ends) >= spec.width
+        for outer in (border.outer_width, border.outer_length):
+            assert ((outer - 2 * spec.seam) / spec.block).denominator == 1
+    if spec.sizing is Sizing.SIZE:
+        assert border.outer_width == (spec.to_width or width)
+        assert border.outer_length == (spec.to_length or length)
+    sewn = Fraction(0)
+    for strip in border.strips:
+        margin = spec.mitre_margin if spec.corners is Corners.MITRED else 0
+        sewn += (
+            (strip.length - margin - 2 * spec.seam)
+            * (strip.cut_width - 2 * spec.seam)
+            * strip.count
+        )
+        if strip.parts:
+            joined = sum(strip.parts) - (len(strip.parts) - 1) * border.loss(strip)
+            assert joined >= strip.length + spec.squaring
+    inner = width - 2 * spec.seam, length - 2 * spec.seam
+    ring = (inner[0] + 2 * sides) * (inner[1] + 2 * ends) - inner[0] * inner[1]
+    twice = {Corners.SQUARES: -1, Corners.MITRED: 1}.get(spec.corners, 0)
+    assert sewn == ring + twice * 4 * sides * ends
+    for side, places in border.joins_at:
+        strip = next(strip for strip in border.strips if side in strip.sides)
+        assert all(0 < at < strip.length for at in places)
 
 
 def usable(fabric: Fabric) -> Fraction:

@@ -115,7 +115,7 @@ def test_a_length_is_put_as_text_in_any_spelling() -> None:
         ("quilt.width", "2000"),
         ("quilt.copies", 0),
         ("borders[1].width", ""),
-        ("borders[0].corners", "round"),
+        ("borders[0].corners", "oval"),
         ("fabrics[2].shrinkage.along", "x"),
         ("fabrics[1].on_hand[0].across", "-2"),
         ("binding.fabric", "velvet"),

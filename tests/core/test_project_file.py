@@ -153,7 +153,7 @@ SPOILT: list[tuple[str, object, str]] = [
     ("fabrics[0].shrinkage", {"across": "1.234%", "along": "3%"}, "fabrics[0].shrinkage.across"),
     ("fabrics[0].shrinkage", "3%", "fabrics[0].shrinkage"),
     ("borders[0].grain", "bias", "borders[0].grain"),
-    ("borders[0].corners", "round", "borders[0].corners"),
+    ("borders[0].corners", "oval", "borders[0].corners"),
     ("binding.closing", None, "binding.closing"),
     ("quilt.copies", 0, "quilt.copies"),
     ("quilt.copies", 101, "quilt.copies"),

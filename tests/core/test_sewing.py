@@ -11,7 +11,7 @@ from hypothesis import HealthCheck, given, settings
 from core.fabric import Fabric, Grain
 from core.lengths import show
 from core.plan import make_plan
-from core.quilt import Backing, Border, Corners, Project, Quilt, Sleeve
+from core.quilt import Backing, Border, Corners, First, Piecing, Project, Quilt, Sleeve
 from core.refusal import Refusal
 from core.sewing import sewing
 from tests.strategies import projects
@@ -39,12 +39,42 @@ def test_a_pieced_border_says_what_to_cut_from_the_long_strip() -> None:
     [
         (Corners.BUTTED, "then the top and bottom across their ends"),
         (Corners.SQUARES, "Sew a corner square"),
+        (Corners.PINWHEEL, "a partial seam"),
+        (Corners.ROUND, "Sew on the left strip, then top, right and bottom"),
         (Corners.MITRED, "Fold each corner at 45°"),
     ],
 )
 def test_each_kind_of_corner_has_its_order_of_sewing(corners: Corners, words: str) -> None:
     border = Border("plum", F(3), corners, grain=Grain.LENGTHWISE)
     assert words in made(borders=(border,))["Border 1"]
+
+
+@pytest.mark.parametrize(
+    ("corners", "words"),
+    [
+        (Corners.BUTTED, "Sew the top and bottom on first, then the two sides across their ends."),
+        (Corners.SQUARES, "to each end of the side strips"),
+        (Corners.ROUND, "Sew on the top strip, then right, bottom and left"),
+    ],
+)
+def test_ends_first_is_said(corners: Corners, words: str) -> None:
+    border = Border("plum", F(3), corners, grain=Grain.LENGTHWISE, first=First.ENDS)
+    assert words in made(borders=(border,))["Border 1"]
+
+
+@pytest.mark.parametrize(
+    ("piecing", "words"),
+    [
+        (
+            Piecing.CENTRED,
+            "from 2 parts, A1 to A4 (half), with diagonal joins, so that the join "
+            "lies in the middle. Square it to 60 in.",
+        ),
+        (Piecing.OFF_CENTRE, "turn every second strip end for end"),
+    ],
+)
+def test_a_strip_pieced_by_itself_says_where_its_join_lies(piecing: Piecing, words: str) -> None:
+    assert words in made(borders=(Border("plum", F(3), piecing=piecing),))["Border 1"]
 
 
 def test_strips_in_one_piece_are_not_joined() -> None:
@@ -86,7 +116,12 @@ def test_every_part_of_any_plan_is_said_with_its_letters(project: Project) -> No
         assert all(sentence.endswith(".") for sentence in making.sentences)
     for border, making in zip(plan.borders, makings, strict=False):
         if border.joined:
-            part = plan.part(f"border {border.number} strip")
-            assert part.letter in making.sentences[0]
-            for strip in border.strips:
-                assert show(strip.length, project.units) in making.sentences[0]
+            said = " ".join(making.sentences)
+            pieced = [strip for strip in border.strips if strip.parts]
+            assert all(show(strip.length, project.units) in said for strip in pieced)
+            whole_run = f"border {border.number} strip"
+            runs = [part for part in plan.parts if part.name.startswith(whole_run)]
+            assert bool(runs) != bool(pieced)
+            assert all(part.letter in said for part in runs)
+            if runs:
+                assert all(show(s.length, project.units) in said for s in border.strips)

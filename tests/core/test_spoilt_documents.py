@@ -32,11 +32,12 @@ TEXTS = st.sampled_from(
 # Keys that a file may leave out, and keys that may be null.
 OPTIONAL = {
     "copies", "count", "one_way_print", "buy_more", "on_hand", "borders", "fabrics",
-    "mitre_margin", "name", "kits",
+    "mitre_margin", "name", "kits", "first", "piecing", "squaring", "sizing",
 }  # fmt: skip
 NULLABLE = {
     "price_per_yard", "price_per_metre", "repeat", "shrinkage", "corner_fabric", "backing",
-    "batting", "binding", "sleeve",
+    "batting", "binding", "sleeve", "to_width", "to_length", "block", "left_fabric",
+    "top_fabric", "right_fabric", "bottom_fabric",
 }  # fmt: skip
 
 

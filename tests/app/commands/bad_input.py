@@ -108,7 +108,8 @@ LENGTHS = {
 LENGTHS_OR_NONE = {
     "plan": (
         "quilt.edge_thickness", "fabrics[0].selvage", "fabrics[0].straightening",
-        "borders[0].mitre_margin", "backing.overage", "batting.overage", "binding.allowance",
+        "borders[0].mitre_margin", "borders[0].squaring", "backing.overage",
+        "batting.overage", "binding.allowance",
     ),
     "lay": ("cloths[0].straightening", "runs[0].join_loss", "runs[0].shortest"),
 }  # fmt: skip
@@ -123,6 +124,7 @@ FLAGS = {
 CHOICES = {
     "plan": (
         "units", "quilt.kits", "borders[0].corners", "borders[0].grain", "borders[0].joins",
+        "borders[0].first", "borders[0].piecing", "borders[0].sizing",
         "backing.seams", "binding.fold", "binding.grain", "binding.joins", "binding.closing",
     ),
     "lay": ("runs[0].grain",),
@@ -149,7 +151,9 @@ OPTIONAL = {  # keys that a file may leave out
     "plan": {
         "quilt.copies", "quilt.kits", "fabrics[1].on_hand[0].count", "fabrics[0].one_way_print",
         "fabrics[0].buy_more", "fabrics[0].shrinkage", "fabrics[0].on_hand", "backing", "batting",
-        "binding", "sleeve", "borders", "borders[0].mitre_margin", "borders[1].corner_fabric",
+        "binding", "sleeve", "borders", "borders[0].mitre_margin", "borders[0].squaring",
+        "borders[0].first", "borders[0].piecing",
+        "borders[0].sizing", "borders[1].corner_fabric",
         "fabrics[0]", "fabrics[1].on_hand[0]", "borders[0]", "fabrics",
     },
     "lay": {
@@ -271,6 +275,14 @@ PART_ROWS = [
     row("plan", "a shrinkage of all there is", "fabrics[0].shrinkage.along", "100%"),
     row("plan", "a shrinkage without its sign", "fabrics[0].shrinkage.along", "3"),
     row("plan", "a price that is no text", "fabrics[0].price_per_yard", 12.5),
+    changed(
+        "plan", "a coping strip that would be negative", "borders[0].to_width",
+        ("borders[0].sizing", "size"), ("borders[0].to_width", "40"),
+    ),
+    changed("plan", "a coping strip for no blocks", "borders[0].block",
+            ("borders[0].sizing", "blocks")),
+    row("plan", "a strip of a fabric of no name here", "borders[0].top_fabric", "velvet"),
+    row("plan", "a block of no size", "borders[0].block", "0"),
     row("plan", "a price that is no number", "fabrics[0].price_per_metre", "a lot"),
     changed(
         "plan", "a price by the yard and another by the metre", "fabrics[0].price_per_metre",

@@ -14,7 +14,7 @@ from app.window.fields import PARTS
 from app.window.fields_cloth import ON_HAND
 from core.fabric import Grain
 from core.project_file import to_document
-from core.quilt import Closing, Corners, Fold, Joins, Kits, Project, Seams
+from core.quilt import Closing, Corners, First, Fold, Joins, Kits, Piecing, Project, Seams, Sizing
 
 KINDS = (*PARTS, ON_HAND)
 FIELDS = [
@@ -27,6 +27,9 @@ CHOICES: dict[str, AbstractSet[StrEnum]] = {
     "borders.corners": set(Corners),
     "borders.grain": set(Grain) - {Grain.BIAS},
     "borders.joins": set(Joins),
+    "borders.first": set(First),
+    "borders.piecing": set(Piecing),
+    "borders.sizing": set(Sizing),
     "backing.seams": set(Seams),
     "binding.fold": set(Fold),
     "binding.grain": set(Grain),

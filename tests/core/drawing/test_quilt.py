@@ -12,7 +12,19 @@ from core.drawing.marks import Area, Drawing, Line, Point
 from core.drawing.quilt import draw_quilt
 from core.fabric import Fabric
 from core.plan import make_plan
-from core.quilt import Backing, Batting, Binding, Border, Corners, Project, Quilt, Seams
+from core.quilt import (
+    Backing,
+    Batting,
+    Binding,
+    Border,
+    Corners,
+    Joins,
+    Piecing,
+    Project,
+    Quilt,
+    Seams,
+    Sizing,
+)
 
 F = Fraction
 PLUM = Fabric("plum", F(43), F(1, 2))
@@ -40,6 +52,36 @@ def test_the_borders_fill_the_ring_round_the_top(corners: Corners) -> None:
     drawing = drawn(borders=(Border("plum", F(3), corners), Border("plum", F(5), corners)))
     assert total(drawing, "top") == 50 * 60
     assert total(drawing, "border", "border corner") == pytest.approx(66 * 76 - 50 * 60)
+
+
+@pytest.mark.parametrize("sides", [F(0), F(2), F(5)])
+def test_a_coping_strip_of_two_widths_fills_its_ring_too(sides: Fraction) -> None:
+    coping = Border("plum", F(3), sizing=Sizing.SIZE, to_width=50 + 2 * sides, to_length=F(66))
+    drawing = drawn(borders=(coping, Border("plum", F(2))))
+    around = (54 + 2 * sides) * 70 - 50 * 60
+    assert total(drawing, "border") == pytest.approx(float(around))
+
+
+def seams(drawing: Drawing) -> list[Line]:
+    return [mark for mark in drawing.marks if isinstance(mark, Line) and mark.role == "seam"]
+
+
+def test_one_join_centred_is_drawn_in_the_middle_of_each_side() -> None:
+    border = Border("plum", F(3), piecing=Piecing.CENTRED, joins=Joins.STRAIGHT)
+    lines = seams(drawn(borders=(border,)))
+    middles = sorted(
+        tuple((a + b) / 2 for a, b in zip(*line.points, strict=True)) for line in lines
+    )
+    expected = [(3.5, 35.0), (30.0, 3.5), (30.0, 66.5), (56.5, 35.0)]
+    for (x, y), (wanted_x, wanted_y) in zip(middles, expected, strict=True):
+        assert x == pytest.approx(wanted_x, abs=1 / 8)
+        assert y == pytest.approx(wanted_y, abs=1 / 8)
+
+
+def test_a_diagonal_join_leans_across_the_strip() -> None:
+    for line in seams(drawn(borders=(Border("plum", F(3)),))):
+        (x1, y1), (x2, y2) = line.points
+        assert abs(x2 - x1) == abs(y2 - y1) == 3
 
 
 def test_only_squared_borders_have_corners_of_their_own() -> None:

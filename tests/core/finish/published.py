@@ -95,7 +95,7 @@ def bordered(
     border = Border(
         "cloth", F(finished), corners=corners, grain=Grain.LENGTHWISE, mitre_margin=F(margin)
     )
-    [plan] = border_options(border, 1, F(width), F(length), cloth(200))
+    [plan] = border_options(border, 1, F(width), F(length), lambda _: cloth(200))
     return plan
 
 

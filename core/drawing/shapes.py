@@ -1,0 +1,39 @@
+"""Rectangles in exact inches, and the marks they become."""
+
+from __future__ import annotations
+
+from core.drawing.marks import Area, Label, Point
+from core.lay.lay import Rect
+from core.lengths import Inches
+
+_PADDING = 0.94
+
+
+def grown(rect: Rect, by: Inches) -> Rect:
+    """The rectangle with `by` more on every side."""
+    return Rect(rect.x - by, rect.y - by, rect.across + 2 * by, rect.along + 2 * by)
+
+
+def point(x: Inches, y: Inches) -> Point:
+    return float(x), float(y)
+
+
+def corners(rect: Rect) -> tuple[Point, ...]:
+    """The rectangle's corners, from the first one clockwise."""
+    return (
+        point(rect.x, rect.y),
+        point(rect.right, rect.y),
+        point(rect.right, rect.end),
+        point(rect.x, rect.end),
+    )
+
+
+def area(rect: Rect, role: str, key: str = "") -> Area:
+    return Area(corners(rect), role, key)
+
+
+def label(rect: Rect, texts: tuple[str, ...], role: str, key: str = "") -> Label:
+    """Words in the middle of the rectangle, with most of it as their room."""
+    centre = point(rect.x + rect.across / 2, rect.y + rect.along / 2)
+    room = (float(rect.across) * _PADDING, float(rect.along) * _PADDING)
+    return Label(centre, texts, room, role, key)
