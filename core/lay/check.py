@@ -55,17 +55,17 @@ def _named(lay: Lay, name: str) -> list[Placement]:
 
 def _belonging(problem: LayProblem, cloth: Cloth, laid: ClothLay) -> Iterator[Fault]:
     """Only what is cut from this cloth lies on it."""
-    parts: tuple[Piece | Run, ...] = (*problem.pieces, *problem.runs)
-    homes = {part.name: part.cloth for part in parts}
+    homes = {piece.name: {piece.cloth} for piece in problem.pieces}
+    homes |= {run.name: {run.cloth, *run.cloths} for run in problem.runs}
     for placed in laid.placements:
         home = homes.get(placed.name)
         if home is None:
             yield Fault(FaultKind.SURPLUS, (placed.name,), f"{placed.name} was not asked for")
-        elif home != cloth.name:
+        elif cloth.name not in home:
             yield Fault(
                 FaultKind.WRONG_CLOTH,
                 (placed.name, cloth.name),
-                f"{placed.name} lies on {cloth.name} but is cut from {home}",
+                f"{placed.name} lies on {cloth.name} but is cut from {' or '.join(sorted(home))}",
             )
 
 

@@ -6,17 +6,20 @@ from collections.abc import Iterator
 
 from core.lay.fault import Fault, FaultKind
 from core.lay.lay import Lay, Placement, Rect
-from core.lay.problem import LayProblem, Pin
+from core.lay.problem import LayProblem, Piece, Pin, Run
 from core.lengths import Inches
 
 
 def place_faults(problem: LayProblem, lay: Lay) -> Iterator[Fault]:
     """What does not lie where it must, or lies where nothing may."""
     placements = [placed for cloth in lay.cloths for placed in cloth.placements]
+    every: tuple[Piece | Run, ...] = (*problem.pieces, *problem.runs)
+    homes = {part.name: part.cloth for part in every}
     for pin in problem.pins:
         own = [placed for placed in placements if placed.name == pin.name]
+        there = next(cloth for cloth in lay.cloths if cloth.name == (pin.cloth or homes[pin.name]))
         if not _excused(problem, lay, pin, own) and not any(
-            _obeys(problem, pin, placed) for placed in own
+            placed.name == pin.name and _obeys(problem, pin, placed) for placed in there.placements
         ):
             yield Fault(FaultKind.PIN, (pin.name,), f"{pin.name} does not lie where it is pinned")
     for motif in problem.motifs:

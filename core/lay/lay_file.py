@@ -22,6 +22,8 @@ from core.refusal import Refusal
 FORMAT: Final = "crossgrain-lay"
 VERSION: Final = 1
 MOST_FLAWS: Final = 100
+MOST_CLOTHS: Final = 20
+_PRICE = re.compile(r"\d{1,6}(?:[.,]\d{1,2})?", re.ASCII)
 _PERCENT = re.compile(r"(\d{1,2}(?:[.,]\d+)?)\s*%", re.ASCII)
 
 
@@ -59,9 +61,20 @@ def _cloth(fields: Fields) -> Cloth:
             "on_hand", lambda data, at: _on_hand(Fields(data, at, fields.units)), most=MOST_PIECES
         ),
         buy_more=fields.flag("buy_more", default=True),
+        price=_price(fields),
     )
     fields.done()
     return cloth
+
+
+def _price(fields: Fields) -> Fraction | None:
+    """The price of a yard, in whatever currency; None if the key is absent or null."""
+    text = fields.raw("price_per_yard", None)
+    if text is None:
+        return None
+    if not isinstance(text, str) or _PRICE.fullmatch(text.strip()) is None:
+        raise Refusal(fields.at("price_per_yard"), 'write the price as text, such as "12.50"')
+    return Fraction(text.strip().replace(",", "."))
 
 
 def _share(fields: Fields, key: str) -> Fraction:
@@ -97,18 +110,31 @@ def _piece(fields: Fields) -> Piece:
 
 
 def _run(fields: Fields) -> Run:
+    cloths = _names(fields, "cloths")
     run = Run(
         name=fields.text("name"),
-        cloth=fields.text("cloth"),
+        cloth=fields.text("cloth", cloths[0]) if cloths else fields.text("cloth"),
         strip=fields.length("strip"),
         needs=fields.length("needs"),
         join_loss=fields.length("join_loss", zero=True),
         shortest=fields.length("shortest", zero=True),
         grain=fields.choice("grain", Grain, Grain.CROSSWISE.value),
         count=fields.count("count", 1, most=MOST_PIECES),
+        cloths=cloths,
     )
     fields.done()
     return run
+
+
+def _names(fields: Fields, key: str) -> tuple[str, ...]:
+    """A list of names; none if the key is absent."""
+
+    def name(data: object, at: str) -> str:
+        if not isinstance(data, str):
+            raise Refusal(at, 'write a name in quotes, such as "plum"')
+        return data
+
+    return fields.each(key, name, most=MOST_CLOTHS)
 
 
 def _pin(fields: Fields) -> Pin:
@@ -121,6 +147,7 @@ def _pin(fields: Fields) -> Pin:
         copy=fields.count("copy", most=MOST_PIECES) if fields.has("copy") else None,
         length=fields.length("length") if fields.has("length") else None,
         run_copy=fields.count("run_copy", 1, most=MOST_PIECES),
+        cloth=fields.text("cloth") if fields.has("cloth") else None,
     )
     fields.done()
     return pin

@@ -61,7 +61,9 @@ def where(task: Task, one: Laid) -> tuple[Sheet, Rect]:
 
 def things(result: Result) -> Iterator[Placed]:
     """All that lies on a cloth; pieces of one size have no name yet."""
-    yield from result.placed
+    for placed in result.placed:
+        name, run_copy = copy_of(placed.name, placed.run_copy)
+        yield placed._replace(name=name, run_copy=run_copy)
     task = result.task
     for one in result.packing.laid:
         name, run_copy = "", 0
@@ -75,9 +77,8 @@ def _unfinished(result: Result) -> Iterator[tuple[str, int]]:
     task, first = result.task, len(result.task.sizes)
     there = {(one.item, one.run_copy) for one in result.packing.laid}
     for place, strip in enumerate(task.strips):
-        for copy in range(1, strip.copies + 1):
-            if (first + place, copy) not in there:
-                yield copy_of(strip.name, copy)
+        lost = [copy for copy in range(1, strip.copies + 1) if (first + place, copy) not in there]
+        yield from (copy_of(strip.name, copy) for copy in lost)
 
 
 class _Numbers:

@@ -49,14 +49,23 @@ Arrangement: TypeAlias = tuple[Placed, ...]
 def arrangements(problem: LayProblem, cloth: Cloth) -> Iterator[Arrangement]:
     """Places for all that is pinned to this cloth or holds a motif of it, nearest the end first."""
     every: tuple[Piece | Run, ...] = (*problem.pieces, *problem.runs)
-    parts = {part.name: part for part in every if part.cloth == cloth.name}
-    pinned = tuple(pinned_at(pin, parts[pin.name]) for pin in problem.pins if pin.name in parts)
-    motifs = [motif for motif in problem.motifs if motif.name in parts]
+    parts = {part.name: part for part in every}
+    pinned = tuple(
+        pinned_at(pin, parts[pin.name])
+        for pin in problem.pins
+        if cloth_of(pin, parts[pin.name]) == cloth.name
+    )
+    motifs = [motif for motif in problem.motifs if parts[motif.name].cloth == cloth.name]
     flaws = [(flaw.sheet, flaw.rect) for flaw in problem.flaws if flaw.cloth == cloth.name]
     ways = [list(_holding(motif, parts[motif.name], cloth, pinned)) for motif in motifs]
     for arrangement in islice(_combined(pinned, ways, flaws), MOST_ARRANGEMENTS):
         if can_be_cut(arrangement, cloth):
             yield arrangement
+
+
+def cloth_of(pin: Pin, part: Piece | Run) -> str:
+    """The cloth that a pin is on."""
+    return part.cloth if pin.cloth is None else pin.cloth
 
 
 def pinned_at(pin: Pin, part: Piece | Run) -> Placed:

@@ -21,7 +21,8 @@ class Cloth:
 
     `sale_unit` is the step the bolt is sold in; `straightening` is lost at its
     cut end; `shrinkage_along` is the share of the length lost in washing. The
-    lay is made on washed, straightened cloth.
+    lay is made on washed, straightened cloth. `price` is of a yard, in whatever
+    currency; it decides which of several cloths a run is bought from.
     """
 
     name: str
@@ -31,6 +32,7 @@ class Cloth:
     shrinkage_along: Fraction = Fraction(0)
     on_hand: tuple[OnHand, ...] = ()
     buy_more: bool = True
+    price: Fraction | None = None
 
     def bought(self, used_along: Inches) -> Inches:
         """Length to buy so that `used_along` is left to cut from; 0 for nothing.
@@ -72,7 +74,7 @@ class Run:
     Segments of lengths l1 … ln make Σl − (n − 1) × join_loss, which must reach
     `needs`. Each segment is at least `shortest` unless one alone suffices.
     Crosswise segments lie across the cloth, lengthwise ones along it; `either`
-    leaves each segment free.
+    leaves each segment free. The segments may come from any of `cloths` too.
     """
 
     name: str
@@ -83,6 +85,12 @@ class Run:
     shortest: Inches
     grain: Grain = Grain.CROSSWISE
     count: int = 1
+    cloths: tuple[str, ...] = ()
+
+    @property
+    def sources(self) -> tuple[str, ...]:
+        """The cloths that it may draw on, each once."""
+        return tuple(dict.fromkeys((self.cloth, *self.cloths)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +99,7 @@ class Pin:
 
     `copy` is the piece's number (None: any copy). A segment needs its `length`;
     it belongs to the run's copy `run_copy`, and if it is `turned` it lies lengthwise.
+    `cloth` is that of the piece or run (None), or another that the run may draw on.
     """
 
     name: str
@@ -101,6 +110,7 @@ class Pin:
     copy: int | None = None
     length: Inches | None = None
     run_copy: int = 1
+    cloth: str | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,6 +7,7 @@ to the field as the file would have it (`pieces[2].across`).
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from fractions import Fraction
 from typing import Final
 
@@ -43,6 +44,9 @@ def require_layable(problem: LayProblem) -> None:
         if run.name in used:
             raise Refusal(f"{path}.name", f'"{run.name}" is also {used[run.name]}; choose another')
         _require_run(path, run, _cloth_of(path, run, cloths))
+        for place, name in enumerate(run.cloths):
+            other = _cloth_of(path, replace(run, cloth=name), cloths, f"cloths[{place}]")
+            _require_run(path, run, other)
     _require_few(problem)
     require_places(problem)
 
@@ -87,10 +91,10 @@ def _require_cloth(path: str, cloth: Cloth) -> None:
         raise Refusal(f"{path}.on_hand", f"write at most {MOST_SHEETS} pieces of cloth in all")
 
 
-def _cloth_of(path: str, part: Piece | Run, cloths: dict[str, Cloth]) -> Cloth:
+def _cloth_of(path: str, part: Piece | Run, cloths: dict[str, Cloth], key: str = "cloth") -> Cloth:
     if part.cloth not in cloths:
         known = ", ".join(f'"{name}"' for name in cloths)
-        raise Refusal(f"{path}.cloth", f'there is no cloth "{part.cloth}"; write one of {known}')
+        raise Refusal(f"{path}.{key}", f'there is no cloth "{part.cloth}"; write one of {known}')
     return cloths[part.cloth]
 
 
@@ -175,7 +179,8 @@ def _require_few(problem: LayProblem) -> None:
     total = sum(piece.count for piece in problem.pieces)
     widths = {cloth.name: _widest(cloth) for cloth in problem.cloths}
     for run in problem.runs:
-        gain = max(widths[run.cloth] - run.join_loss, Fraction(1, 8))
+        width = min(widths[name] for name in run.sources)
+        gain = max(width - run.join_loss, Fraction(1, 8))
         total += run.count * (1 + int(run.needs / gain))
     if total > MOST_PIECES:
         raise Refusal(

@@ -8,7 +8,7 @@ from itertools import combinations
 
 from core.fabric import Grain
 from core.lay.lay import BOLT, Rect, Sheet
-from core.lay.places import arrangements, meet, pinned_at, sheet_size
+from core.lay.places import arrangements, cloth_of, meet, pinned_at, sheet_size
 from core.lay.problem import Cloth, LayProblem, Motif, Piece, Pin, Run
 from core.refusal import Refusal
 
@@ -33,9 +33,9 @@ def require_places(problem: LayProblem) -> None:
         path = f"pins[{index}]"
         part = _part(path, pin, parts)
         _require_pin(path, pin, part)
-        rect = pinned_at(pin, part).rect
-        _require_cloth_there(path, cloths[part.cloth], pin.sheet, rect)
-        pinned.append((path, part.cloth, pin.sheet, rect))
+        rect, name = pinned_at(pin, part).rect, cloth_of(pin, part)
+        _require_cloth_there(path, cloths[name], pin.sheet, rect)
+        pinned.append((path, name, pin.sheet, rect))
     for index, motif in enumerate(problem.motifs):
         path = f"motifs[{index}]"
         part = _part(path, motif, parts)
@@ -59,6 +59,10 @@ def _part(path: str, asked: Pin | Motif, parts: dict[str, Piece | Run]) -> Piece
 
 
 def _require_pin(path: str, pin: Pin, part: Piece | Run) -> None:
+    sources = part.sources if isinstance(part, Run) else (part.cloth,)
+    if cloth_of(pin, part) not in sources:
+        known = ", ".join(f'"{name}"' for name in sources)
+        raise Refusal(f"{path}.cloth", f'"{pin.name}" is cut from {known}; write one of its cloths')
     if isinstance(part, Piece):
         if pin.length is not None:
             raise Refusal(f"{path}.length", "a piece has its own length; leave this out")

@@ -58,5 +58,5 @@ def copy_of(name: str, run_copy: int) -> tuple[str, int]:
     >>> copy_of("binding" + chr(10) + "2", 1), copy_of("binding", 3)
     (('binding', 2), ('binding', 3))
     """
-    run, _, copy = name.partition(_BREAK)
-    return run, int(copy) if copy else run_copy
+    run, *copies = name.split(_BREAK)
+    return run, int(copies[0]) if copies else run_copy

@@ -19,10 +19,14 @@ from core.lay.lay import BOLT, ClothLay, Cut, Lay, Offcut, Placement, Rect, Shee
 from core.lay.names import Result, named
 from core.lay.places import meet
 from core.lay.problem import Cloth, LayProblem
+from core.lay.several import is_shared, least_shared, shared_out
 from core.lay.stop import Stop
 from core.lengths import Inches
 
 __all__ = ["Stop", "solve"]
+
+# So many tries tell what a share of a run costs on one of its cloths.
+QUICK = 20
 
 
 def solve(
@@ -39,20 +43,39 @@ def solve(
     each better lay as it is found.
     """
     stop = stop or Stop()
+    if not any(map(is_shared, problem.runs)):
+        return _solve(problem, stop, seed, on_better, {})
+    quick = Stop(min(QUICK, stop.iterations), stop.deadline)
+    apart = shared_out(problem, lambda part: _solve(part, quick, seed, None, {}))
+    bounds = least_shared(problem, _solve(apart, quick, seed, None, {}))
+    return _solve(apart, stop, seed, on_better, bounds)
+
+
+def _solve(
+    problem: LayProblem,
+    stop: Stop,
+    seed: int,
+    on_better: Callable[[Lay], None] | None,
+    bounds: dict[str, Inches],
+) -> Lay:
+    """The lay of a problem whose runs draw on one cloth each; `bounds` are known better."""
     found: dict[str, Result] = {}
 
-    def lay_so_far() -> Lay:
-        return _lay(problem, [found[cloth.name] for cloth in problem.cloths])
+    def keep(result: Result) -> None:
+        name = result.task.cloth.name
+        if name in bounds:
+            result = result._replace(bound=bounds[name] / result.task.tick)
+        found[name] = result
 
     def better(result: Result) -> None:
-        found[result.task.cloth.name] = result
+        keep(result)
         if on_better is not None and len(found) == len(problem.cloths):
-            on_better(lay_so_far())
+            on_better(_lay(problem, found))
 
     for index, cloth in enumerate(problem.cloths):
         part = stop.part(len(problem.cloths) - index)
-        found[cloth.name] = _one_cloth(problem, cloth, part, seed, better)
-    return lay_so_far()
+        keep(_one_cloth(problem, cloth, part, seed, better))
+    return _lay(problem, found)
 
 
 def _one_cloth(
@@ -68,7 +91,8 @@ def _one_cloth(
     return Result(task, found.packing, found.bound)
 
 
-def _lay(problem: LayProblem, results: Sequence[Result]) -> Lay:
+def _lay(problem: LayProblem, found: dict[str, Result]) -> Lay:
+    results = [found[cloth.name] for cloth in problem.cloths]
     placements, unplaced = named(problem, results)
     cloths = [
         _cloth_lay(problem, cloth, result, placed)

@@ -31,7 +31,7 @@ def problem_at(number: int) -> LayProblem:
         for number in range(rng.randint(0, 4))
         if (piece := _piece(rng, f"piece {number}", rng.choice(cloths)))
     ]
-    runs = [_run(rng, f"run {number}", rng.choice(cloths)) for number in range(rng.randint(0, 2))]
+    runs = [_run(rng, f"run {number}", cloths) for number in range(rng.randint(0, 2))]
     problem = LayProblem(cloths, tuple(pieces), tuple(runs))
     return _with_places(rng, problem) if rng.random() < 0.5 else problem
 
@@ -53,6 +53,7 @@ def _cloth(rng: Random, name: str) -> Cloth:
         rng.choice((F(0), F(3, 100))),
         tuple(hands),
         rng.random() < 0.8,
+        rng.choice((None, F(8), F(12))),
     )
 
 
@@ -61,16 +62,18 @@ def _piece(rng: Random, name: str, cloth: Cloth) -> Piece | None:
     return Piece(name, cloth.name, *size, rng.randint(1, 6), rng.random() < 0.5)
 
 
-def _run(rng: Random, name: str, cloth: Cloth) -> Run:
+def _run(rng: Random, name: str, cloths: tuple[Cloth, ...]) -> Run:
+    """A run of one cloth, or of all of them."""
     return Run(
         name,
-        cloth.name,
+        rng.choice(cloths).name,
         _quarters(rng, 1, 6),
         _quarters(rng, 5, 150),
         rng.choice((F(1, 2), F(5, 2))),
         rng.choice((F(0), F(8), F(12))),
         rng.choice((Grain.CROSSWISE, Grain.LENGTHWISE, Grain.EITHER)),
         rng.choice((1, 1, 2)),
+        rng.choice(((), tuple(cloth.name for cloth in cloths))),
     )
 
 
@@ -81,7 +84,7 @@ def _with_places(rng: Random, problem: LayProblem) -> LayProblem:
     for cloth in lay.cloths:
         for placed in cloth.placements:
             if placed.name not in left and rng.random() < 0.3:
-                more = rng.choice((_pinned, _motif))(rng, problem, placed)
+                more = rng.choice((_pinned, _motif))(rng, problem, placed, cloth.name)
                 problem = _if_layable(problem, more)
         for flaw in _flaws(rng, cloth):
             problem = _if_layable(problem, replace(problem, flaws=(*problem.flaws, flaw)))
@@ -96,7 +99,7 @@ def _if_layable(problem: LayProblem, more: LayProblem) -> LayProblem:
     return more
 
 
-def _pinned(rng: Random, problem: LayProblem, placed: Placement) -> LayProblem:
+def _pinned(rng: Random, problem: LayProblem, placed: Placement, cloth: str) -> LayProblem:
     rect = placed.rect
     pin = Pin(
         placed.name,
@@ -109,11 +112,11 @@ def _pinned(rng: Random, problem: LayProblem, placed: Placement) -> LayProblem:
         pin = replace(pin, copy=rng.choice((None, placed.copy)))
     else:
         length = rect.along if placed.turned else rect.across
-        pin = replace(pin, length=length, run_copy=placed.run_copy)
+        pin = replace(pin, length=length, run_copy=placed.run_copy, cloth=cloth)
     return replace(problem, pins=(*problem.pins, pin))
 
 
-def _motif(rng: Random, problem: LayProblem, placed: Placement) -> LayProblem:
+def _motif(rng: Random, problem: LayProblem, placed: Placement, _: str) -> LayProblem:
     rect = placed.rect
     part = F(rng.choice((1, 2, 3)), 4)
     region = Rect(
