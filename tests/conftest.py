@@ -19,6 +19,10 @@ settings.register_profile("deep", deadline=None, max_examples=2000)
 settings.load_profile("ci")
 
 
+def pytest_addoption(parser: pytest.Parser) -> None:
+    parser.addoption("--kills", type=int, default=8, help="how often tests kill a program")
+
+
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """Mark as `gui` each test that uses a Qt application: `-m "not gui"` is the quick half."""
     for item in items:

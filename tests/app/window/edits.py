@@ -1,0 +1,104 @@
+"""Random edits of a project, as the window makes them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from fractions import Fraction
+from random import Random
+from typing import TypeAlias
+
+from core import edit
+from core.lengths import Units
+from core.quilt import Project
+
+Change: TypeAlias = Callable[[Project], Project]
+
+SINGLES = ("backing", "batting", "binding", "sleeve")
+MOST_ITEMS = 6
+
+
+def random_change(rng: Random) -> Change:
+    """One edit; on some projects it is refused, and on some it changes nothing."""
+    return rng.choice((_length, _name, _choice, _units, _part, _item, _move))(rng)
+
+
+def _put(path: str, value: object) -> Change:
+    """Set a value where its part is there."""
+    part, _, index = path.partition(".")[0].partition("[")
+
+    def change(project: Project) -> Project:
+        found = getattr(project, part)
+        there = len(found) > int(index[:-1]) if index else found is not None
+        return edit.put(project, path, value) if there else project
+
+    return change
+
+
+def _length(rng: Random) -> Change:
+    path = rng.choice(("quilt.width", "quilt.length", "borders[0].width", "fabrics[0].width"))
+    inches = Fraction(rng.randint(8, 800), 16)
+    return _put(path, f"{inches} in")
+
+
+def _name(rng: Random) -> Change:
+    path = rng.choice(("quilt.name", "fabrics[0].name", "fabrics[1].name"))
+    name = "".join(rng.choice("abc é½🧵") for _ in range(rng.randint(1, 8)))
+    return _put(path, name)
+
+
+def _choice(rng: Random) -> Change:
+    path, value = rng.choice(
+        (
+            ("binding.grain", "crosswise"),
+            ("binding.grain", "bias"),
+            ("binding.fold", "single"),
+            ("borders[0].corners", "mitred"),
+            ("fabrics[0].buy_more", False),
+            ("fabrics[0].price_per_yard", "12.50"),
+            ("quilt.copies", 3),
+        )
+    )
+    return _put(path, value)
+
+
+def _units(rng: Random) -> Change:
+    units = rng.choice(list(Units))
+    return lambda project: edit.set_units(project, units)
+
+
+def _part(rng: Random) -> Change:
+    part = rng.choice(SINGLES)
+
+    def change(project: Project) -> Project:
+        present = getattr(project, part) is not None
+        return edit.remove(project, part) if present else edit.add_part(project, part)
+
+    return change
+
+
+def _item(rng: Random) -> Change:
+    path, adds = rng.choice(("fabrics", "borders", "fabrics[0].on_hand")), rng.random() < 0.6
+    place = rng.randrange(MOST_ITEMS)
+
+    def change(project: Project) -> Project:
+        key = path.rpartition(".")[2]
+        items = getattr(project.fabrics[0] if key == "on_hand" else project, key)
+        if adds and len(items) < MOST_ITEMS:
+            return edit.add(project, path)
+        # The first two fabrics stay, since other edits name them.
+        least = 2 if key == "fabrics" else 0
+        within = least <= place < len(items)
+        return edit.remove(project, f"{path}[{place}]") if within else project
+
+    return change
+
+
+def _move(rng: Random) -> Change:
+    place, by = rng.randrange(MOST_ITEMS), rng.choice((-1, 1))
+
+    def change(project: Project) -> Project:
+        if place >= len(project.borders):
+            return project
+        return edit.move(project, f"borders[{place}]", by)
+
+    return change
