@@ -16,18 +16,21 @@ from app.window.autosave import Kept, left_behind
 from app.window.document import Document
 from app.window.hold import Hold, Stamp, stamp
 from app.window.memory import Memory
-from core.lengths import Units
+from core.lengths import Units, exact_text
 from core.new_parts import new_fabric
 from core.project_file import FORMAT, SUFFIX, VERSION, from_document
 from core.quilt import Project
 from core.refusal import Refusal
+from core.sizes import QuiltSize
 
 
-def new_project(units: Units) -> Project:
-    """A project to start from: a quilt top of a common size and one cloth."""
+def new_project(units: Units, size: QuiltSize | None = None) -> Project:
+    """A project to start from: a quilt top of that or of a common size, and one cloth."""
     width, length, edge = (
         ("50", "60", "1/8") if units is Units.INCHES else ("130 cm", "150 cm", "3 mm")
     )
+    if size is not None:
+        width, length = exact_text(size.width, units), exact_text(size.length, units)
     quilt = {"name": "New quilt", "width": width, "length": length, "edge_thickness": edge}
     return from_document(
         {
@@ -67,11 +70,11 @@ class Files(QObject):
         self._hold = Hold()
         self._stamp: Stamp | None = None
 
-    def new(self) -> bool:
+    def new(self, size: QuiltSize | None = None) -> bool:
         """Start a new quilt, in the units of this one; whether it was started."""
         if not self.may_leave():
             return False
-        self.document.start(new_project(self.document.project.units))
+        self.document.start(new_project(self.document.project.units, size))
         self._hold_own()
         return True
 

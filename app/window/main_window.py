@@ -28,6 +28,7 @@ from core.lengths import Units, show, typeset
 from core.plan import Plan
 from core.project_file import SUFFIX
 from core.refusal import Refusal
+from core.sizes import QuiltSize
 
 TOLD_MS = 6000
 RESTARTED = (
@@ -158,9 +159,9 @@ class MainWindow(QMainWindow):
     def _picked(self, key: str) -> None:
         self.answer.choose(key.rstrip("0123456789"))
 
-    def new(self) -> None:
+    def new(self, size: QuiltSize | None = None) -> None:
         """Start a new quilt, the cursor in its name."""
-        if self.files.new():
+        if self.files.new(size):
             self.parts.show_field("quilt.name")
 
     def set_units(self, units: Units) -> None:

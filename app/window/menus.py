@@ -14,7 +14,9 @@ from PySide6.QtWidgets import QMenu, QToolBar
 from app.packet.paper import Paper
 from app.window import help_pages
 from app.window.appearance import Look
+from app.window.sizes import KEY, SizesDialog, remembered_sizes
 from core.lengths import Units
+from core.sizes import QuiltSizes, dumps
 
 if TYPE_CHECKING:
     from app.window.main_window import MainWindow
@@ -34,6 +36,7 @@ class Menus:
         self._window = window
         self._bar = window.menuBar()
         self._listed: list[QAction] = []
+        self._sized_for: Units | None = None
         self.units: dict[Units, QAction] = {}
         self._file()
         self._edit()
@@ -78,6 +81,8 @@ class Menus:
         window, files = self._window, self._window.files
         menu = self._bar.addMenu("&File")
         self.new = self._action(menu, "&New", window.new, Keys.New)
+        self.sizes = menu.addMenu("New of a &Size")
+        self.sizes.setToolTipsVisible(True)
         self.open = self._action(menu, "&Open…", files.open, Keys.Open)
         self._recent = menu.addMenu("Open &Recent")
         files.recent_changed.connect(self._list_recent)
@@ -90,6 +95,30 @@ class Menus:
         menu.addSeparator()
         leave = self._action(menu, "&Quit", window.close, Keys.Quit)
         leave.setMenuRole(QAction.MenuRole.QuitRole)
+
+    def _list_sizes(self, units: Units) -> None:
+        """The sizes to start from, in the units of the document."""
+        window, self._sized_for = self._window, units
+        self.sizes.clear()
+        for size in remembered_sizes(window.memory).of(units):
+            action = self.sizes.addAction(size.words(units).replace("&", "&&"))
+            action.setToolTip(size.source)
+            action.triggered.connect(_bound(window.new, size))
+        self.sizes.addSeparator()
+        self.sizes.addAction("&Change these Sizes…").triggered.connect(
+            lambda: self._change_sizes(units).open()
+        )
+
+    def _change_sizes(self, units: Units) -> SizesDialog:
+        memory = self._window.memory
+
+        def keep(table: QuiltSizes) -> None:
+            memory.keep(KEY, dumps(table))
+            self._list_sizes(units)
+
+        dialog = SizesDialog(remembered_sizes(memory), units, keep, self._window)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        return dialog
 
     def _list_recent(self) -> None:
         self._recent.clear()
@@ -121,8 +150,10 @@ class Menus:
         self.units = self._choices(units, UNITS, now, self._window.set_units)
 
     def show_units(self, units: Units) -> None:
-        """Tick the units of the document."""
+        """Tick the units of the document, and list sizes in them."""
         self.units[units].setChecked(True)
+        if self._sized_for is not units:
+            self._list_sizes(units)
 
     def _parts(self) -> None:
         menu = self._bar.addMenu("&Add")

@@ -1,0 +1,161 @@
+"""The table of quilt sizes to start from, as the person has changed it, and its dialog."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QDialog,
+    QDialogButtonBox,
+    QHBoxLayout,
+    QHeaderView,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.assets import asset
+from app.window.furniture import Sentence, quiet_button
+from app.window.memory import Memory
+from core.lengths import Units, exact_text
+from core.reading import Fields
+from core.refusal import Refusal
+from core.sizes import QuiltSize, QuiltSizes, loads, read_list
+
+KEY = "quilt sizes"
+COLUMNS = ("Name", "Width", "Length")
+_UNIT_WORDS = {
+    Units.INCHES: "inches",
+    Units.CENTIMETRES: "centimetres",
+    Units.MILLIMETRES: "millimetres",
+}
+
+
+def usual_sizes() -> QuiltSizes:
+    """The table that the program comes with."""
+    return loads(asset("quilt-sizes.json").read_text(encoding="utf-8"))
+
+
+def remembered_sizes(memory: Memory) -> QuiltSizes:
+    """The person's own table; the usual one if there is none that can be read."""
+    text = memory.text(KEY, "")
+    try:
+        return loads(text) if text else usual_sizes()
+    except Refusal:
+        return usual_sizes()
+
+
+class SizesDialog(QDialog):
+    """Edits the list for projects in `units`. Calls `changed` with the new table."""
+
+    def __init__(
+        self,
+        table: QuiltSizes,
+        units: Units,
+        changed: Callable[[QuiltSizes], None],
+        parent: QWidget,
+    ) -> None:
+        super().__init__(parent)
+        self._table, self._units, self._changed = table, units, changed
+        self.setWindowTitle("Quilt sizes to start from")
+        self.rows = QTableWidget(0, len(COLUMNS))
+        self.rows.setAccessibleName("Quilt sizes")
+        self.rows.setHorizontalHeaderLabels(COLUMNS)
+        self.rows.verticalHeader().hide()
+        self.rows.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.rows.setTabKeyNavigation(False)  # Tab leaves the table, arrows move in it
+        self.rows.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self.said = Sentence("note")
+        self.problem = Sentence("problem")
+        self._lay_out()
+        self.fill(table.of(units))
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.addWidget(self.said)
+        column.addWidget(self.rows, 1)
+        tools = QHBoxLayout()
+        for text, act in (
+            ("Add a size", self.add),
+            ("Remove", self.remove),
+            ("Back to the usual sizes", self.back),
+        ):
+            button = quiet_button(text)
+            button.clicked.connect(act)
+            tools.addWidget(button)
+        tools.addStretch(1)
+        column.addLayout(tools)
+        column.addWidget(self.problem)
+        keys = QDialogButtonBox.StandardButton
+        buttons = QDialogButtonBox(keys.Ok | keys.Cancel)
+        buttons.accepted.connect(self.accept)
+        buttons.rejected.connect(self.reject)
+        column.addWidget(buttons)
+        metrics = self.fontMetrics()
+        self.resize(64 * metrics.averageCharWidth(), 24 * metrics.lineSpacing())
+        self.said.say(
+            "The size of a top before its borders. A number without a unit is in "
+            f"{_UNIT_WORDS[self._units]}."
+        )
+
+    def fill(self, sizes: tuple[QuiltSize, ...]) -> None:
+        """Show these sizes in place of those that are there."""
+        self.rows.setRowCount(0)
+        for size in sizes:
+            sides = (exact_text(side, self._units) for side in (size.width, size.length))
+            self._append((size.name, *sides), size.source)
+
+    def _append(self, cells: tuple[str, ...], source: str = "") -> None:
+        row = self.rows.rowCount()
+        self.rows.insertRow(row)
+        for column, text in enumerate(cells):
+            item = QTableWidgetItem(text)
+            item.setToolTip(source)
+            self.rows.setItem(row, column, item)
+
+    def add(self) -> None:
+        """A row to fill in, the cursor in its name."""
+        self._append(("", "", ""))
+        self.rows.setCurrentCell(self.rows.rowCount() - 1, 0)
+        self.rows.editItem(self.rows.currentItem())
+
+    def remove(self) -> None:
+        """Take the chosen rows out."""
+        for row in sorted({index.row() for index in self.rows.selectedIndexes()}, reverse=True):
+            self.rows.removeRow(row)
+
+    def back(self) -> None:
+        """Show the usual sizes."""
+        self.fill(usual_sizes().of(self._units))
+
+    def accept(self) -> None:
+        """Take the list if every row can be read; else say which cannot, and go there."""
+        rows = [self._form(row) for row in range(self.rows.rowCount())]
+        try:
+            sizes = read_list(Fields({"row": rows}, ""), "row", self._units)
+        except Refusal as refusal:
+            self._point_at(refusal)
+            return
+        self._changed(self._table.having(self._units, sizes))
+        super().accept()
+
+    def _form(self, row: int) -> dict[str, str]:
+        model = self.rows.model()
+        keys = [name.lower() for name in COLUMNS]
+        form = {key: str(model.index(row, i).data() or "") for i, key in enumerate(keys)}
+        same = (size for size in self._table.of(self._units) if self._same(size, form))
+        return {**form, "source": next((size.source for size in same), "")}
+
+    def _same(self, size: QuiltSize, form: dict[str, str]) -> bool:
+        """Whether a row still is that size, so that its source still holds."""
+        sides = tuple(exact_text(side, self._units) for side in (size.width, size.length))
+        return (size.name, *sides) == (form["name"], form["width"], form["length"])
+
+    def _point_at(self, refusal: Refusal) -> None:
+        place, _, key = refusal.path.partition(".")
+        row = int(place.removeprefix("row[").removesuffix("]"))
+        column = [name.lower() for name in COLUMNS].index(key)
+        self.rows.setCurrentCell(row, column)
+        self.problem.say(f"Row {row + 1}, {key}: {refusal.in_units(self._units).sentence}.")
