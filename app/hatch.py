@@ -43,6 +43,7 @@ HATCHES: Mapping[str, tuple[Family, ...]] = MappingProxyType(
         "crossed": (Family(-45), Family(45)),
         "level": (Family(0, 0.5),),
         "grid": (Family(0), Family(90)),
+        "upright": (Family(90, 0.5),),
         "dashes": (Family(90, 0.8, (1.0, 1.0)),),
         "dots": (Family(0, 0.6, (0.15, 1.05)),),
         "zigzag": (Family(60, 1.2, (0.6, 0.6)), Family(-60, 1.2, (0.6, 0.6))),

@@ -20,13 +20,19 @@ from core.project_file.read import fabric_names
 from core.quilt import Project
 from core.refusal import Refusal
 
+# Two ways of saying one thing: writing the first clears the second.
+_EITHER = {
+    "binding.strip_width": "binding.finished_width",
+    "binding.finished_width": "binding.strip_width",
+}
 _STEP = re.compile(r"([a-z_]+)|\[(\d+)\]")
 
 
 def put(project: Project, path: str, value: object) -> Project:
     """The project with one value set, as its file would write it.
 
-    Renaming a fabric renames it wherever the project uses it. Raises `Refusal`.
+    Renaming a fabric renames it wherever the project uses it. Of a binding's two widths,
+    writing one clears the other. Raises `Refusal`.
     """
     renamed = re.fullmatch(r"fabrics\[(\d+)\]\.name", path)
     used = _used(project, int(renamed[1])) if renamed else ()
@@ -35,6 +41,9 @@ def put(project: Project, path: str, value: object) -> Project:
         for place in (path, *used):
             holder, key = _holder(document, place)
             holder[key] = value
+        if path in _EITHER and value is not None:
+            holder, key = _holder(document, _EITHER[path])
+            holder[key] = None
 
     return _changed(project, change)
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from core.finish.binding import reach_warning
+from core.finish.binding_width import reach_warning
 from core.finish.sleeve import SPLIT_ABOVE
 from core.lengths import Rounding, show, show_size
 from core.quilt import Sizing
@@ -104,8 +104,9 @@ def _binding(plan: Plan) -> Iterator[Notice]:
     if binding is None or spec is None:
         return
     units = plan.project.units
-    if (text := reach_warning(binding, units)) is not None:
-        yield Notice("binding.strip_width", text)
+    if (text := reach_warning(spec, binding.widths, units)) is not None:
+        width = "strip_width" if spec.strip_width is not None else "finished_width"
+        yield Notice(f"binding.{width}", text)
     room = plan.project.fabric(spec.fabric).cutting_width - binding.narrowest_usable_width
     if 0 <= room < CLOSE_TO_FAILING:
         narrowest = show(binding.narrowest_usable_width, units, Rounding.UP)

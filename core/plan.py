@@ -14,8 +14,8 @@ from fractions import Fraction
 from core.fabric import Fabric
 from core.finish.backing import BackingPlan
 from core.finish.batting import BattingPlan, plan_batting
-from core.finish.binding import NAME as BINDING
-from core.finish.binding import BindingPlan, as_laid
+from core.finish.binding_plan import NAME as BINDING
+from core.finish.binding_plan import BindingPlan, as_laid
 from core.finish.border import BorderPlan
 from core.finish.border_joins import with_joins
 from core.finish.sleeve import SleevePlan

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import Any
 
+from core.binding_json import binding_document
 from core.finish.backing import BackingPlan
 from core.finish.batting import BattingPlan
-from core.finish.binding import BindingPlan
 from core.finish.border import BorderPlan
 from core.finish.sleeve import SleevePlan
 from core.lay.lay_file import cloth_document
@@ -44,7 +44,7 @@ def plan_document(plan: Plan) -> dict[str, Any]:
         "borders": [{**_border(border), **_otherwise(plan, border)} for border in plan.borders],
         "backing": _backing(plan.backing) if plan.backing else None,
         "batting": _batting(plan.batting) if plan.batting else None,
-        "binding": _binding(plan.binding) if plan.binding else None,
+        "binding": binding_document(plan.binding) if plan.binding else None,
         "sleeve": _sleeve(plan.sleeve) if plan.sleeve else None,
         "warnings": [{"path": notice.path, "text": notice.text} for notice in plan.warnings],
     }
@@ -152,24 +152,6 @@ def _batting(batting: BattingPlan) -> dict[str, Any]:
         "along": str(batting.along),
         "package": None if package is None else package[0],
         "package_size": None if package is None else [str(package[1]), str(package[2])],
-    }
-
-
-def _binding(binding: BindingPlan) -> dict[str, Any]:
-    return {
-        "perimeter": str(binding.perimeter),
-        "closing": str(binding.closing),
-        "needs": str(binding.needs),
-        "join_loss": str(binding.join_loss),
-        "strips": binding.strips,
-        "strip_length": str(binding.strip_length),
-        "joined_length": str(binding.joined_length),
-        "spare": str(binding.spare),
-        "joins": binding.joins,
-        "narrowest_usable_width": str(binding.narrowest_usable_width),
-        "first_face_width": str(binding.first_face_width),
-        "second_face_width": str(binding.second_face_width),
-        "reach": str(binding.reach),
     }
 
 

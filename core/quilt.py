@@ -7,19 +7,30 @@ and an edit is a new project. What each part *needs* is worked out in
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from fractions import Fraction
 
+from core.binding_choices import (
+    Accent,
+    BiasCut,
+    Face,
+    Finishing,
+    Scrappy,
+    Tails,
+    Tuck,
+    WidthRule,
+)
 from core.fabric import Fabric, Grain
 from core.lengths import Inches, Units
 
 
 class Joins(StrEnum):
-    """How two strips of a run are sewn end to end."""
+    """How two strips of a run are sewn end to end; angled: their ends are cut at 45° first."""
 
     DIAGONAL = "diagonal"
     STRAIGHT = "straight"
+    ANGLED = "angled"
 
 
 class Closing(StrEnum):
@@ -31,10 +42,15 @@ class Closing(StrEnum):
 
 
 class Fold(StrEnum):
-    """Double fold: the strip is folded in half first. Single fold: its edge is turned under."""
+    """How the strip covers the edge.
+
+    Double fold: the strip is folded in half first. Single fold: its edge is
+    turned under. Faced: folded in half, and turned wholly to the back.
+    """
 
     DOUBLE = "double"
     SINGLE = "single"
+    FACED = "faced"
 
 
 class Corners(StrEnum):
@@ -167,16 +183,34 @@ class Batting:
 
 @dataclass(frozen=True, slots=True)
 class Binding:
-    """The strip that goes round the edge; `allowance` is handling slack on the perimeter."""
+    """The strip that goes round the edge; `allowance` is handling slack on the perimeter.
+
+    Either `strip_width` or `finished_width` is given, and `width_rule` says what
+    the latter means. `reach` None: what the finishing usually needs.
+    `shortest` None: the usual least length of a segment. `back_fabric`: the cloth
+    that shows on the back, where it is not the front's.
+    """
 
     fabric: str
-    strip_width: Inches
+    strip_width: Inches | None
     fold: Fold = Fold.DOUBLE
     grain: Grain = Grain.CROSSWISE
     joins: Joins = Joins.DIAGONAL
     closing: Closing = Closing.DIAGONAL
     allowance: Inches = Fraction(10)
     seam: Inches = Fraction(1, 4)
+    finished_width: Inches | None = None
+    width_rule: WidthRule = WidthRule.FACES
+    first_face: Face = Face.FRONT
+    finishing: Finishing = Finishing.HAND
+    reach: Inches | None = None
+    shortest: Inches | None = None
+    back_fabric: str | None = None
+    tails: Tails = field(default_factory=Tails)
+    tuck: Tuck = field(default_factory=Tuck)
+    bias: BiasCut = field(default_factory=BiasCut)
+    accent: Accent = field(default_factory=Accent)
+    scrappy: Scrappy = field(default_factory=Scrappy)
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,8 +17,10 @@ from typing import TypeAlias
 from core.cloth_lay import cloth_problem, lay_one, paths_on
 from core.fabric import Fabric
 from core.finish.backing import BackingPlan, backing_options
-from core.finish.binding import BindingPlan, plan_binding
+from core.finish.binding import plan_binding
+from core.finish.binding_plan import BindingPlan
 from core.finish.border import BorderPlan, border_options
+from core.finish.bound_edge import rectangle
 from core.finish.demand import Demand, Wanted, for_copies
 from core.finish.sleeve import SleevePlan, plan_sleeve
 from core.lay.lay import ClothLay, Lay, Unplaced
@@ -89,8 +91,8 @@ def _options(
     if (backing := project.backing) is not None:
         options.append(backing_options(backing, width, length, project.fabric(backing.fabric)))
     if (binding := project.binding) is not None:
-        fabric = project.fabric(binding.fabric)
-        options.append((plan_binding(binding, width, length, quilt.edge_thickness, fabric),))
+        edge = rectangle(width, length, quilt.edge_thickness)
+        options.append((plan_binding(binding, edge, project.fabric),))
     if (sleeve := project.sleeve) is not None:
         options.append((plan_sleeve(sleeve, width, project.fabric(sleeve.fabric)),))
     return options, (width, length)

@@ -11,6 +11,20 @@ from typing import Any
 
 from hypothesis import strategies as st
 
+from core.binding_choices import (
+    Accent,
+    AccentKind,
+    BiasCut,
+    BiasMethod,
+    BiasSource,
+    Face,
+    Finishing,
+    Order,
+    Scrappy,
+    Tails,
+    Tuck,
+    WidthRule,
+)
 from core.fabric import Fabric, Grain, OnHand
 from core.lengths import INCHES_PER_MM, Units
 from core.project_file import to_document
@@ -112,17 +126,51 @@ def backings(units: Units) -> st.SearchStrategy[Backing]:
     )
 
 
-def bindings(units: Units) -> st.SearchStrategy[Binding]:
-    return st.builds(
-        Binding,
-        st.sampled_from(NAMES),
-        strip_width=lengths(1.75, 4, units),
-        fold=st.sampled_from(list(Fold)),
-        grain=st.sampled_from(list(Grain)),
-        joins=st.sampled_from(list(Joins)),
-        closing=st.sampled_from(list(Closing)),
-        allowance=lengths(0, 24, units),
-        seam=lengths(0.125, 0.375, units).filter(bool),
+def _maybe(lengths_: st.SearchStrategy[Fraction]) -> st.SearchStrategy[Fraction | None]:
+    return st.none() | lengths_.filter(bool)
+
+
+@st.composite
+def bindings(draw: st.DrawFn, units: Units) -> Binding:
+    """A binding in any of its ways; choices that rule each other out come up as well."""
+    strip = draw(st.none() | lengths(1.75, 4, units))
+    scrappy = draw(st.lists(st.sampled_from(NAMES), unique=True, max_size=3))
+    orders = list(Order) if len(scrappy) > 1 else [Order.NONE]
+    accent = st.builds(
+        Accent,
+        st.sampled_from((AccentKind.NONE, *AccentKind)),
+        st.none() | st.sampled_from(NAMES),
+        _maybe(lengths(0.125, 0.5, units)),
+        _maybe(lengths(0.0625, 0.25, units)),
+    )
+    return Binding(
+        draw(st.sampled_from(NAMES)),
+        strip_width=strip,
+        fold=draw(st.sampled_from((Fold.DOUBLE, *Fold))),
+        grain=draw(st.sampled_from(list(Grain))),
+        joins=draw(st.sampled_from(list(Joins))),
+        closing=draw(st.sampled_from(list(Closing))),
+        allowance=draw(lengths(0, 24, units)),
+        seam=draw(lengths(0.125, 0.375, units).filter(bool)),
+        finished_width=None if strip is not None else draw(lengths(0.25, 1, units)),
+        width_rule=draw(st.sampled_from(list(WidthRule))),
+        first_face=draw(st.sampled_from(list(Face))),
+        finishing=draw(st.sampled_from(list(Finishing))),
+        reach=draw(st.none() | lengths(0, 0.25, units)),
+        shortest=draw(_maybe(lengths(4, 30, units))),
+        back_fabric=draw(st.none() | st.none() | st.sampled_from(NAMES)),
+        tails=Tails(draw(_maybe(lengths(2, 12, units))), draw(st.none() | lengths(0, 14, units))),
+        tuck=Tuck(*(draw(_maybe(lengths(0.25, 3, units))) for _ in range(3))),
+        bias=BiasCut(
+            draw(st.sampled_from(list(BiasMethod))), draw(st.sampled_from(list(BiasSource)))
+        ),
+        accent=draw(accent),
+        scrappy=Scrappy(
+            draw(st.sampled_from(orders)),
+            tuple(scrappy),
+            draw(_maybe(lengths(4, 40, units))),
+            draw(st.integers(1, 99)),
+        ),
     )
 
 

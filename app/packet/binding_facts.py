@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from app.wording import times
 from core.fabric import Grain
-from core.finish.binding import BindingPlan
+from core.finish.binding_plan import BindingPlan
 from core.lengths import Rounding, Units, show
 from core.quilt import Binding
 
@@ -15,7 +15,7 @@ def binding_facts(binding: Binding, plan: BindingPlan, units: Units) -> Iterator
     """Sentences about the binding of one quilt."""
     closing = show(plan.closing, units)
     yield (
-        f"Cut {show(binding.strip_width, units)} wide, {binding.fold} fold, {binding.grain} grain. "
+        f"Cut {show(plan.widths.strip, units)} wide, {binding.fold} fold, {binding.grain} grain. "
         f"Round the edge {show(plan.perimeter, units)}, closing ({binding.closing}) {closing}, "
         f"handling allowance {show(binding.allowance, units)}: needs {show(plan.needs, units)}."
     )

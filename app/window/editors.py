@@ -13,6 +13,7 @@ from PySide6.QtCore import Qt, Signal, SignalInstance
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QCheckBox, QComboBox, QSizePolicy, QWidget
 
+from app.window.fabrics_editor import FabricsEditor
 from app.window.field import Field, Kind
 from app.window.length_editor import LengthEditor
 from app.window.line_edit import LineEdit
@@ -41,6 +42,8 @@ def editor_for(field: Field) -> Editor:
             made = ChoiceEditor(field.choices)
         case Kind.FABRIC:
             made = FabricEditor(field)
+        case Kind.FABRICS:
+            made = FabricsEditor()
     return cast(Editor, made)
 
 

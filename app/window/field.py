@@ -27,6 +27,7 @@ class Kind(Enum):
     FLAG = auto()
     CHOICE = auto()
     FABRIC = auto()
+    FABRICS = auto()
 
 
 COARSE = ("1/8 in", "5 mm")
@@ -52,7 +53,7 @@ class Field:
     none_words: str = ""
     rare: bool = False
     steps: tuple[str, str] = COARSE
-    only_if: tuple[str, ...] | None = None
+    only_if: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,7 +98,7 @@ def summary(kind: PartKind, values: FileForm, units: str) -> str:
     shown = {
         key: with_unit(value, units) if key in lengths else value for key, value in values.items()
     }
-    return kind.summary.format_map(shown)
+    return kind.summary.format_map(shown).strip()
 
 
 def with_unit(text: str | None, units: str) -> str:

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from app.window.field import FileForm, value_at
+from app.window.fields_binding import BINDING
 from app.window.fields_border import BORDER
 from app.window.fields_cloth import FABRIC, ON_HAND, QUILT
-from app.window.fields_finish import BACKING, BATTING, BINDING, SLEEVE
+from app.window.fields_finish import BACKING, BATTING, SLEEVE
 
 # The first three are always there; the rest may be absent.
 PARTS = (QUILT, FABRIC, BORDER, BACKING, BATTING, BINDING, SLEEVE)

@@ -13,10 +13,15 @@ GRAIN_HELP = (
     "Crosswise strips run from selvage to selvage and are joined to length. Lengthwise strips "
     "run parallel to the selvages: they stretch least, and need a long cloth."
 )
-JOINS = (("diagonal", "Diagonal"), ("straight", "Straight"))
+JOINS = (
+    ("diagonal", "Diagonal"),
+    ("straight", "Straight"),
+    ("angled", "Ends cut at 45° first"),
+)
 JOINS_HELP = (
     "How two strips are sewn end to end. A diagonal join spreads its bulk and uses up one strip "
-    "width; a straight join uses up two seam allowances."
+    "width; a straight join uses up two seam allowances. Ends cut at 45° first lie true under "
+    "the needle, and use up a strip width and the slanted seams."
 )
 SEAM_HELP = "Seam allowance: the distance from the raw edge to the line of stitching."
 FABRIC_HELP = "The fabric that it is cut from. Fabrics are listed above."
@@ -58,60 +63,6 @@ BATTING = PartKind(
     "The soft layer between top and backing, bought as a package.",
     "{overage} each side",
     (Field("overage", "Overage", Kind.LENGTH, OVERAGE_HELP),),
-)
-
-BINDING = PartKind(
-    "binding",
-    "Binding",
-    "Binding",
-    "The strip that is folded over the raw edge of the quilted quilt.",
-    "{strip_width} {fabric}",
-    (
-        Field("fabric", "Fabric", Kind.FABRIC, FABRIC_HELP),
-        Field(
-            "strip_width",
-            "Strip width",
-            Kind.LENGTH,
-            "The width that the strip is cut. 2, 2 1/4 and 2 1/2 are common for a double fold.",
-        ),
-        Field(
-            "fold",
-            "Fold",
-            Kind.CHOICE,
-            "Double: the strip is folded in half first, so two layers cover the edge. Single: "
-            "its edge is turned under; it uses less cloth and wears less well.",
-            (("double", "Double"), ("single", "Single")),
-        ),
-        Field(
-            "grain",
-            "Grain",
-            Kind.CHOICE,
-            GRAIN_HELP + " Bias strips, at 45°, stretch and follow a curve.",
-            (*GRAINS, ("bias", "Bias")),
-        ),
-        Field("joins", "Joins", Kind.CHOICE, JOINS_HELP, JOINS, rare=True),
-        Field(
-            "closing",
-            "Closing",
-            Kind.CHOICE,
-            "How the two ends of the binding meet. Tucked: one end is folded into a pocket and "
-            "the other tucked into it.",
-            (
-                ("diagonal", "Diagonal join"),
-                ("tucked", "Tucked end"),
-                ("straight", "Straight join"),
-            ),
-            rare=True,
-        ),
-        Field(
-            "allowance",
-            "Allowance",
-            Kind.LENGTH,
-            "Handling slack added to the way round the quilt, so that you never run short.",
-            rare=True,
-        ),
-        Field("seam", "Seam", Kind.LENGTH, SEAM_HELP, rare=True, steps=FINE),
-    ),
 )
 
 SLEEVE = PartKind(

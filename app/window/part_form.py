@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
 
 from app.window.editors import Editor, FabricEditor, editor_for
+from app.window.fabrics_editor import FabricsEditor
 from app.window.field import Field, FileForm, Kind, value_at
 from app.window.fields import PARTS
 from app.window.fields_cloth import ON_HAND
@@ -145,11 +146,12 @@ class PartForm(QWidget):
     ) -> None:
         """Show a part's values; `anew` also clears text that was refused."""
         for key, row in self.rows.items():
-            if isinstance(row.editor, FabricEditor):
+            if isinstance(row.editor, FabricEditor | FabricsEditor):
                 row.editor.offer_fabrics(fabrics)
             row.show_value(value_at(values, key), units, anew=anew)
-            if (condition := row.field.only_if) is not None:
-                self._form.setRowVisible(row, values[condition[0]] in condition[1:])
+            if condition := row.field.only_if:
+                matters = value_at(values, condition[0]) in condition[1:]
+                self._form.setRowVisible(row, matters)
 
     def commit(self) -> None:
         """Hand over whatever is still being typed."""

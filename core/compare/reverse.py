@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from core.edit import put
+from core.finish.binding_width import cut_of
 from core.lengths import INCHES_PER_MM, Inches, Units, exact_text
 from core.plan import Plan, make_plan
 from core.project_file.read import fabric_names
@@ -54,7 +55,8 @@ def widest_strip(project: Project) -> Answer:
         text = exact_text(number * step, project.units)
         return put(only_on_hand(project), "binding.strip_width", text)
 
-    present = int(project.binding.strip_width // step) if project.binding else 1
+    thickness = project.quilt.edge_thickness
+    present = int(cut_of(project.binding, thickness)[0] // step) if project.binding else 1
     return _greatest(varied, step, present, int(WIDEST_STRIP / step))
 
 

@@ -9,7 +9,7 @@ from fractions import Fraction
 from typing import TypeAlias
 
 from core.compare.columns import Comparison
-from core.finish.binding import BindingPlan
+from core.finish.binding_plan import BindingPlan
 from core.plan import Plan
 
 Value: TypeAlias = Fraction | int

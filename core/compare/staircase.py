@@ -13,6 +13,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from core.compare.choices import STRIP_WIDTH, Choice, require_part, usual_place, with_value
+from core.finish.binding_width import cut_of
 from core.lengths import INCHES_PER_MM, Inches, Units, exact_text
 from core.quilt import Project
 from core.refusal import Refusal
@@ -91,7 +92,7 @@ def staircase(
 
 def _present(project: Project, choice: Choice, place: int) -> Inches:
     if choice is STRIP_WIDTH and project.binding is not None:
-        return project.binding.strip_width
+        return cut_of(project.binding, project.quilt.edge_thickness)[0]
     return project.fabrics[place].usable_width
 
 

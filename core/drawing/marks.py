@@ -73,6 +73,7 @@ ROLES = (
     "backing",
     "batting",
     "binding",
+    "accent",  # a flange or a piping under the binding
     "sleeve",
     "seam",  # a sewn line
     "edge",  # an outline

@@ -3,7 +3,8 @@
 Derivations: two strips laid at right angles for a diagonal join meet in a
 square of the strip's width, and each keeps its centre line up to the middle of
 that square; so strips a and b make a + b − w. A straight join uses one seam
-allowance of each.
+allowance of each. Ends cut at 45° first are sewn s from the slanted edge, which
+is s·√2 along each strip; cutting a square end so loses half a width as well.
 """
 
 from __future__ import annotations
@@ -11,6 +12,7 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil
 
+from core.edge.root_two import root_two_up
 from core.figures import figure
 from core.lengths import Inches
 from core.quilt import Closing, Joins
@@ -22,28 +24,55 @@ TUCKED_OVERLAP, TUCKED_OVERLAP_MM = Fraction(2), Fraction(50)
 
 
 def join_loss(joins: Joins, width: Inches, seam: Inches) -> Inches:
-    """Length that one join of two strips of `width` uses up.
+    """Length that one join of two strips of `width` with square ends uses up.
+
+    Angled joins are rounded up to 1/64 in.
 
     >>> join_loss(Joins.DIAGONAL, Fraction(3), Fraction(1, 4))
     Fraction(3, 1)
     >>> join_loss(Joins.STRAIGHT, Fraction(3), Fraction(1, 4))
     Fraction(1, 2)
     """
-    return width if joins is Joins.DIAGONAL else 2 * seam
+    match joins:
+        case Joins.DIAGONAL:
+            return width
+        case Joins.STRAIGHT:
+            return 2 * seam
+        case Joins.ANGLED:
+            return width + slanted_loss(seam)
 
 
-def closing_takes(closing: Closing, width: Inches, seam: Inches) -> Inches:
+def slanted_loss(seam: Inches) -> Inches:
+    """Length that a join of two ends that lie at 45° already uses up: 2·s·√2, up to 1/64 in.
+
+    >>> float(slanted_loss(Fraction(1, 4)))
+    0.71875
+    """
+    return root_two_up(2 * seam)
+
+
+def closing_takes(
+    closing: Closing,
+    width: Inches,
+    seam: Inches,
+    fold: Inches | None = None,
+    overlap: Inches | None = None,
+) -> Inches:
     """Length beyond the perimeter that closing the binding takes.
 
     Diagonal: the two tails overlap by one strip width. Straight: two seam
-    allowances. Tucked: the fold, the overlap, and a width for the angled ends.
+    allowances. Tucked: the `fold`, the `overlap` (the usual ones where they are
+    not given), and a width for the angled ends.
     """
     if closing is Closing.DIAGONAL:
         return width
     if closing is Closing.STRAIGHT:
         return 2 * seam
-    fold = figure(width, TUCKED_FOLD, TUCKED_FOLD_MM)
-    return fold + figure(width, TUCKED_OVERLAP, TUCKED_OVERLAP_MM) + width
+    if fold is None:
+        fold = figure(width, TUCKED_FOLD, TUCKED_FOLD_MM)
+    if overlap is None:
+        overlap = figure(width, TUCKED_OVERLAP, TUCKED_OVERLAP_MM)
+    return fold + overlap + width
 
 
 def chain_length(segments: tuple[Inches, ...], loss: Inches) -> Inches:

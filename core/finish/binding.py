@@ -1,200 +1,226 @@
-"""Binding: how long, how many strips, how wide on each face.
+"""Binding: how long, in what strips, how wide on each face, how thick, how it closes.
 
-Double fold: the strip (w) is folded in half, f = w/2, and sewn s from its raw
-edges; the first face shows s, the fold turns the edge (thickness t), and the
-second face gets f − 2s − t, which reaches f − 3s − t past the seam line. Single
-fold turns its own edge under by s: second face w − 3s − t, reach w − 4s − t.
+The way round, what closing takes and the handling allowance are what is needed;
+the modules beside this one say how wide (`binding_width`), how thick (`layers`),
+how closed (`closing`), and what other cloth there is: bias (`bias_cloth`), two
+cloths (`two_cloth`), many (`scrappy`), an accent, four strips of a facing.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from collections.abc import Callable
+from dataclasses import replace
 from fractions import Fraction
+from typing import TypeAlias
 
-from core.edge.bias import square_for, tube_yield
-from core.edge.joins import (
-    chain_length,
-    closing_takes,
-    join_loss,
-    narrowest_strip_length,
-    strips_needed,
-)
+from core.binding_choices import Order
+from core.edge.joins import chain_length, join_loss, narrowest_strip_length, strips_needed
 from core.fabric import Fabric, Grain
 from core.figures import figure
-from core.finish.demand import Demand, shortest_segment
-from core.lay.lay import Placement
-from core.lay.problem import Piece, Run
-from core.lengths import Inches, Units, show
+from core.finish.accent import LAYERS, plan_accent
+from core.finish.bias_cloth import BiasNeed, plan_bias
+from core.finish.binding_plan import BACK_NAME, FACING, NAME, BindingPlan
+from core.finish.binding_width import Widths, widths_of
+from core.finish.bound_edge import BoundEdge
+from core.finish.closing import plan_closing
+from core.finish.demand import shortest_segment
+from core.finish.edge_layers import Layers, layers_at_corner, layers_at_join, plain_layers
+from core.finish.four_strips import LongStrip, SideStrips
+from core.finish.scrappy import plan_scrappy
+from core.finish.two_cloth import plan_two_cloth
+from core.lengths import Inches
 from core.quilt import Binding, Fold
 from core.refusal import Refusal
 
-NAME = "binding"
-BIAS_SQUARE = "bias square for the binding"
-# Common practice, no source: how far the fold must land past the seam line.
-REACH_BY_HAND = Fraction(1, 16)
-REACH_BY_MACHINE = Fraction(1, 8)
-_BIAS_STEP, _BIAS_STEP_MM = Fraction(1, 2), Fraction(10)
+# Common practice, no source: the ends of the last two facings are turned in.
+TURN_IN, TURN_IN_MM = Fraction(1, 2), Fraction(12)
+Cloths: TypeAlias = Callable[[str], Fabric]
 
 
-@dataclass(frozen=True, slots=True)
-class BindingPlan:
-    """The binding of one quilt, in inches. `strips` and what follows are as laid."""
+def plan_binding(binding: Binding, edge: BoundEdge, cloths: Cloths) -> BindingPlan:
+    """The binding of a quilt's edge, in equal strips before the lay is known."""
+    _refuse_together(binding)
+    fabric = cloths(binding.fabric)
+    widths = widths_of(binding, edge.thickness)
+    shortest = binding.shortest or shortest_segment(fabric.cutting_width)
+    accent = plan_accent(
+        binding, edge, widths, cloths(binding.accent.cloth or binding.fabric), shortest
+    )
+    plan = BindingPlan(
+        widths=widths,
+        perimeter=edge.perimeter,
+        closing=Fraction(0),
+        needs=Fraction(0),
+        join_loss=join_loss(binding.joins, widths.strip, widths.seam),
+        strips=0,
+        strip_length=Fraction(0),
+        joined_length=Fraction(0),
+        joins=0,
+        narrowest_usable_width=Fraction(0),
+        layers=_layers(binding, widths, LAYERS if accent else 0),
+        demands=(),
+        accent=accent,
+    )
+    if binding.fold is Fold.FACED:
+        plan = _faced(plan, binding, edge, fabric, shortest)
+    else:
+        ends = plan_closing(binding, widths, edge.shortest_side)
+        needs = edge.perimeter + ends.takes + binding.allowance
+        plan = replace(plan, ends=ends, closing=ends.takes, needs=needs)
+        if binding.back_fabric is not None:
+            plan = _of_two_cloths(plan, binding, edge, cloths(binding.back_fabric), fabric)
+        elif binding.scrappy.order is not Order.NONE:
+            plan = _scrappy(plan, binding, cloths)
+        else:
+            plan = _of_one_cloth(plan, binding, fabric, shortest)
+    return replace(plan, demands=plan.demands + (accent.demands if accent else ()))
 
-    perimeter: Inches
-    closing: Inches
-    needs: Inches
-    join_loss: Inches
-    strips: int
-    strip_length: Inches
-    joined_length: Inches
-    joins: int
-    narrowest_usable_width: Inches
-    first_face_width: Inches
-    second_face_width: Inches
-    reach: Inches
-    demands: tuple[Demand, ...]
 
-    @property
-    def spare(self) -> Inches:
-        return self.joined_length - self.needs
+def _refuse_together(binding: Binding) -> None:
+    """Refuse choices that rule each other out."""
+    scrappy = binding.scrappy.order is not Order.NONE
+    if scrappy and binding.back_fabric is not None:
+        raise Refusal(
+            "binding.back_fabric",
+            "a scrappy binding has one cloth after the other, not two side by side; remove this "
+            "or write none as the scrappy order",
+        )
+    for path, chosen, what in (
+        ("binding.back_fabric", binding.back_fabric is not None, "a binding of two cloths"),
+        ("binding.scrappy.order", scrappy, "a scrappy binding"),
+    ):
+        if chosen and binding.grain is Grain.BIAS:
+            raise Refusal(
+                "binding.grain",
+                f"{what} is cut on the straight grain here; write crosswise, lengthwise or either",
+            )
+        if chosen and binding.fold is Fold.FACED:
+            raise Refusal(
+                path, f"a faced edge shows on the back only and cannot be {what}; choose a fold"
+            )
 
 
-def plan_binding(
-    binding: Binding, width: Inches, length: Inches, thickness: Inches, fabric: Fabric
-) -> BindingPlan:
-    """The binding of a quilt of `width` × `length`, in equal strips before the lay is known."""
-    strip, seam = binding.strip_width, binding.seam
-    second, reach = _second_face(binding, thickness)
-    loss = join_loss(binding.joins, strip, seam)
-    closing = closing_takes(binding.closing, strip, seam)
-    perimeter = 2 * (width + length)
-    needs = perimeter + closing + binding.allowance
-    count, each, narrowest, demand = _strips(binding, needs, loss, fabric)
-    return BindingPlan(
-        perimeter=perimeter,
-        closing=closing,
-        needs=needs,
-        join_loss=loss,
-        strips=count,
-        strip_length=each,
-        joined_length=chain_length((each,) * count, loss),
-        joins=count - 1,
-        narrowest_usable_width=narrowest,
-        first_face_width=seam,
-        second_face_width=second,
-        reach=reach,
-        demands=(demand,),
+def _layers(binding: Binding, widths: Widths, accents: int) -> tuple[Layers, Layers, Layers]:
+    fold = binding.fold
+    return (
+        plain_layers(fold, accents),
+        layers_at_join(fold, binding.joins, widths, accents),
+        layers_at_corner(fold, accents),
     )
 
 
-def _second_face(binding: Binding, thickness: Inches) -> tuple[Inches, Inches]:
-    """Finished width of the second face, and how far it reaches past the seam."""
-    strip, seam = binding.strip_width, binding.seam
-    folded = strip / 2 if binding.fold is Fold.DOUBLE else strip - seam
-    width = folded - 2 * seam - thickness
-    if width <= 0:
-        least = 2 * (3 * seam + thickness) if binding.fold is Fold.DOUBLE else 4 * seam + thickness
-        raise Refusal(
-            "binding.strip_width",
-            "a strip of {strip} is used up by its seams of {seam} and the quilt's edge; "
-            "write more than {least}, or a narrower seam",
-            strip=strip,
-            seam=seam,
-            least=least,
-        )
-    return width, width - seam
-
-
-def _strips(
-    binding: Binding, needs: Inches, loss: Inches, fabric: Fabric
-) -> tuple[int, Inches, Inches, Demand]:
-    """Strips, the length of each, the narrowest cloth that still gives them, and the demand."""
-    strip, usable = binding.strip_width, fabric.cutting_width
+def _of_one_cloth(
+    plan: BindingPlan, binding: Binding, fabric: Fabric, shortest: Inches
+) -> BindingPlan:
+    """Strips of one cloth, joined."""
+    strip, usable = plan.widths.strip, fabric.cutting_width
     if binding.grain is Grain.BIAS:
-        return _bias_squares(binding, needs, loss, usable)
-    if strip > usable:
+        return _on_bias(plan, binding, fabric, shortest)
+    _refuse_strip(plan, usable)
+    long = LongStrip(NAME, strip, plan.needs, binding.joins, plan.widths.seam, shortest)
+    demand = long.demand("binding", "binding", fabric, binding.grain)
+    return replace(_in_equal_strips(plan, usable), demands=(demand,))
+
+
+def _in_equal_strips(plan: BindingPlan, usable: Inches) -> BindingPlan:
+    """The plan told by strips of the whole usable width."""
+    count = strips_needed(plan.needs, plan.join_loss, usable)
+    return replace(
+        plan,
+        strips=count,
+        strip_length=usable,
+        joined_length=chain_length((usable,) * count, plan.join_loss),
+        joins=count - 1,
+        narrowest_usable_width=narrowest_strip_length(plan.needs, plan.join_loss, count),
+    )
+
+
+def _refuse_strip(plan: BindingPlan, usable: Inches) -> None:
+    if plan.widths.strip > usable:
         raise Refusal(
             "binding.strip_width",
             "a strip of {strip} is wider than its cloth's usable width of {usable}; "
             "write a narrower strip",
-            strip=strip,
+            strip=plan.widths.strip,
             usable=usable,
         )
-    if loss >= usable:
+    if plan.join_loss >= usable:
         raise Refusal(
             "binding.strip_width", "each join would use up a whole strip; write a narrower strip"
         )
-    run = Run(NAME, fabric.name, strip, needs, loss, shortest_segment(usable), binding.grain)
-    count = strips_needed(needs, loss, usable)
-    return (
-        count,
-        usable,
-        narrowest_strip_length(needs, loss, count),
-        Demand("binding", "binding", run),
+
+
+def _on_bias(plan: BindingPlan, binding: Binding, fabric: Fabric, shortest: Inches) -> BindingPlan:
+    widths = plan.widths
+    need = BiasNeed(
+        NAME, binding.bias, widths.strip, widths.seam, binding.joins, plan.needs, shortest
     )
-
-
-def _bias_squares(
-    binding: Binding, needs: Inches, loss: Inches, usable: Inches
-) -> tuple[int, Inches, Inches, Demand]:
-    """Fewest equal squares that fit the cloth and whose tubes, joined, reach `needs`."""
-    strip, seam = binding.strip_width, binding.seam
-    step = figure(strip, _BIAS_STEP, _BIAS_STEP_MM)
-    widest = usable // step * step
-    most = tube_yield(widest, strip, seam)
-    if most <= loss:
-        raise Refusal(
-            "binding.grain",
-            "no square on this cloth gives a bias strip this wide; write a narrower strip",
-        )
-    count = strips_needed(needs, loss, most)
-    each = (needs + (count - 1) * loss) / count
-    side = square_for(each, strip, seam, step)
-    square = Piece(BIAS_SQUARE, binding.fabric, side, side, count, may_turn=False)
-    return count, tube_yield(side, strip, seam), side, Demand("binding", "binding", square)
-
-
-def as_laid(
-    plan: BindingPlan, segments: tuple[Placement, ...], usable_width: Inches
-) -> BindingPlan:
-    """The plan with the segments that the lay found (offcuts may have been used).
-
-    The narrowest usable width is how far the full-width strips could shrink with
-    the other segments as they are; with none at full width, what the strips
-    take of the cloth as they lie.
-    """
-    lengths = tuple(s.rect.along if s.turned else s.rect.across for s in segments)
-    full = lengths.count(usable_width)
-    others = tuple(length for length in lengths if length != usable_width)
-    narrowest = max(segment.rect.right for segment in segments)
-    if full:
-        narrowest = narrowest_strip_length(
-            plan.needs, plan.join_loss, full, sum(others, Fraction(0)), len(others)
-        )
+    bias = plan_bias(need, fabric)
     return replace(
         plan,
-        strips=len(lengths),
-        strip_length=max(lengths),
-        joined_length=chain_length(lengths, plan.join_loss),
-        joins=len(lengths) - 1,
-        narrowest_usable_width=narrowest,
+        join_loss=bias.join_loss,
+        strips=len(bias.lengths),
+        strip_length=max(bias.lengths),
+        joined_length=bias.joined_length,
+        joins=len(bias.lengths) - 1,
+        narrowest_usable_width=max(piece.across for piece in bias.pieces),
+        bias=bias,
+        demands=bias.demands("binding", "binding", fabric.name),
     )
 
 
-def reach_warning(plan: BindingPlan, units: Units) -> str | None:
-    """A sentence where the fold lands too little past the seam, else None."""
-    if plan.reach >= REACH_BY_MACHINE:
-        return None
-    reach, by_hand, by_machine = (
-        show(length, units) for length in (plan.reach, REACH_BY_HAND, REACH_BY_MACHINE)
+def _of_two_cloths(
+    plan: BindingPlan, binding: Binding, edge: BoundEdge, back: Fabric, front: Fabric
+) -> BindingPlan:
+    """Two long strips, each of its own joined segments, to be sewn edge to edge."""
+    two = plan_two_cloth(binding, back.name, plan.widths, edge.thickness)
+    demands = []
+    for name, width, fabric in ((NAME, two.front, front), (BACK_NAME, two.back, back)):
+        shortest = binding.shortest or shortest_segment(fabric.cutting_width)
+        long = LongStrip(name, width, plan.needs, binding.joins, two.seam, shortest)
+        _refuse_strip(replace(plan, join_loss=long.join_loss), fabric.cutting_width)
+        demands.append(long.demand("binding", "binding", fabric, binding.grain))
+    loss = join_loss(binding.joins, two.front, two.seam)
+    plan = _in_equal_strips(replace(plan, join_loss=loss), front.cutting_width)
+    return replace(plan, two_cloth=two, demands=tuple(demands))
+
+
+def _scrappy(plan: BindingPlan, binding: Binding, cloths: Cloths) -> BindingPlan:
+    narrowest = min(cloths(name).cutting_width for name in binding.scrappy.cloths)
+    _refuse_strip(plan, narrowest)
+    longest = plan.needs if binding.grain is Grain.LENGTHWISE else narrowest
+    scrappy = plan_scrappy(binding.scrappy, plan.needs, plan.join_loss, plan.widths.strip, longest)
+    count = len(scrappy.order)
+    return replace(
+        plan,
+        strips=count,
+        strip_length=scrappy.length,
+        joined_length=chain_length((scrappy.length,) * count, plan.join_loss),
+        joins=count - 1,
+        narrowest_usable_width=scrappy.length,
+        scrappy=scrappy,
+        demands=scrappy.demands(plan.widths.strip, binding.grain),
     )
-    if plan.reach >= REACH_BY_HAND:
-        return (
-            f"The fold reaches {reach} past the seam: enough to finish by hand, too little by "
-            f"machine (common practice: {by_machine}). Cut the strip wider for that."
+
+
+def _faced(
+    plan: BindingPlan, binding: Binding, edge: BoundEdge, fabric: Fabric, shortest: Inches
+) -> BindingPlan:
+    """Four strips: the sides as long as the quilt, top and bottom turned in over their ends."""
+    turn = figure(plan.widths.strip, TURN_IN, TURN_IN_MM)
+    sides = SideStrips(FACING, plan.widths.strip, edge.length, edge.width + 2 * turn)
+    if sides.whole(binding.grain, fabric.cutting_width):
+        return replace(
+            plan,
+            needs=sides.needs,
+            strips=4,
+            strip_length=sides.longest,
+            joined_length=sides.needs,
+            narrowest_usable_width=(
+                plan.widths.strip if binding.grain is Grain.LENGTHWISE else sides.longest
+            ),
+            facing=sides,
+            demands=sides.pieces("binding", "binding", fabric.name, binding.grain),
         )
-    return (
-        f"The fold reaches only {reach} past the seam: too little to finish by hand (common "
-        f"practice: {by_hand}) or by machine ({by_machine}). Cut the strip wider, or sew a "
-        "narrower seam."
-    )
+    plan = replace(plan, needs=sides.needs + binding.allowance, facing=sides)
+    return _of_one_cloth(plan, binding, fabric, shortest)

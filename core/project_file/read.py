@@ -7,16 +7,13 @@ from collections import Counter
 from fractions import Fraction
 from typing import Any
 
-from core.fabric import Fabric, Grain, OnHand
+from core.fabric import Fabric, OnHand
 from core.lengths import Units
+from core.project_file.binding import named_fabrics, read_binding
 from core.project_file.borders import border_fabrics, read_border
 from core.quilt import (
     Backing,
     Batting,
-    Binding,
-    Closing,
-    Fold,
-    Joins,
     Kits,
     Project,
     Quilt,
@@ -48,7 +45,7 @@ def from_document(document: dict[str, Any]) -> Project:
         borders=top.each("borders", lambda d, p: read_border(Fields(d, p, units)), most=MOST_ITEMS),
         backing=_backing(fields) if (fields := part("backing")) else None,
         batting=_batting(fields) if (fields := part("batting")) else None,
-        binding=_binding(fields) if (fields := part("binding")) else None,
+        binding=read_binding(fields) if (fields := part("binding")) else None,
         sleeve=_sleeve(fields) if (fields := part("sleeve")) else None,
         units=units,
     )
@@ -145,21 +142,6 @@ def _batting(fields: Fields) -> Batting:
     return batting
 
 
-def _binding(fields: Fields) -> Binding:
-    binding = Binding(
-        fabric=fields.text("fabric"),
-        strip_width=fields.length("strip_width"),
-        fold=fields.choice("fold", Fold),
-        grain=fields.choice("grain", Grain),
-        joins=fields.choice("joins", Joins),
-        closing=fields.choice("closing", Closing),
-        allowance=fields.length("allowance", zero=True),
-        seam=fields.length("seam"),
-    )
-    fields.done()
-    return binding
-
-
 def _sleeve(fields: Fields) -> Sleeve:
     sleeve = Sleeve(fabric=fields.text("fabric"), depth=fields.length("depth"))
     fields.done()
@@ -171,13 +153,12 @@ def fabric_names(project: Project) -> tuple[tuple[str, str], ...]:
     named: list[tuple[str, str]] = []
     for i, border in enumerate(project.borders):
         named += border_fabrics(f"borders[{i}]", border)
-    for path, part in (
-        ("backing", project.backing),
-        ("binding", project.binding),
-        ("sleeve", project.sleeve),
-    ):
-        if part is not None:
-            named.append((f"{path}.fabric", part.fabric))
+    if project.backing is not None:
+        named.append(("backing.fabric", project.backing.fabric))
+    if project.binding is not None:
+        named += [(path, name) for path, name in named_fabrics(project.binding) if name is not None]
+    if project.sleeve is not None:
+        named.append(("sleeve.fabric", project.sleeve.fabric))
     return tuple(named)
 
 

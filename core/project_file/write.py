@@ -7,6 +7,7 @@ from typing import Any
 
 from core.fabric import Fabric
 from core.lengths import Inches, Units, exact_text, sale_text
+from core.project_file.binding import write_binding
 from core.project_file.borders import border_document
 from core.quilt import Project
 
@@ -46,16 +47,7 @@ def to_document(project: Project) -> dict[str, Any]:
     if project.batting is not None:
         document["batting"] = {"overage": text(project.batting.overage)}
     if (binding := project.binding) is not None:
-        document["binding"] = {
-            "fabric": binding.fabric,
-            "strip_width": text(binding.strip_width),
-            "fold": binding.fold.value,
-            "grain": binding.grain.value,
-            "joins": binding.joins.value,
-            "closing": binding.closing.value,
-            "allowance": text(binding.allowance),
-            "seam": text(binding.seam),
-        }
+        document["binding"] = write_binding(binding, project.units)
     if (sleeve := project.sleeve) is not None:
         document["sleeve"] = {"fabric": sleeve.fabric, "depth": text(sleeve.depth)}
     return document

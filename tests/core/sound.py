@@ -6,17 +6,19 @@ import json
 from collections import defaultdict
 from fractions import Fraction
 
+from core.binding_choices import Tuck
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
 from core.drawing.marks import ROLES, Drawing, Label
 from core.drawing.quilt import draw_quilt
-from core.fabric import Fabric, Grain, OnHand
+from core.fabric import Fabric, OnHand
+from core.finish.binding_plan import BindingPlan
 from core.finish.border import BorderPlan
 from core.lay.check import check
 from core.lay.lay import Lay, Placement
 from core.lay.problem import Cloth, LayProblem, Piece, Run
 from core.plan import Plan
 from core.plan_json import plan_document
-from core.quilt import Closing, Corners, Kits, Sizing
+from core.quilt import Binding, Closing, Corners, Fold, Kits, Sizing
 from tests.core.stranger import cloths_of, cut_out, pieces_of, whole_cloths
 
 NEAR = 1e-6
@@ -46,14 +48,8 @@ def _assert_finished(plan: Plan) -> None:
         assert backing.along == length + 2 * spec.overage
     if (wadding := plan.project.batting) is not None and plan.batting is not None:
         assert plan.batting.across == width + 2 * wadding.overage
-    if (strip := plan.project.binding) is not None and plan.binding is not None:
-        closing = plan.binding.needs - 2 * (width + length) - strip.allowance
-        if strip.closing is Closing.DIAGONAL:
-            assert closing == strip.strip_width
-        elif strip.closing is Closing.STRAIGHT:
-            assert closing == 2 * strip.seam
-        else:
-            assert strip.strip_width + 2 <= closing <= strip.strip_width + 3
+    if (bound := plan.project.binding) is not None and plan.binding is not None:
+        _assert_closed(bound, plan.binding, 2 * (width + length))
     for name in ("backing", "batting", "binding", "sleeve"):
         assert (getattr(plan, name) is None) == (getattr(plan.project, name) is None)
 
@@ -90,6 +86,22 @@ def _assert_border(border: BorderPlan, width: Fraction, length: Fraction) -> Non
     for side, places in border.joins_at:
         strip = next(strip for strip in border.strips if side in strip.sides)
         assert all(0 < at < strip.length for at in places)
+
+
+def _assert_closed(spec: Binding, binding: BindingPlan, perimeter: Fraction) -> None:
+    """What closing takes, by its kind; a faced edge has four ends and no closing."""
+    if spec.fold is Fold.FACED:
+        assert perimeter <= binding.needs <= perimeter + 3 + spec.allowance
+        return
+    strip, seam = binding.widths.strip, binding.widths.seam
+    assert spec.strip_width in (None, strip)
+    closing = binding.needs - perimeter - spec.allowance
+    if spec.closing is Closing.DIAGONAL:
+        assert closing == strip
+    elif spec.closing is Closing.STRAIGHT:
+        assert closing == 2 * seam
+    elif spec.tuck == Tuck():
+        assert strip + 2 <= closing <= strip + 3
 
 
 def usable(fabric: Fabric) -> Fraction:
@@ -149,10 +161,10 @@ def _assert_laid(plan: Plan) -> None:
 
 
 def _assert_runs_reach(plan: Plan) -> None:
-    if plan.binding is None or plan.project.binding is None:
+    if plan.binding is None:
         return
-    if plan.project.binding.grain is Grain.BIAS:
-        assert plan.binding.spare >= 0
+    assert plan.binding.spare >= 0
+    if not any(demand.wanted.name == "binding" for demand in plan.binding.demands):
         return
     segments: dict[int | None, list[Placement]] = defaultdict(list)
     for fabric in plan.fabrics:

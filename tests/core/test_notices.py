@@ -7,6 +7,7 @@ from fractions import Fraction
 
 import pytest
 
+from core.binding_choices import Finishing
 from core.fabric import Fabric
 from core.lengths import Units
 from core.plan import make_plan
@@ -30,15 +31,28 @@ def test_a_plain_quilt_is_told_nothing() -> None:
 
 
 @pytest.mark.parametrize(
-    ("strip", "said"),
-    [("2 1/2", None), ("1 7/8", "enough to finish by hand"), ("1 3/4", "too little to finish")],
+    ("strip", "finishing", "said"),
+    [
+        (F(5, 2), Finishing.HAND, None),
+        (F(15, 8), Finishing.HAND, None),  # reaches exactly 1/16
+        (F(2), Finishing.MACHINE, None),  # reaches exactly 1/8
+        (F(15, 8), Finishing.MACHINE, "reaches only 1/16 in past the seam: to finish by machine"),
+        (F(7, 4), Finishing.HAND, "lands on the seam and not past it: to finish by hand"),
+        (F(13, 8), Finishing.HAND, "stops 1/16 in short of the seam"),
+    ],
 )
-def test_a_small_reach_is_told(strip: str, said: str | None) -> None:
-    whole, _, part = strip.partition(" ")
-    width = F(whole) + F(part)
-    notice = told(binding=Binding("plum", width)).get("binding.strip_width")
+def test_a_small_reach_is_told(strip: Fraction, finishing: Finishing, said: str | None) -> None:
+    notice = told(binding=Binding("plum", strip, finishing=finishing)).get("binding.strip_width")
     assert (notice is None) == (said is None)
     assert said is None or said in (notice or "")
+
+
+def test_the_width_that_a_reach_notice_names_is_enough() -> None:
+    notice = told(binding=Binding("plum", F(15, 8), finishing=Finishing.MACHINE))
+    assert "Cut the strip 2 in wide" in notice["binding.strip_width"]
+    assert "binding.strip_width" not in told(
+        binding=Binding("plum", F(2), finishing=Finishing.MACHINE)
+    )
 
 
 def test_a_print_with_one_way_up_is_told_only_where_it_is_cut() -> None:

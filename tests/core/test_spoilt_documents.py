@@ -32,12 +32,16 @@ TEXTS = st.sampled_from(
 # Keys that a file may leave out, and keys that may be null.
 OPTIONAL = {
     "copies", "count", "one_way_print", "buy_more", "on_hand", "borders", "fabrics",
-    "mitre_margin", "name", "kits", "first", "piecing", "squaring", "sizing",
+    "mitre_margin", "name", "kits", "first", "piecing", "squaring", "sizing", "width_rule", "bias",
+    "method", "source", "tails", "tuck", "first_face", "finishing", "accent", "kind", "scrappy",
+    "order", "cloths", "seed",
 }  # fmt: skip
 NULLABLE = {
     "price_per_yard", "price_per_metre", "repeat", "shrinkage", "corner_fabric", "backing",
     "batting", "binding", "sleeve", "to_width", "to_length", "block", "left_fabric",
-    "top_fabric", "right_fabric", "bottom_fabric",
+    "top_fabric", "right_fabric", "bottom_fabric", "finished_width", "shortest", "reach",
+    "back_fabric", "tail", "gap", "turned", "overlap", "start", "cloth", "shows", "cord", "bias",
+    "tails", "tuck", "accent", "scrappy",
 }  # fmt: skip
 
 

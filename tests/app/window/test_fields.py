@@ -12,6 +12,15 @@ import pytest
 from app.window.field import Field, Kind, PartKind, summary, value_at
 from app.window.fields import PARTS
 from app.window.fields_cloth import ON_HAND
+from core.binding_choices import (
+    AccentKind,
+    BiasMethod,
+    BiasSource,
+    Face,
+    Finishing,
+    Order,
+    WidthRule,
+)
 from core.fabric import Grain
 from core.project_file import to_document
 from core.quilt import Closing, Corners, First, Fold, Joins, Kits, Piecing, Project, Seams, Sizing
@@ -35,6 +44,13 @@ CHOICES: dict[str, AbstractSet[StrEnum]] = {
     "binding.grain": set(Grain),
     "binding.joins": set(Joins),
     "binding.closing": set(Closing),
+    "binding.finishing": set(Finishing),
+    "binding.first_face": set(Face),
+    "binding.width_rule": set(WidthRule),
+    "binding.bias.method": set(BiasMethod),
+    "binding.bias.source": set(BiasSource),
+    "binding.accent.kind": set(AccentKind),
+    "binding.scrappy.order": set(Order),
 }
 
 

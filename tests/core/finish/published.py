@@ -14,8 +14,10 @@ from fractions import Fraction
 from typing import Any
 
 from core.fabric import Fabric, Grain
-from core.finish.binding import BindingPlan, plan_binding
+from core.finish.binding import Cloths, plan_binding
+from core.finish.binding_plan import BindingPlan
 from core.finish.border import BorderPlan, border_options
+from core.finish.bound_edge import rectangle
 from core.lengths import Inches
 from core.quilt import Binding, Border, Closing, Corners, Fold, Joins
 
@@ -44,6 +46,11 @@ def cloth(usable: Inches | int, **more: Any) -> Fabric:  # noqa: ANN401 - a fabr
     return Fabric(**{"name": "cloth", "width": F(usable), "selvage": F(0), **more})
 
 
+def one(usable: Inches | int) -> Cloths:
+    """That fabric, under whatever name it is asked for."""
+    return lambda name: cloth(usable, name=name)
+
+
 def bound(
     width: Inches | int,
     length: Inches | int,
@@ -57,7 +64,7 @@ def bound(
 ) -> BindingPlan:
     """The binding of a quilt; diagonal joins and closing unless told otherwise."""
     binding = Binding("cloth", F(strip), allowance=F(allowance), seam=F(seam), **choices)
-    return plan_binding(binding, F(width), F(length), F(thickness), cloth(usable))
+    return plan_binding(binding, rectangle(F(width), F(length), F(thickness)), one(usable))
 
 
 def bare(
@@ -76,7 +83,7 @@ def bare(
         allowance=F(allowance),
         seam=F(0),
     )
-    return plan_binding(none_lost, F(width), F(length), F(1, 8), cloth(usable))
+    return plan_binding(none_lost, rectangle(F(width), F(length), EDGE), one(usable))
 
 
 def single_fold(*sizes: Inches | int, **choices: Any) -> BindingPlan:  # noqa: ANN401 - as bound

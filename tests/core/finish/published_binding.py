@@ -5,14 +5,15 @@ from __future__ import annotations
 from fractions import Fraction
 from functools import partial
 
+from core.binding_choices import Finishing
 from core.edge.bias import square_for, tube_yield
 from core.edge.joins import chain_length, closing_takes, join_loss
 from core.fabric import Grain
-from core.finish.binding import reach_warning
+from core.finish.binding_width import reach_warning, widths_of
 from core.lengths import Units, round_up, sale_text
-from core.quilt import Closing, Joins
+from core.quilt import Binding, Closing, Joins
 from core.refusal import Refusal
-from tests.core.finish.published import Value, bare, bound, single_fold
+from tests.core.finish.published import EDGE, Value, bare, bound, single_fold
 
 F = Fraction
 EIGHTH_YARD, QUARTER_YARD, THIRD_YARD = F(9, 2), F(9), F(12)
@@ -71,8 +72,9 @@ def both_faces(strip: Fraction) -> Fraction:
     return sum(double_faces(strip, F(1, 4), F(0)), F(0))
 
 
-def warning(strip: Fraction) -> str | None:
-    return reach_warning(bound(40, 50, 42, strip), Units.INCHES)
+def warning(strip: Fraction, finishing: Finishing = Finishing.MACHINE) -> str | None:
+    binding = Binding("cloth", strip, finishing=finishing)
+    return reach_warning(binding, widths_of(binding, EDGE), Units.INCHES)
 
 
 def reach(strip: Fraction, thickness: Fraction) -> Fraction:

@@ -10,10 +10,10 @@ from hypothesis import strategies as st
 
 from core.edge.bias import tube_yield
 from core.fabric import Grain
-from core.finish.binding import as_laid, reach_warning
+from core.finish.binding_plan import as_laid
 from core.lay.lay import Placement, Rect, Sheet
 from core.lay.problem import Piece, Run
-from core.lengths import Units, round_up
+from core.lengths import round_up
 from core.quilt import Closing, Fold, Joins
 from core.refusal import Refusal
 from tests.core.finish.published import bound, single_fold
@@ -54,21 +54,6 @@ def test_the_folds_use_up_the_whole_strip(strip: Fraction, thickness: Fraction) 
     assert double.reach == double.second_face_width - seam
     single = single_fold(50, 60, 42, strip, thickness=thickness)
     assert 3 * seam + thickness + single.second_face_width == strip
-
-
-@pytest.mark.parametrize(
-    ("strip", "words"),
-    [
-        (F(5, 2), None),
-        (F(2), None),  # reaches exactly 1/8
-        (F(15, 8), "enough to finish by hand, too little by machine"),
-        (F(7, 4), "too little to finish by hand"),
-        (F(13, 8), "too little to finish by hand"),
-    ],
-)
-def test_the_reach_is_warned_of_where_it_is_too_small(strip: Fraction, words: str | None) -> None:
-    warning = reach_warning(bound(50, 60, 42, strip), Units.INCHES)
-    assert warning is None if words is None else words in (warning or "")
 
 
 def test_a_run_asks_for_segments_along_the_grain_chosen() -> None:

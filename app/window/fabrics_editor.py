@@ -1,0 +1,67 @@
+"""Several of the project's fabrics, in the order in which they were ticked."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QListWidget, QListWidgetItem
+
+from core.lengths import Units
+
+_ROWS_SHOWN = 5
+
+
+class FabricsEditor(QListWidget):
+    """A tick for each fabric; the ticked ones bear their place in the order.
+
+    Emits `edited(names, stepped)` with the names in that order: a new tick comes last.
+    """
+
+    edited = Signal(object, bool)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._offered: list[str] = []
+        self._chosen: list[str] = []
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.itemChanged.connect(self._ticked)
+
+    def offer_fabrics(self, names: Sequence[str]) -> None:
+        """Follow the project's fabrics."""
+        if list(names) != self._offered:
+            self._offered = list(names)
+            self._fill()
+
+    def show_value(self, value: Sequence[str] | None, units: Units) -> None:
+        """Tick these fabrics."""
+        self._chosen = list(value or ())
+        self._fill()
+
+    def commit(self) -> None:
+        """A tick is handed over at once; nothing is left to do."""
+
+    def _fill(self) -> None:
+        here = self.currentRow()
+        self.blockSignals(True)
+        self.clear()
+        for name in self._offered:
+            item = QListWidgetItem(self._words(name))
+            item.setData(Qt.ItemDataRole.UserRole, name)
+            item.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsUserCheckable)
+            ticked = name in self._chosen
+            item.setCheckState(Qt.CheckState.Checked if ticked else Qt.CheckState.Unchecked)
+            self.addItem(item)
+        self.setCurrentRow(here)
+        self.blockSignals(False)
+        rows = max(1, min(len(self._offered), _ROWS_SHOWN))
+        self.setFixedHeight(rows * max(self.sizeHintForRow(0), 18) + 2 * self.frameWidth())
+
+    def _words(self, name: str) -> str:
+        return f"{self._chosen.index(name) + 1}. {name}" if name in self._chosen else name
+
+    def _ticked(self, item: QListWidgetItem) -> None:
+        name = item.data(Qt.ItemDataRole.UserRole)
+        rest = [chosen for chosen in self._chosen if chosen != name]
+        ticked = item.checkState() is Qt.CheckState.Checked
+        self.edited.emit([*rest, name] if ticked else rest, False)
