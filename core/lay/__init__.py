@@ -3,8 +3,9 @@
 In reading order: `problem` (what to lay), `lay` (what was found), `refuse` and
 `refuse_places` (what cannot be laid), `lay_file` (both as JSON); `ticks` (the problem in whole
 numbers), `start` and `rows` (a lay in a millisecond), `shares` (how a run is
-divided), `tries` and `improve` (the search), `build` and `builds` (the exact
-search), `tidy` (the same lay in good order); `places`, `rest`, `partition` and
+divided), `tries` and `improve` (the search), `tree`, `renew` and `pursue` (a
+lay changed part by part), `build` and `builds` (the exact search), `tidy` (the
+same lay in good order); `places`, `rest`, `partition` and
 `ask` (what has its place, and what is free round it), `shuffle` and `around`
 (the search there), `names` (which piece is which); `needs`, `bars`, `prices`,
 `simplex`, `dual` and `bound` (what no lay goes below); `slabs` and `cuts` (the

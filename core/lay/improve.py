@@ -20,6 +20,7 @@ from typing import NamedTuple
 
 from core.lay.bound import above, least_along, raised
 from core.lay.builds import can_build, within
+from core.lay.pursue import Pursuit
 from core.lay.rows import can_fill_rows, fill_rows, one_dimensional
 from core.lay.start import Packing, Rules, pack
 from core.lay.stop import Stop
@@ -39,6 +40,8 @@ EARLY = 8
 READY, FEW_SIZES, LATE = 30, 12, 500
 # Every so many tries one fills rows by subset sums.
 BY_ROWS = 4
+# Changes to the best lay after each try: few at first, more with time.
+FEWEST_CHANGES, MOST_CHANGES, CHANGES_GROW = 10, 200, 8
 # Joins of builds for each try that was made.
 EFFORT = 500
 
@@ -71,7 +74,7 @@ def improve(
     task: Task, stop: Stop, rng: Random, on_better: Callable[[Found], None] | None = None
 ) -> Found:
     """The best lay found for one cloth until `stop`; always at least one is tried."""
-    search = _Search(task, on_better)
+    search = _Search(task, rng, on_better)
     milestone, flat = EARLY, one_dimensional(task)
     for number, (order, rules) in enumerate(tries(task, rng, lambda: search.way)):
         if number and (stop.reached(number) or search.finished):
@@ -79,6 +82,8 @@ def improve(
         search.attempt(order, rules, rng)
         if flat or (number % BY_ROWS == 1 and can_fill_rows(task)):
             search.consider(fill_rows(task, rng))
+        if number >= EARLY and not flat:
+            search.renew(min(MOST_CHANGES, FEWEST_CHANGES + number // CHANGES_GROW))
         if number == milestone:
             search.prove(number, partial(stop.reached, number))
             milestone *= 4
@@ -88,7 +93,7 @@ def improve(
 class _Search:
     """The best so far and what is known about it."""
 
-    def __init__(self, task: Task, on_better: Callable[[Found], None] | None) -> None:
+    def __init__(self, task: Task, rng: Random, on_better: Callable[[Found], None] | None) -> None:
         self.task, self.on_better = task, on_better
         self.best: Packing | None = None
         self.best_score: Score | None = None
@@ -96,6 +101,7 @@ class _Search:
         self.fewest_joins = _fewest_joins(task)
         self.fruitless = self.ties = 0
         self.way: Way | None = None
+        self.pursuit = Pursuit(task, rng)
 
     def found(self) -> Found:
         return Found(self.best or Packing((), 0, ()), self.bound)
@@ -137,6 +143,15 @@ class _Search:
         packing = pack(self.task, order, rules, self._room(rules, rng), partial=not self.complete)
         if packing is not None and self.consider(packing):
             self.way = order, rules
+
+    def renew(self, changes: int) -> None:
+        """Make so many changes to the best lay, to buy less or to use less."""
+        best = self.best
+        if best is None or not self.complete or self.proved or best.used <= 1:
+            return
+        packing = self.pursuit.follow(best, self.bound, changes)
+        if packing is not None:
+            self.consider(packing)
 
     def consider(self, packing: Packing) -> bool:
         """Take a packing that costs no more than the best; whether it does not."""
