@@ -96,6 +96,7 @@ class _Search:
     def __init__(self, task: Task, rng: Random, on_better: Callable[[Found], None] | None) -> None:
         self.task, self.on_better = task, on_better
         self.best: Packing | None = None
+        self.untidied: Packing | None = None
         self.best_score: Score | None = None
         self.bound = Fraction(0)
         self.fewest_joins = _fewest_joins(task)
@@ -146,7 +147,7 @@ class _Search:
 
     def renew(self, changes: int) -> None:
         """Make so many changes to the best lay, to buy less or to use less."""
-        best = self.best
+        best = self.untidied
         if best is None or not self.complete or self.proved or best.used <= 1:
             return
         packing = self.pursuit.follow(best, self.bound, changes)
@@ -165,11 +166,14 @@ class _Search:
 
     def _take(self, packing: Packing) -> None:
         """Tidy a packing and keep it if it is better."""
-        laid = tidied(self.task, packing.laid, _used(self.task, packing.laid))
-        packing = packing._replace(laid=laid, used=_used(self.task, laid))
-        new = score(self.task, packing)
+        used = _used(self.task, packing.laid)
+        laid = tidied(self.task, packing.laid, used)
+        new = score(self.task, tidy := packing._replace(laid=laid, used=_used(self.task, laid)))
+        if self.best_score is None or new[:4] < self.best_score[:4]:
+            # What tidying adds depends on inches, and the search must not.
+            self.untidied = packing._replace(used=used)
         if self.best_score is None or new < self.best_score:
-            self._keep(packing, new)
+            self._keep(tidy, new)
 
     def _keep(self, packing: Packing, new: Score) -> None:
         bought = self.best_score[1] if self.best_score and self.complete else None
