@@ -7,8 +7,10 @@ from fractions import Fraction
 
 from app.wording import times
 from core.compare.columns import Comparison
+from core.compare.reverse import Answer, Enough
 from core.compare.rows import Cell, Measured, Row, Value, rows
 from core.compare.staircase import Staircase, Step
+from core.compare.withstands import Withstands
 from core.lengths import Inches, Units, sale_text, show
 from core.money import money
 from core.quilt import Project
@@ -108,9 +110,39 @@ def room_text(stairs: Staircase, units: Units) -> str:
     return f"The {name} now is {present}; anything from {step_range(step, units)} buys the same."
 
 
-def copies_text(count: Fraction | None) -> str:
-    return "none" if not count else times(int(count), "quilt")
+def strip_answer(project: Project, answer: Answer) -> str:
+    return f"Widest binding strip: {_length(answer.value, project.units)}"
 
 
-def length_or_none(value: Inches | None, units: Units) -> str:
+def quilt_answer(project: Project, answer: Answer) -> str:
+    width = show(project.quilt.width, project.units)
+    return f"Longest quilt {width} wide that the binding goes round: " + _length(
+        answer.value, project.units
+    )
+
+
+def copies_answer(answer: Answer) -> str:
+    count = times(int(answer.value), "quilt") if answer.value else "none"
+    return f"From the cloth on hand alone: {count}"
+
+
+def no_more(answer: Answer) -> str:
+    """Why not more than that; empty where the widest looked at still goes."""
+    return "" if answer.refusal is None else f"No more than that: {answer.refusal}"
+
+
+def enough_answer(one: Enough) -> str:
+    return f"{one.fabric}: {one.refusal or 'enough'}"
+
+
+def withstands_answers(one: Withstands, units: Units) -> tuple[str, ...]:
+    """How narrow and how short one cloth may be."""
+    return (
+        f"narrowest usable width: {show(one.narrowest, units)}; below it {one.narrower}",
+        f"as it is drawn: {show(one.as_cut, units)}",
+        f"shortest, straightened: {show(one.shortest, units)}; below it {one.shorter}",
+    )
+
+
+def _length(value: Inches | None, units: Units) -> str:
     return "none" if value is None else show(value, units)

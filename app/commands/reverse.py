@@ -3,13 +3,20 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
 from app.commands.output import STANDARD_OUTPUT, json_bytes, print_lines, put_out
 from app.commands.summary import summary
-from app.comparing import copies_text, length_or_none
+from app.comparing import (
+    copies_answer,
+    enough_answer,
+    no_more,
+    quilt_answer,
+    strip_answer,
+    withstands_answers,
+)
 from core.compare.document import answer_document, enough_document, withstands_document
 from core.compare.reverse import (
     Answer,
@@ -19,8 +26,7 @@ from core.compare.reverse import (
     which_is_enough,
     widest_strip,
 )
-from core.compare.withstands import Withstands, over_widths, withstands
-from core.lengths import Units, show
+from core.compare.withstands import over_widths, withstands
 from core.plan import make_plan
 from core.plan_json import plan_document
 from core.project_file import load
@@ -50,31 +56,27 @@ def run(arguments: argparse.Namespace) -> int:
 
 
 def _answered(question: str, answer: Answer, said: str) -> Found:
-    refusal = [] if answer.refusal is None else [f"No more than that: {answer.refusal}"]
-    return answer_document(question, answer), [said, *refusal]
+    return answer_document(question, answer), [said, *filter(None, [no_more(answer)])]
 
 
 def _widest_strip(project: Project, _: argparse.Namespace) -> Found:
     answer = widest_strip(project)
-    said = f"Widest binding strip: {length_or_none(answer.value, project.units)}"
-    return _answered("widest-strip", answer, said)
+    return _answered("widest-strip", answer, strip_answer(project, answer))
 
 
 def _largest_quilt(project: Project, _: argparse.Namespace) -> Found:
     answer = largest_quilt(project)
-    width, length = show(project.quilt.width, project.units), answer.value
-    said = f"Longest quilt {width} wide: {length_or_none(length, project.units)}"
-    return _answered("largest-quilt", answer, said)
+    return _answered("largest-quilt", answer, quilt_answer(project, answer))
 
 
 def _copies(project: Project, _: argparse.Namespace) -> Found:
     answer = most_copies(project)
-    return _answered("copies", answer, f"From the cloth on hand: {copies_text(answer.value)}")
+    return _answered("copies", answer, copies_answer(answer))
 
 
 def _enough(project: Project, arguments: argparse.Namespace) -> Found:
     found = which_is_enough(project, f"{arguments.part}.fabric")
-    lines = [f"{one.fabric}: {one.refusal or 'enough'}" for one in found]
+    lines = [enough_answer(one) for one in found]
     return enough_document("enough", found), lines or ["No fabric of the project is on hand."]
 
 
@@ -88,15 +90,11 @@ def _how_narrow(project: Project, _: argparse.Namespace) -> Found:
     found = withstands(plan)
     places = {fabric.fabric.name: place for place, fabric in enumerate(plan.fabrics)}
     tables = {one.fabric: over_widths(project, places[one.fabric]) for one in found}
-    lines = [line for one in found for line in _lines(one, project.units)]
+    lines = []
+    for one in found:
+        lines += [f"{one.fabric}:"]
+        lines += [f"  {line}" for line in withstands_answers(one, project.units)]
     return withstands_document("how-narrow", found, tables), lines or ["Nothing is bought."]
-
-
-def _lines(one: Withstands, units: Units) -> Iterator[str]:
-    yield f"{one.fabric}:"
-    yield f"  narrowest usable width: {show(one.narrowest, units)}; below it {one.narrower}"
-    yield f"  as drawn: {show(one.as_cut, units)}"
-    yield f"  shortest, straightened: {show(one.shortest, units)}; below it {one.shorter}"
 
 
 _QUESTIONS: dict[str, Callable[[Project, argparse.Namespace], Found]] = {

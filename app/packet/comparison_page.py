@@ -20,7 +20,6 @@ from core.compare.rows import Row, rows
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
 from core.drawing.marks import Drawing
 from core.lengths import Units
-from core.plan import Plan
 
 _NAME_SHARE: Final = 1.5  # of the first column, beside 1 for each value
 _GAP: Final = 8.0
@@ -78,7 +77,7 @@ def _cells(row: Row, units: Units) -> list[str]:
 
 def _pictures(column: Column, comparison: Comparison) -> None:
     """Under each value the cloth that differs, all at the scale of the largest."""
-    place = _differing(comparison.plans)
+    place = comparison.differing
     if place is None:
         column.gap(_GAP)
         column.text("All values lay the cloth in the same way.")
@@ -97,14 +96,6 @@ def _pictures(column: Column, comparison: Comparison) -> None:
         column.words(_short(value.text, width - _GAP), left, column.y)
         for picture in _stacked(stack, left, top, POINTS_PER_INCH / ratio):
             column.add(picture)
-
-
-def _differing(plans: Sequence[Plan]) -> int | None:
-    """The first fabric that not all plans lay alike."""
-    for place in range(len(plans[0].fabrics) if plans else 0):
-        if len({plan.fabrics[place].lay for plan in plans}) > 1:
-            return place
-    return None
 
 
 def _drawings(value: Value, place: int) -> tuple[Drawing, ...]:

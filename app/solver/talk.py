@@ -10,20 +10,29 @@ import pickle
 from collections.abc import Iterator
 from dataclasses import dataclass
 from struct import Struct
+from typing import Protocol, TypeAlias
 
-from core.plan import Plan
 from core.quilt import Project
-from core.refusal import Refusal
 
 _HEAD = Struct("!I")
 
 
+class Question(Protocol):
+    """Something other than a plan that is worked out from a project."""
+
+    def answer(self) -> object:
+        """What came of it. Raises `Refusal`."""
+
+
+Job: TypeAlias = Project | Question
+
+
 @dataclass(frozen=True, slots=True)
 class Ask:
-    """Plan this project; a later ask makes it void."""
+    """Plan this project, or answer this question; a later ask makes it void."""
 
     number: int
-    project: Project
+    job: Job
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,10 +44,10 @@ class Fault:
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """What came of the ask of that number."""
+    """What came of the ask of that number: a plan or an answer, a `Refusal`, or a `Fault`."""
 
     number: int
-    result: Plan | Refusal | Fault
+    result: object
 
 
 def packed(message: Ask | Answer) -> bytes:

@@ -15,8 +15,8 @@ import traceback
 from threading import Condition, Thread
 from types import FrameType
 
-from app.solver.talk import Answer, Ask, Fault, Unpacker, packed
-from core.plan import Plan, make_plan
+from app.solver.talk import Answer, Ask, Fault, Job, Unpacker, packed
+from core.plan import make_plan
 from core.quilt import Project
 from core.refusal import Refusal
 
@@ -27,10 +27,10 @@ class _GivenUp(BaseException):
     """The ask being planned is void. Not an `Exception`, so that nothing takes it for a fault."""
 
 
-def result_of(project: Project) -> Plan | Refusal | Fault:
-    """The plan, or why there is none; a fault is told on standard error as well."""
+def result_of(job: Job) -> object:
+    """The plan or answer, or why there is none; a fault is told on standard error as well."""
     try:
-        return make_plan(project)
+        return make_plan(job) if isinstance(job, Project) else job.answer()
     except Refusal as refusal:
         return refusal
     except Exception as error:
@@ -55,7 +55,7 @@ class Solver:
         Thread(target=self._listen, daemon=True).start()
         while (ask := self._next()) is not None:
             try:
-                answer = packed(Answer(ask.number, self._result(ask.project)))
+                answer = packed(Answer(ask.number, self._result(ask.job)))
             except _GivenUp:
                 continue
             try:
@@ -85,12 +85,12 @@ class Solver:
             ask, self._wanted = self._wanted, None
             return ask
 
-    def _result(self, project: Project) -> Plan | Refusal | Fault:
+    def _result(self, job: Job) -> object:
         """Raises `_GivenUp` if a newer ask comes before it is done."""
         try:
             self._planning = True
             self._interrupted()  # for news that came just before
-            return result_of(project)
+            return result_of(job)
         finally:
             self._planning = False
 

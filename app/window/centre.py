@@ -15,9 +15,14 @@ from PySide6.QtWidgets import (
 
 from app.style import Theme
 from app.window.canvas import Canvas
+from app.window.comparing.in_hand_view import InHandView
+from app.window.comparing.side_by_side import SideBySideView
+from app.window.comparing.staircase_view import StaircaseView
 from app.window.furniture import Sentence, quiet_button
+from app.window.planner import Planner
 from app.window.yardage import QuiltView, YardageView
 from core.plan import Plan
+from core.quilt import Project
 
 
 class Banner(QFrame):
@@ -43,11 +48,15 @@ class Banner(QFrame):
 
 
 class Centre(QWidget):
-    """Emits `picked(key)` for a piece that is clicked."""
+    """Emits `picked(key)` for a piece that is clicked, `taken(project, phrase)` for a choice.
+
+    `comparer` answers the views that compare, so that plans never wait for them.
+    """
 
     picked = Signal(str)
+    taken = Signal(object, str)
 
-    def __init__(self) -> None:
+    def __init__(self, comparer: Planner) -> None:
         super().__init__()
         self.banner = Banner()
         self.yardage = YardageView()
@@ -55,8 +64,13 @@ class Centre(QWidget):
         self.tabs = QTabWidget(documentMode=True)
         self.tabs.addTab(self.yardage, "Yardage")
         self.tabs.addTab(self.quilt, "Quilt")
+        self.side_by_side = SideBySideView(comparer)
+        self.staircase = StaircaseView(comparer)
+        self.in_hand = InHandView(comparer)
+        self.tabs.addTab(self.side_by_side, "Side by side")
+        self.tabs.addTab(self.staircase, "Staircase")
+        self.tabs.addTab(self.in_hand, "In hand")
         self.tabs.tabBar().setAccessibleName("Pictures")
-        self.tabs.setCornerWidget(self._zoom_buttons())
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -64,8 +78,11 @@ class Centre(QWidget):
         column.addWidget(self.tabs)
         for canvas in (self.yardage, self.quilt):
             canvas.picked.connect(self.picked)
+        for view in (self.side_by_side, self.staircase):
+            view.taken.connect(self.taken)
 
-    def _zoom_buttons(self) -> QWidget:
+    def zoom_buttons(self) -> QWidget:
+        """Buttons that zoom the picture in front, for the tool bar."""
         buttons = QWidget()
         row = QHBoxLayout(buttons)
         row.setContentsMargins(0, 0, 4, 2)
@@ -83,8 +100,16 @@ class Centre(QWidget):
 
     @property
     def canvas(self) -> Canvas:
-        """The picture in front."""
-        return self.yardage if self.tabs.currentWidget() is self.yardage else self.quilt
+        """The picture in front; the yardage where a list is."""
+        front = self.tabs.currentWidget()
+        if isinstance(front, SideBySideView | StaircaseView):
+            return front.canvas
+        return self.quilt if front is self.quilt else self.yardage
+
+    def show_project(self, project: Project) -> None:
+        """Compare from this project on."""
+        for view in (self.side_by_side, self.staircase, self.in_hand):
+            view.show_project(project)
 
     def show_plan(self, plan: Plan) -> None:
         """Draw a plan, in both pictures."""
@@ -93,8 +118,8 @@ class Centre(QWidget):
 
     def set_theme(self, theme: Theme) -> None:
         """Draw in another theme."""
-        for canvas in (self.yardage, self.quilt):
-            canvas.set_theme(theme)
+        for view in (self.yardage, self.quilt, self.side_by_side, self.staircase):
+            view.set_theme(theme)
 
     def choose(self, keys: frozenset[str]) -> None:
         """Ring these pieces, in both pictures."""

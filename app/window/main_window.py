@@ -27,6 +27,7 @@ from core import edit
 from core.lengths import Units, show, typeset
 from core.plan import Plan
 from core.project_file import SUFFIX
+from core.quilt import Project
 from core.refusal import Refusal
 from core.sizes import QuiltSize
 
@@ -47,6 +48,7 @@ class MainWindow(QMainWindow):
         memory: Memory,
         appearance: Appearance,
         asker: Asker | None = None,
+        comparer: Planner | None = None,
     ) -> None:
         super().__init__()
         self.document = document
@@ -58,15 +60,15 @@ class MainWindow(QMainWindow):
         self.parts = PartsPanel(document)
         self.files = Files(document, self.asker, memory, self.parts.commit, self.parts.untaken)
         self.autosave = Autosave(document)
-        self.centre = Centre()
+        self.comparer = comparer or Planner()
+        self.centre = Centre(self.comparer)
         self.answer = AnswerPanel()
         self.planning = QLabel("Planning…")
         self.finished = QLabel()
         self._lay_out()
         self.menus = Menus(self)
         self._connect()
-        self._retitle()
-        self.planner.ask(document.project)
+        self._changed()
 
     def _lay_out(self) -> None:
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
@@ -99,6 +101,7 @@ class MainWindow(QMainWindow):
         self.answer.chosen.connect(self._ring)
         self.answer.asked.connect(self.parts.show_field)
         self.centre.picked.connect(self._picked)
+        self.centre.taken.connect(self._take)
         self.centre.banner.go.clicked.connect(self._go_to_problem)
         self.parts.said.connect(self.tell)
         self._problem = ""
@@ -109,6 +112,7 @@ class MainWindow(QMainWindow):
 
     def _changed(self) -> None:
         self.planner.ask(self.document.project)
+        self.centre.show_project(self.document.project)
         self._retitle()
 
     def _retitle(self) -> None:
@@ -156,6 +160,10 @@ class MainWindow(QMainWindow):
         labels = {part.label(copy) for part in parts for copy in range(1, part.count + 1)}
         self.centre.choose(frozenset(labels | letters))
 
+    def _take(self, project: Project, phrase: str) -> None:
+        """A compared value becomes the project's, as one step to undo."""
+        self.document.edit(phrase, lambda _: project)
+
     def _picked(self, key: str) -> None:
         self.answer.choose(key.rstrip("0123456789"))
 
@@ -197,6 +205,7 @@ class MainWindow(QMainWindow):
         self.memory.keep_shape("splitter", self.splitter.saveState())
         self.autosave.let_go()
         self.files.let_go()
+        self.comparer.close()
         event.accept()
 
     def restore_shape(self) -> None:

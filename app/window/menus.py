@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, TypeVar
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
-from PySide6.QtWidgets import QMenu, QToolBar
+from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QWidget
 
 from app.packet.paper import Paper
 from app.window import help_pages
@@ -168,6 +168,9 @@ class Menus:
         menu = self._bar.addMenu("&View")
         self._action(menu, "&Yardage", lambda: centre.tabs.setCurrentIndex(0), "Ctrl+1")
         self._action(menu, "&Quilt", lambda: centre.tabs.setCurrentIndex(1), "Ctrl+2")
+        self._action(menu, "S&ide by Side", lambda: centre.tabs.setCurrentIndex(2), "Ctrl+3")
+        self._action(menu, "S&taircase", lambda: centre.tabs.setCurrentIndex(3), "Ctrl+4")
+        self._action(menu, "W&hat I Have", lambda: centre.tabs.setCurrentIndex(4), "Ctrl+5")
         menu.addSeparator()
         self._action(menu, "&Larger", centre.zoom_in, Keys.ZoomIn)
         self._action(menu, "&Smaller", centre.zoom_out, Keys.ZoomOut)
@@ -208,6 +211,10 @@ class Menus:
         bar.addActions([self.undo, self.redo])
         bar.addSeparator()
         bar.addAction(self.export)
+        space = QWidget()
+        space.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        bar.addWidget(space)
+        bar.addWidget(self._window.centre.zoom_buttons())
         self._window.addToolBar(bar)
 
 

@@ -14,9 +14,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QProcess, QTimer, Signal
 
 import app
-from app.solver.talk import Answer, Ask, Fault, Unpacker, packed
-from core.plan import Plan
-from core.quilt import Project
+from app.solver.talk import Answer, Ask, Fault, Job, Unpacker, packed
 from core.refusal import Refusal
 
 SLOW_MS = 300  # a plan that takes longer is announced
@@ -26,6 +24,8 @@ ROOT = Path(app.__file__).resolve().parents[1]
 
 class Planner(QObject):
     """Emits `planned(Plan)` or `refused(Refusal)` once for the newest project asked for.
+
+    Asked a question about a project instead, it emits the answer as `planned`.
 
     `failed(sentence)` says that there will be neither, and why; `restarted` that the
     solver had died; `slow(bool)` that a plan takes its time, and later that it is there.
@@ -40,7 +40,7 @@ class Planner(QObject):
     def __init__(self) -> None:
         super().__init__()
         self._number = 0
-        self._wanted: Project | None = None
+        self._wanted: Job | None = None
         self._deaths = 0
         self._unpacker = Unpacker()
         self._then: list[Callable[[], None]] = []
@@ -60,10 +60,10 @@ class Planner(QObject):
         self._unpacker = Unpacker()
         self._solver.start()
 
-    def ask(self, project: Project) -> None:
-        """Plan `project`; whatever was asked before is void."""
+    def ask(self, job: Job) -> None:
+        """Plan a project, or answer a question; whatever was asked before is void."""
         self._number += 1
-        self._wanted = project
+        self._wanted = job
         self._late.start()
         self._send()
 
@@ -100,14 +100,14 @@ class Planner(QObject):
                 self._deaths = 0
                 self._settle(message.result)
 
-    def _settle(self, result: Plan | Refusal | Fault) -> None:
+    def _settle(self, result: object) -> None:
         self._wanted = None
         self._late.stop()
         self.slow.emit(False)
-        if isinstance(result, Plan):
-            self.planned.emit(result)
-        elif isinstance(result, Refusal):
+        if isinstance(result, Refusal):
             self.refused.emit(result)
+        elif not isinstance(result, Fault):
+            self.planned.emit(result)
         else:
             self.failed.emit(f"No plan could be made: the program has a fault ({result.sentence}).")
         waiting, self._then = self._then, []

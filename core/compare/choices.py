@@ -8,10 +8,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import Final
 
 from core.edit import put
-from core.lengths import LengthError, exact_text, parse
-from core.quilt import Project
+from core.fabric import Grain
+from core.lengths import LengthError, Units, exact_text, parse
+from core.quilt import Closing, Corners, Fold, Joins, Project, Seams
 from core.refusal import Refusal
 
 
@@ -65,6 +67,37 @@ CHOICES = (
 )
 
 
+# What people choose among where a choice is a length: round in inches, round in metric.
+_USUAL: Final[dict[str, tuple[tuple[str, ...], tuple[str, ...]]]] = {
+    "strip width": (("2 in", "2 1/4 in", "2 1/2 in"), ("5 cm", "6 cm", "6.5 cm")),
+    "border width": (("2 in", "3 in", "4 in"), ("5 cm", "8 cm", "10 cm")),
+    "overage": (("2 in", "3 in", "4 in"), ("5 cm", "8 cm", "10 cm")),
+    "usable width": (("40 in", "42 in", "43 in"), ("104 cm", "107 cm", "110 cm")),
+    "sale unit": (("1/8 yd", "1/4 yd", "1/2 yd"), ("10 cm", "25 cm", "50 cm")),
+}
+_WORDS: Final[dict[str, type[StrEnum]]] = {
+    "joins": Joins,
+    "closing": Closing,
+    "grain": Grain,
+    "fold": Fold,
+    "border corners": Corners,
+    "border grain": Grain,
+    "backing seams": Seams,
+}
+
+
+def usual_values(project: Project, choice: Choice) -> tuple[str, ...]:
+    """The values to begin a comparison with, at most six."""
+    if choice.kind is Kind.COUNT:
+        return ("1", "2", "3")
+    if choice.key == "fabric":
+        return tuple(fabric.name for fabric in project.fabrics)[:6]
+    if choice.name in _WORDS:
+        return tuple(word.value for word in _WORDS[choice.name])[:6]
+    inches, metric = _USUAL[choice.name]
+    return inches if project.units is Units.INCHES else metric
+
+
 def choice_named(name: str) -> Choice:
     """The choice of that name ("strip width"); raises `Refusal`."""
     for choice in CHOICES:
@@ -97,7 +130,7 @@ def with_value(project: Project, choice: Choice, place: int, text: str) -> Proje
     path = choice.path(place)
     if choice.kind is Kind.COUNT:
         return put(project, path, _count(path, text))
-    if choice is USABLE_WIDTH:
+    if choice == USABLE_WIDTH:
         text = _bolt_width(project, place, text)
     return put(project, path, text.strip())
 

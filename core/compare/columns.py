@@ -44,6 +44,15 @@ class Comparison:
     def plans(self) -> tuple[Plan, ...]:
         return tuple(column.plan for column in self.columns if column.plan is not None)
 
+    @property
+    def differing(self) -> int | None:
+        """The place of the first fabric that not all columns lay alike; None if all do."""
+        plans = self.plans
+        for place in range(len(plans[0].fabrics) if plans else 0):
+            if len({plan.fabrics[place].lay for plan in plans}) > 1:
+                return place
+        return None
+
 
 def compare(
     project: Project, choice: Choice, values: Sequence[str], place: int | None = None

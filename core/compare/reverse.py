@@ -74,7 +74,13 @@ def largest_quilt(project: Project) -> Answer:
 
 
 def most_copies(project: Project) -> Answer:
-    """How many such quilts the cloth on hand gives."""
+    """How many such quilts the cloth on hand gives; fabrics with none on hand are bought.
+
+    Raises `Refusal` where nothing that the quilt is cut from is on hand.
+    """
+    used = {name for _, name in fabric_names(project)}
+    if not any(fabric.on_hand for fabric in project.fabrics if fabric.name in used):
+        raise Refusal("fabrics", "none of this quilt's cloth is on hand; add the pieces you have")
 
     def varied(number: int) -> Project:
         return put(only_on_hand(project), "quilt.copies", number)

@@ -67,7 +67,7 @@ class Staircase:
 def usual_range(choice: Choice, units: Units) -> tuple[Inches, Inches]:
     """The widths that are looked at where none are named: those that people cut or buy."""
     metric = units is not Units.INCHES
-    if choice is STRIP_WIDTH:
+    if choice == STRIP_WIDTH:
         return (25 * INCHES_PER_MM, 100 * INCHES_PER_MM) if metric else (Fraction(1), Fraction(4))
     return (960 * INCHES_PER_MM, 1150 * INCHES_PER_MM) if metric else (Fraction(38), Fraction(45))
 
@@ -91,7 +91,7 @@ def staircase(
 
 
 def _present(project: Project, choice: Choice, place: int) -> Inches:
-    if choice is STRIP_WIDTH and project.binding is not None:
+    if choice == STRIP_WIDTH and project.binding is not None:
         return cut_of(project.binding, project.quilt.edge_thickness)[0]
     return project.fabrics[place].usable_width
 

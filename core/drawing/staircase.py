@@ -105,12 +105,13 @@ def _ruler(units: Units, axis: _Axis) -> Iterator[Mark]:
     yield Line(((_LEFT, _FOOT), (_RIGHT, _FOOT)), "ruler")
     step = _tick_step(units, axis.last - axis.first)
     number = -(-axis.first // step)
+    room = 0.9 * (axis.x(axis.first + step) - axis.x(axis.first))
     while number * step <= axis.last:
         width = number * step
         x = axis.x(width)
         yield Line(((x, _FOOT), (x, _FOOT + _TICK)), "ruler")
         words = (show(width, units), show(width, units, unit=False))
-        yield Label((x, _FOOT + _TICK + 1.6), words, (_ROOM, 2.6), "ruler")
+        yield Label((x, _FOOT + _TICK + 1.6), words, (room, 2.6), "ruler")
         number += 1
 
 

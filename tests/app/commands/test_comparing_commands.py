@@ -112,7 +112,7 @@ def test_the_staircase_as_json_covers_the_range(capsys: pytest.CaptureFixture[st
     [
         ("widest-strip", RUNNER, "Widest binding strip: 5 1/2 in"),
         ("largest-quilt", RUNNER, "Longest quilt"),
-        ("copies", RUNNER, "From the cloth on hand: 1 quilt"),
+        ("copies", RUNNER, "From the cloth on hand alone: 1 quilt"),
         ("enough", RUNNER, "shelf blue: enough"),
         ("to-buy", RUNNER, "To buy:"),
         ("how-narrow", HARBOUR, "narrowest usable width"),

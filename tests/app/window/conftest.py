@@ -134,7 +134,7 @@ def window(
     """Shown, and planned once; changes left unsaved at the end are let go."""
     appearance = Appearance(qapp)
     appearance.wear(Look.LIGHT)
-    window = MainWindow(document, planner, memory, appearance, asker)
+    window = MainWindow(document, planner, memory, appearance, asker, PlannerHere())
     qtbot.addWidget(window, before_close_func=lambda _: document.undo_stack.setClean())
     window.show()
     planner.finish()

@@ -1,0 +1,103 @@
+"""What is compared: the choice, which border or fabric it is about, and its values."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QWidget
+
+from core.compare.choices import Choice, usual_place, usual_values
+from core.quilt import Project
+
+_BETWEEN = re.compile(r"\s*;\s*|,\s+")
+
+
+class ChoiceBar(QWidget):
+    """Emits `asked` when another comparison is wanted. `values` shows the line of values."""
+
+    asked = Signal()
+
+    def __init__(self, choices: Sequence[Choice], *, values: bool) -> None:
+        super().__init__()
+        self._choices = tuple(choices)
+        self._project: Project | None = None
+        self.choice_box = QComboBox()
+        self.choice_box.setAccessibleName("What to vary")
+        self.choice_box.addItems([choice.name for choice in choices])
+        self.place_box = QComboBox()
+        self.place_box.setAccessibleName("Which one")
+        self.values_line = QLineEdit()
+        self.values_line.setAccessibleName("Values to compare")
+        self.values_line.setPlaceholderText("2; 2 1/4; 2 1/2")
+        self.values_line.setToolTip("Two to six values with ; between them")
+        row = QHBoxLayout(self)
+        row.setContentsMargins(8, 6, 8, 6)
+        label = QLabel("&Vary")
+        label.setBuddy(self.choice_box)
+        row.addWidget(label)
+        row.addWidget(self.choice_box)
+        row.addWidget(self.place_box)
+        if values:
+            row.addWidget(self.values_line, 1)
+        else:
+            row.addStretch(1)
+        self.choice_box.activated.connect(self._other_choice)
+        self.place_box.activated.connect(lambda: self.asked.emit())
+        self.values_line.editingFinished.connect(self._other_values)
+        self._last_values = ""
+
+    @property
+    def choice(self) -> Choice:
+        return self._choices[self.choice_box.currentIndex()]
+
+    @property
+    def place(self) -> int | None:
+        """Which border or fabric; None where the choice is about one part alone."""
+        return self.place_box.currentIndex() if self.place_box.count() else None
+
+    @property
+    def values(self) -> tuple[str, ...]:
+        """The values as they were typed, without what is empty."""
+        parts = _BETWEEN.split(self.values_line.text().strip())
+        return tuple(part for part in parts if part)
+
+    def show_project(self, project: Project) -> None:
+        """Follow another project; the choice and its values stay."""
+        first, before = self._project is None, self._project
+        self._project = project
+        units_changed = before is not None and before.units is not project.units
+        if first or units_changed:
+            self._usual(project)
+        self._places(project)
+
+    def _usual(self, project: Project) -> None:
+        self._last_values = "; ".join(usual_values(project, self.choice))
+        self.values_line.setText(self._last_values)
+
+    def _places(self, project: Project) -> None:
+        """The borders or fabrics to choose from, the usual one first chosen."""
+        names: list[str] = []
+        if self.choice.part == "borders":
+            names = [f"border {number + 1}" for number in range(len(project.borders))]
+        elif self.choice.part == "fabrics":
+            names = [fabric.name for fabric in project.fabrics]
+        shown = [self.place_box.itemText(place) for place in range(self.place_box.count())]
+        if names != shown:
+            self.place_box.clear()
+            self.place_box.addItems(names)
+            if names:
+                self.place_box.setCurrentIndex(usual_place(project, self.choice))
+        self.place_box.setVisible(bool(names))
+
+    def _other_choice(self) -> None:
+        if self._project is not None:
+            self._usual(self._project)
+            self._places(self._project)
+        self.asked.emit()
+
+    def _other_values(self) -> None:
+        if self.values_line.text() != self._last_values:
+            self._last_values = self.values_line.text()
+            self.asked.emit()

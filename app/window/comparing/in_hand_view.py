@@ -1,0 +1,77 @@
+"""What the cloth in hand is good for, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+
+from PySide6.QtWidgets import QVBoxLayout
+
+from app.comparing import (
+    copies_answer,
+    enough_answer,
+    no_more,
+    quilt_answer,
+    strip_answer,
+    withstands_answers,
+)
+from app.solver.talk import Question
+from app.window.comparing.asking_view import AskingView
+from app.window.planner import Planner
+from app.window.read_table import ReadTable, Row
+from core.compare.questions import FromWhatIHave, InHand
+from core.compare.reverse import Answer
+from core.lengths import typeset
+from core.quilt import Project
+from core.refusal import Refusal
+
+
+class InHandView(AskingView):
+    """Three groups: what can be made, which cloth is enough, how narrow or short it may be."""
+
+    def __init__(self, solver: Planner) -> None:
+        super().__init__(solver)
+        self.list = ReadTable("What I have", ("",), 0, whole=False)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(8, 8, 8, 8)
+        column.addWidget(self.said)
+        column.addWidget(self.list, 1)
+
+    def question(self, project: Project) -> Question:
+        return FromWhatIHave(project)
+
+    def show_found(self, found: object) -> None:
+        if isinstance(found, InHand) and self.project is not None:
+            self.list.show_rows(list(_rows(self.project, found)))
+
+
+def _rows(project: Project, found: InHand) -> Iterator[Row]:
+    yield _heading("From the cloth on hand")
+    yield from _answer(found.strip, lambda answer: strip_answer(project, answer))
+    yield from _answer(found.quilt, lambda answer: quilt_answer(project, answer))
+    yield from _answer(found.copies, copies_answer)
+    for path, fabrics in found.enough:
+        if fabrics:
+            yield _heading(f"Which cloth on hand is enough: {path.removesuffix('.fabric')}")
+            yield from (_words(enough_answer(one)) for one in fabrics)
+    if isinstance(found.withstands, Refusal):
+        return
+    for one in found.withstands:
+        yield _heading(f"If the {one.fabric} is not what the bolt says")
+        yield from (_words(line) for line in withstands_answers(one, project.units))
+
+
+def _answer(found: Answer | Refusal, said: Callable[[Answer], str]) -> Iterator[Row]:
+    if isinstance(found, Refusal):
+        yield _words(found.sentence)
+        return
+    yield _words(said(found))
+    if why := no_more(found):
+        yield _words(why)
+
+
+def _heading(text: str) -> Row:
+    return Row((typeset(text),), heading=True)
+
+
+def _words(text: str) -> Row:
+    return Row((typeset(text),))

@@ -1,0 +1,145 @@
+"""Side by side: one choice over several values, in numbers and drawn to one scale."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFrame,
+    QHBoxLayout,
+    QHeaderView,
+    QPushButton,
+    QSplitter,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.solver.talk import Question
+from app.style import Theme
+from app.window.canvas import Canvas, Fit
+from app.window.comparing.asking_view import AskingView
+from app.window.comparing.choice_bar import ChoiceBar
+from app.window.comparing.values_model import ValuesModel
+from app.window.drawing_item import HEADROOM, DrawingItem
+from app.window.furniture import Sentence
+from app.window.planner import Planner
+from core.compare.choices import CHOICES
+from core.compare.columns import Column, Comparison
+from core.compare.questions import SideBySide
+from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.lengths import typeset
+from core.quilt import Project
+
+GAP = 6.0  # inches of table between two cloths
+
+
+class SideBySideView(AskingView):
+    """Emits `taken(project, phrase)` when a column is to become the project."""
+
+    taken = Signal(object, str)
+
+    def __init__(self, solver: Planner) -> None:
+        super().__init__(solver)
+        self.bar = ChoiceBar(CHOICES, values=True)
+        self.values = ValuesModel()
+        self.table = _table(self.values)
+        self.notice = Sentence("note")
+        self.take = QPushButton("&Take this value")
+        self.take.setToolTip("Put the chosen column into the project (Enter in the table)")
+        self.canvas = Canvas("Cloth, side by side", Fit.ALL)
+        self._lay_out()
+        self.bar.asked.connect(self.ask)
+        self.take.clicked.connect(self.take_chosen)
+        self.table.activated.connect(lambda _: self.take_chosen())
+        self.table.selectionModel().currentChanged.connect(lambda *_: self._may_take())
+
+    def _lay_out(self) -> None:
+        upper = QWidget()
+        column = QVBoxLayout(upper)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        foot = QHBoxLayout()
+        foot.setContentsMargins(8, 4, 8, 4)
+        foot.addWidget(self.notice, 1)
+        foot.addWidget(self.take, 0, Qt.AlignmentFlag.AlignRight)
+        column.addWidget(self.bar)
+        column.addWidget(self.said)
+        column.addWidget(self.table, 1)
+        column.addLayout(foot)
+        splitter = QSplitter(Qt.Orientation.Vertical)
+        splitter.addWidget(upper)
+        splitter.addWidget(self.canvas)
+        splitter.setChildrenCollapsible(False)
+        splitter.setSizes([360, 280])
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(splitter)
+        self.take.setEnabled(False)
+
+    def question(self, project: Project) -> Question:
+        return SideBySide(project, self.bar.choice, self.bar.values, self.bar.place)
+
+    def show_project(self, project: Project) -> None:
+        self.bar.show_project(project)
+        super().show_project(project)
+
+    def set_theme(self, theme: Theme) -> None:
+        self.canvas.set_theme(theme)
+
+    def show_found(self, found: object) -> None:
+        if not isinstance(found, Comparison) or self.project is None:
+            return
+        self.values.replace(found, self.project.units)
+        refusals = [f"{c.text}: {c.refusal}." for c in found.columns if c.refusal is not None]
+        self.notice.say(typeset(" ".join([*refusals, found.notice or ""]).strip()))
+        self.canvas.show_items(_pictures(found, self.canvas.theme))
+        self._may_take()
+
+    def _chosen(self) -> Column | None:
+        comparison, index = self.values.comparison, self.table.currentIndex()
+        if comparison is None or not index.isValid():
+            return None
+        return comparison.columns[index.column()]
+
+    def _may_take(self) -> None:
+        column = self._chosen()
+        self.take.setEnabled(column is not None and column.plan is not None and not column.present)
+
+    def take_chosen(self) -> None:
+        """Put the chosen column into the project."""
+        column, comparison = self._chosen(), self.values.comparison
+        if column is not None and comparison is not None and column.plan is not None:
+            phrase = f"Take {comparison.choice.name} {column.text}"
+            self.taken.emit(column.project, phrase)
+
+
+def _table(model: ValuesModel) -> QTableView:
+    table = QTableView()
+    table.setModel(model)
+    table.setAccessibleName("Comparison")
+    table.setFrameShape(QFrame.Shape.NoFrame)
+    table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectColumns)
+    table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+    table.setTabKeyNavigation(False)
+    table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+    table.horizontalHeader().setMinimumSectionSize(64)
+    table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+    return table
+
+
+def _pictures(comparison: Comparison, theme: Theme) -> list[DrawingItem]:
+    """The first cloth that the columns lay in different ways, a lane a column."""
+    shown = comparison.differing or 0
+    items: list[DrawingItem] = []
+    left = 0.0
+    for column in comparison.columns:
+        if column.plan is None:
+            continue
+        for sheet in sheets_of(column.plan.fabrics[shown]):
+            drawing = draw_sheet(column.plan, shown, sheet, Heading.DOWN)
+            item = DrawingItem(drawing, typeset(f"{column.text}: {drawing.title}"), theme)
+            item.setPos(left, HEADROOM)
+            left += item.boundingRect().width() + GAP
+            items.append(item)
+    return items
