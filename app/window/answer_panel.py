@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Set
+from contextlib import contextmanager
+
 from PySide6.QtCore import QModelIndex, Signal
 from PySide6.QtWidgets import QFrame, QTabWidget, QVBoxLayout, QWidget
 
@@ -22,8 +25,9 @@ LEAST_WIDTH, LEAST_LETTERS, LEAST_LINES = 320, 36, 12  # pixels, and in type of 
 class AnswerPanel(QWidget):
     """Shows a plan in words.
 
-    Emits `chosen(letters)` when parts are chosen in the table, and `asked(path)`
-    when a warning is followed to its field.
+    What is chosen is a set of pieces: one list shows them one by one, another their
+    parts. Emits `chosen(keys)` with their labels and their parts' letters, and
+    `asked(path)` when a warning is followed to its field.
     """
 
     chosen = Signal(object)
@@ -31,9 +35,15 @@ class AnswerPanel(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
+        self._plan: Plan | None = None
+        self._listed: Plan | None = None  # the plan whose pieces are in their list
+        self._letters: dict[str, str] = {}  # of each piece's part, by the piece's label
+        self._chosen: frozenset[str] = frozenset()
+        self._quiet = False
         self.buy = ReadTable("What to buy", answer_rows.BUY_HEADERS, 1, whole=True)
         self.notes = ReadTable("Before you cut", ("",), 0, whole=True)
         self.cut = ReadTable("What to cut", answer_rows.CUT_HEADERS, 1, whole=False)
+        self.pieces = ReadTable("Pieces", answer_rows.PIECE_HEADERS, 1, whole=False)
         self.order = ReadTable("Cut order", ("", "Cut"), 1, whole=False)
         self.sewing = ReadTable("Sewing", ("", "Sew"), 1, whole=False)
         self.figures = ReadTable("Figures", ("", ""), 1, whole=False, letters=36)
@@ -48,6 +58,7 @@ class AnswerPanel(QWidget):
         self.tabs = QTabWidget(documentMode=True)
         self.tabs.tabBar().setAccessibleName("Lists")
         self.tabs.addTab(self.cut, "To cut")
+        self.tabs.addTab(self.pieces, "Pieces")
         self.tabs.addTab(ordered, "Cut order")
         self.tabs.addTab(self.sewing, "Sewing")
         self.tabs.addTab(self.figures, "Figures")
@@ -62,7 +73,9 @@ class AnswerPanel(QWidget):
         letters = self.fontMetrics()
         self.setMinimumWidth(max(LEAST_WIDTH, LEAST_LETTERS * letters.averageCharWidth()))
         self.tabs.setMinimumHeight(LEAST_LINES * letters.lineSpacing())
-        self.cut.selectionModel().selectionChanged.connect(self._selected)
+        self.cut.selectionModel().selectionChanged.connect(self._parts_chosen)
+        self.pieces.selectionModel().selectionChanged.connect(self._pieces_chosen)
+        self.tabs.currentChanged.connect(self._list_pieces)
         self.notes.activated.connect(self._followed)
         self.notes.setToolTip("Press Enter, or click twice, to go to the field")
 
@@ -72,20 +85,58 @@ class AnswerPanel(QWidget):
         notes = answer_rows.warnings(plan)
         self.notes.show_rows(notes)
         self.warned.setVisible(bool(notes))
-        letters = self.cut.chosen()
-        self.cut.show_rows(answer_rows.to_cut(plan))
-        self.cut.choose(next(iter(letters), ""))
-        self._selected()
+        self._plan, self._listed = plan, None
+        self._letters = {
+            plan.label(placement): plan.part(placement.name).letter
+            for fabric_plan in plan.fabrics
+            for placement in fabric_plan.lay.placements
+        }
+        with self._quietly():
+            self.cut.show_rows(answer_rows.to_cut(plan))
+        self._list_pieces()
+        self._choose(self._chosen & self._letters.keys())
         self.order.show_rows(answer_rows.cut_order(plan))
         self.sewing.show_rows(answer_rows.sewing_order(plan))
         self.figures.show_rows(answer_rows.figures(plan))
 
-    def choose(self, letter: str) -> None:
-        """Choose a part in the table of what to cut."""
-        self.cut.choose(letter)
+    def choose(self, key: str) -> None:
+        """Choose the piece of that label, or every piece of the part of that letter."""
+        self._choose(frozenset(k for k, letter in self._letters.items() if key in (k, letter)))
 
-    def _selected(self) -> None:
-        self.chosen.emit(self.cut.chosen())
+    def _choose(self, labels: Set[str]) -> None:
+        """Show the same pieces as chosen in both lists, and say so."""
+        self._chosen = frozenset(labels)
+        letters = frozenset(self._letters[label] for label in labels)
+        with self._quietly():
+            self.cut.choose_all(letters)
+            self.pieces.choose_all(self._chosen)
+        self.chosen.emit(self._chosen | letters)
+
+    def _list_pieces(self) -> None:
+        """List the pieces once they are looked at: a kit may have thousands."""
+        if self.tabs.currentWidget() is self.pieces and self._listed is not self._plan:
+            self._listed = self._plan
+            with self._quietly():
+                self.pieces.show_rows(answer_rows.pieces(self._plan) if self._plan else [])
+                self.pieces.choose_all(self._chosen)
+
+    def _parts_chosen(self) -> None:
+        if not self._quiet:
+            letters = self.cut.chosen()
+            self._choose({label for label, letter in self._letters.items() if letter in letters})
+
+    def _pieces_chosen(self) -> None:
+        if not self._quiet:
+            self._choose(self.pieces.chosen())
+
+    @contextmanager
+    def _quietly(self) -> Iterator[None]:
+        """Change the lists without taking it for the person's choice."""
+        before, self._quiet = self._quiet, True
+        try:
+            yield
+        finally:
+            self._quiet = before
 
     def _followed(self, index: QModelIndex) -> None:
         self.asked.emit(self.notes.rows.rows[index.row()].key)

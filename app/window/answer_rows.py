@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from app.window.read_table import Row
 from app.wording import cost, part_size, purchase, times
 from core.drawing.cloth import sheet_title
+from core.lay.lay import Placement
 from core.lengths import Rounding, Units, show, show_size, typeset
 from core.plan import FabricPlan, Part, Plan
 from core.quilt import Seams
@@ -18,6 +19,7 @@ from core.steps import sentence
 
 BUY_HEADERS = ("Cloth", "Buy", "Cost", "Waste")
 CUT_HEADERS = ("", "Part", "Size", "Count", "Cloth")
+PIECE_HEADERS = ("", "Part", "Size", "From edge", "From end")
 
 
 def _row(*cells: str, key: str = "", heading: bool = False) -> Row:
@@ -59,6 +61,28 @@ def to_cut(plan: Plan) -> list[Row]:
 def _cut_row(part: Part, units: Units) -> Row:
     cells = part.letter, part.name, part_size(part, units), str(part.count), part.fabric
     return _row(*cells, key=part.letter)
+
+
+def pieces(plan: Plan) -> list[Row]:
+    """Every piece and segment where it lies, under the cloth it is cut from."""
+    units = plan.project.units
+    rows: list[Row] = []
+    for fabric_plan in plan.fabrics:
+        lay = fabric_plan.lay
+        for sheet, cloth in lay.sheets:
+            rows.append(
+                _row(sheet_title(fabric_plan.fabric, sheet, cloth.along, units), heading=True)
+            )
+            placed = (placement for placement in lay.placements if placement.sheet == sheet)
+            rows += [_piece_row(plan, placement) for placement in placed]
+    return rows
+
+
+def _piece_row(plan: Plan, placement: Placement) -> Row:
+    label, rect, units = plan.label(placement), placement.rect, plan.project.units
+    places = (show(place, units, unit=False) for place in (rect.x, rect.y))
+    size = show_size(rect.across, rect.along, units)
+    return _row(label, plan.part(placement.name).name, size, *places, key=label)
 
 
 def cut_order(plan: Plan) -> list[Row]:

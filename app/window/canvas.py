@@ -1,7 +1,8 @@
 """A view of drawings to scale that can be zoomed and moved about.
 
-One tab stop. Wheel with Ctrl zooms, plain wheel and arrow keys scroll, the
-middle button or Space with the left button drags; + and − zoom, F fits the
+One tab stop. The arrow keys go to the nearest piece, Home and End to the first and
+the last, Esc to none. Wheel with Ctrl zooms, plain wheel and the page keys scroll,
+the middle button or Space with the left button drags; + and − zoom, F fits the
 width, 0 shows everything. Until the person zooms, a resized view fits itself.
 """
 
@@ -12,6 +13,8 @@ from enum import Enum, auto
 
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import (
+    QAccessible,
+    QAccessibleAnnouncementEvent,
     QColor,
     QKeyEvent,
     QMouseEvent,
@@ -24,6 +27,7 @@ from PySide6.QtWidgets import QGraphicsScene, QGraphicsView
 from app.paint_qt import canvas_font
 from app.style import SCREEN_LIGHT, Theme
 from app.window.drawing_item import DrawingItem
+from app.window.piece_walk import places, walked, words
 
 STEP = 1.25
 LEAST_SCALE, MOST_SCALE = 0.5, 96.0  # pixels to an inch
@@ -45,7 +49,7 @@ class Fit(Enum):
 class Canvas(QGraphicsView):
     """Shows `DrawingItem`s, or `empty_words` where there are none.
 
-    Emits `picked(key)` for a click; "" beside every piece.
+    Emits `picked(key)` for a click or a key that leads to a piece; "" for none.
     """
 
     picked = Signal(str)
@@ -56,6 +60,7 @@ class Canvas(QGraphicsView):
         self.theme: Theme = SCREEN_LIGHT
         self._items: list[DrawingItem] = []
         self._fit = fit
+        self._here = ""  # the piece that the arrow keys go on from
         self._drag_from: QPointF | None = None
         self._space = False
         self.setScene(QGraphicsScene(self))
@@ -100,9 +105,32 @@ class Canvas(QGraphicsView):
         self.viewport().update()
 
     def choose(self, keys: frozenset[str]) -> None:
-        """Ring these pieces."""
+        """Ring these pieces, and bring one into sight if none is."""
+        news = bool(self._items) and keys != self._items[0].chosen
         for item in self._items:
             item.choose(keys)
+        if news and self.isVisible():
+            chosen = {key: place for key, place in self._places().items() if key in keys}
+            self._here = self._here if self._here in chosen else next(iter(chosen), "")
+            seen = self.mapToScene(self.viewport().rect()).boundingRect()
+            if chosen and not any(seen.contains(place) for place in chosen.values()):
+                self.ensureVisible(chosen[self._here])
+
+    def _places(self) -> dict[str, QRectF]:
+        """Where each piece lies in the scene."""
+        return {
+            key: item.mapRectToScene(place)
+            for item in self._items
+            for key, place in places(item.picture.drawing).items()
+        }
+
+    def _go_to(self, key: str) -> None:
+        """Choose a piece, and say it to a screen reader."""
+        self._here = key
+        self.picked.emit(key)
+        said = [said for item in self._items if (said := words(item.picture.drawing, key))]
+        news = QAccessibleAnnouncementEvent(self, said[0] if said else key or "no piece")
+        QAccessible.updateAccessibility(news)
 
     @property
     def zoom(self) -> float:
@@ -175,6 +203,10 @@ class Canvas(QGraphicsView):
             self.viewport().setCursor(Qt.CursorShape.OpenHandCursor)
         elif (act := keys.get(event.text().lower())) is not None:
             act()
+        elif event.key() == Qt.Key.Key_Escape:
+            self._go_to("")
+        elif (key := walked(self._places(), self._here, event.key())) is not None:
+            self._go_to(key)
         else:
             super().keyPressEvent(event)
 
@@ -190,7 +222,8 @@ class Canvas(QGraphicsView):
             self._drag_from = event.position()
             self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
         elif left:
-            self.picked.emit(self._key_at(event.position()))
+            self._here = self._key_at(event.position())
+            self.picked.emit(self._here)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802 - Qt's name
         if self._drag_from is None:

@@ -98,9 +98,9 @@ class MainWindow(QMainWindow):
         self.files.told.connect(self.tell)
         self.files.recovered.connect(self.autosave.keep)
         self.autosave.failed.connect(self.tell)
-        self.answer.chosen.connect(self._ring)
+        self.answer.chosen.connect(self.centre.choose)
         self.answer.asked.connect(self.parts.show_field)
-        self.centre.picked.connect(self._picked)
+        self.centre.picked.connect(self.answer.choose)
         self.centre.taken.connect(self._take)
         self.centre.banner.go.clicked.connect(self._go_to_problem)
         self.parts.said.connect(self.tell)
@@ -154,18 +154,9 @@ class MainWindow(QMainWindow):
     def _go_to_problem(self) -> None:
         self.parts.show_field(self._problem)
 
-    def _ring(self, letters: frozenset[str]) -> None:
-        """Ring every piece of these parts."""
-        parts = [p for p in (self.plan.parts if self.plan else ()) if p.letter in letters]
-        labels = {part.label(copy) for part in parts for copy in range(1, part.count + 1)}
-        self.centre.choose(frozenset(labels | letters))
-
     def _take(self, project: Project, phrase: str) -> None:
         """A compared value becomes the project's, as one step to undo."""
         self.document.edit(phrase, lambda _: project)
-
-    def _picked(self, key: str) -> None:
-        self.answer.choose(key.rstrip("0123456789"))
 
     def new(self, size: QuiltSize | None = None) -> None:
         """Start a new quilt, the cursor in its name."""

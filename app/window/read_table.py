@@ -7,6 +7,8 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import (
     QAbstractTableModel,
+    QItemSelection,
+    QItemSelectionModel,
     QModelIndex,
     QPersistentModelIndex,
     QSize,
@@ -157,6 +159,20 @@ class ReadTable(QTableView):
             self.selectRow(place)
         else:
             self.clearSelection()
+
+    def choose_all(self, keys: frozenset[str]) -> None:
+        """Choose every row that stands for one of `keys`, and show the first."""
+        places = [i for i, row in enumerate(self.rows.rows) if row.key and row.key in keys]
+        selection = QItemSelection()
+        for place in places:
+            index = self.rows.index(place, 0)
+            selection.select(index, index)
+        flags = QItemSelectionModel.SelectionFlag
+        self.selectionModel().select(selection, flags.ClearAndSelect | flags.Rows)
+        if places:
+            first = self.rows.index(places[0], 0)
+            self.selectionModel().setCurrentIndex(first, flags.NoUpdate)
+            self.scrollTo(first)
 
     def chosen(self) -> frozenset[str]:
         """The keys of the chosen rows."""

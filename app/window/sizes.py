@@ -94,7 +94,7 @@ class SizesDialog(QDialog):
         buttons.rejected.connect(self.reject)
         column.addWidget(buttons)
         metrics = self.fontMetrics()
-        self.resize(64 * metrics.averageCharWidth(), 24 * metrics.lineSpacing())
+        self.resize(64 * metrics.averageCharWidth(), 30 * metrics.lineSpacing())
         self.said.say(
             "The size of a top before its borders. A number without a unit is in "
             f"{_UNIT_WORDS[self._units]}."

@@ -21,7 +21,8 @@ def test_warnings_stand_in_a_frame_that_goes_with_them(window: MainWindow) -> No
 
 def test_the_near_edge_is_explained_above_the_cut_order(window: MainWindow) -> None:
     tabs: QTabWidget = window.answer.tabs
-    tabs.setCurrentIndex(1)
+    [order] = [i for i in range(tabs.count()) if tabs.tabText(i) == "Cut order"]
+    tabs.setCurrentIndex(order)
     note = window.answer.near_edge
     assert "near edge" in note.text()
     assert note.isVisible()

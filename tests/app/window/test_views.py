@@ -37,7 +37,9 @@ def imported(source: str) -> set[str]:
 @pytest.mark.parametrize("path", MODULES, ids=lambda path: path.stem)
 def test_a_view_imports_nothing_that_works_plans_out(path: Path) -> None:
     names = imported(path.read_text(encoding="utf-8"))
-    assert not [name for name in names if name.startswith(WORKING)]
+    # A part's plan is a value to show, whichever module it is defined in.
+    values = {name for name in names if name.endswith("Plan")}
+    assert not [name for name in names - values if name.startswith(WORKING)]
 
 
 def test_a_planted_import_is_seen() -> None:
