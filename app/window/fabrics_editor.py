@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QListWidget, QListWidgetItem
 
 from core.lengths import Units
@@ -37,6 +37,10 @@ class FabricsEditor(QListWidget):
         """Tick these fabrics."""
         self._chosen = list(value or ())
         self._fill()
+
+    def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        """As high as its rows; a list is else taken to need room for several."""
+        return QSize(super().minimumSizeHint().width(), self.minimumHeight())
 
     def commit(self) -> None:
         """A tick is handed over at once; nothing is left to do."""
