@@ -31,6 +31,11 @@ class Answer:
     guillotine: bool
     seconds: float
 
+    @property
+    def found(self) -> bool:
+        """Whether there is a lay; it may buy nothing at all."""
+        return self.bought is not None
+
 
 def cpsat_least(
     problem: LayProblem, seconds: float, below: Inches | None = None, workers: int = 1

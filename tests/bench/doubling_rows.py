@@ -36,6 +36,7 @@ def doubling_rows(options: Options) -> Iterator[Row]:
     yield from _growth_rows(
         f"{title}: growth of the time to a lay within 3 % of the bound",
         [[_near(one, one.cloth.bound_along) for one in column] for column in columns],
+        "at most 2",
         sum(one.total for one in measured),
     )
     yield from _growth_rows(
@@ -54,7 +55,7 @@ def _near(one: Measured, along: Inches) -> float | None:
 
 
 def _growth_rows(
-    title: str, columns: list[list[float | None]], seconds: float | None = None
+    title: str, columns: list[list[float | None]], bar: str = "", seconds: float | None = None
 ) -> Iterator[Row]:
     """The exponents from one doubling to the next, and the times they come from."""
     exponents = [growth(few, many) for few, many in pairwise(columns)]
@@ -62,8 +63,8 @@ def _growth_rows(
     yield Row(
         f"{title}, exponent",
         " / ".join("–" if one is None else f"{one:.2f}" for one in exponents),
-        "at most 2",
-        len(known) == len(exponents) and max(known) <= 2,
+        bar,
+        len(known) == len(exponents) and max(known) <= 2 if bar else None,
         seconds,
     )
     yield Row(

@@ -78,11 +78,11 @@ def _cpsat_rows(
         sample = proved
     limit = f"{options.cpsat_seconds:g} s on {options.cpsat_workers} workers"
     answers = list(each(partial(_less, options=options), unproved, options.jobs))
-    better = [one for one, answer in zip(unproved, answers, strict=True) if answer.bought]
+    better = [one for one, answer in zip(unproved, answers, strict=True) if answer.found]
     yield Row(
         f"… CP-SAT with the run model, {limit}, on the {len(unproved)} not proved: buys less on",
         f"{_named(better)}; shown that nothing is less, cut edge to edge or not: "
-        f"{sum(answer.closed and not answer.bought for answer in answers)}",
+        f"{sum(answer.closed and not answer.found for answer in answers)}",
         "none, or shown that it cannot be cut edge to edge",
         not better,
         sum(answer.seconds for answer in answers),
@@ -90,8 +90,8 @@ def _cpsat_rows(
     yield from _problems("not proved, and CP-SAT buys less", unproved, answers)
     answers = list(each(partial(_less, options=options), sample, options.jobs))
     pairs = list(zip(sample, answers, strict=True))
-    wrong = [one for one, answer in pairs if answer.bought and answer.guillotine]
-    other = [one for one, answer in pairs if answer.bought and not answer.guillotine]
+    wrong = [one for one, answer in pairs if answer.found and answer.guillotine]
+    other = [one for one, answer in pairs if answer.found and not answer.guillotine]
     yield Row(
         f"… CP-SAT, {limit}, on {len(sample)} of those proved: an edge-to-edge lay below the proof",
         f"{_named(wrong)}; below it, but not to be cut edge to edge: {_named(other)}",
@@ -99,7 +99,7 @@ def _cpsat_rows(
         not wrong,
         sum(answer.seconds for answer in answers),
     )
-    yield from _problems("CP-SAT BUYS LESS THAN A PROOF ALLOWS", sample, answers)
+    yield from _problems("PROVED, AND CP-SAT BUYS LESS", sample, answers)
 
 
 def _less(asked: Asked, options: Options) -> Answer:
@@ -115,7 +115,7 @@ def _named(asked: list[Asked]) -> str:
 def _problems(title: str, asked: list[Asked], answers: list[Answer]) -> Iterator[Row]:
     """Each problem on which CP-SAT buys less, to be repeated."""
     for (number, problem, one), answer in zip(asked, answers, strict=True):
-        if answer.bought is not None:
+        if answer.found:
             edge = "edge to edge" if answer.guillotine else "not edge to edge"
             yield Row(
                 f"… {title}: quilt {number}",

@@ -30,12 +30,10 @@ def tiny_rows(options: Options) -> Iterator[Row]:
     """
     problems = list(tiny_problems(options.tiny, options.seed))
     tried = list(each(_try, problems, options.jobs))
-    wrong = [
-        problem
-        for problem, (least, ours, _) in zip(problems, tried, strict=True)
-        if ours.cloth.bound_along > least
-        or (ours.cloth.proved_least and ours.cloth.bought_along > CLOTH.bought(least))
+    solved = [
+        (problem, least, ours) for problem, (least, ours, _) in zip(problems, tried, strict=True)
     ]
+    wrong = [one for one in solved if _is_wrong(*one[1:])]
     yield Row(
         f"{len(problems)} tiny problems: the bound, or a lay called least, is above the least",
         f"{len(wrong)}",
@@ -43,19 +41,21 @@ def tiny_rows(options: Options) -> Iterator[Row]:
         not wrong,
         sum(seconds for *_, seconds in tried),
     )
-    for problem in wrong:
-        yield Row("… A BOUND IS WRONG", "", problem=problem_text(problem))
-    longer = [
-        (problem, least, ours)
-        for problem, (least, ours, _) in zip(problems, tried, strict=True)
-        if ours.cloth.bought_along > CLOTH.bought(least)
-    ]
+    for problem, least, ours in wrong:
+        claim = f"bound {ours.cloth.bound_along}, least {least}"
+        yield Row("… A BOUND IS WRONG", claim, problem=problem_text(problem))
+    longer = [one for one in solved if one[2].cloth.bought_along > CLOTH.bought(one[1])]
     yield Row("… lay at the least", share(len(tried) - len(longer), len(tried)))
     for problem, least, ours in longer[:SHOWN]:
         lengths = f"{ours.cloth.bought_along}/{CLOTH.bought(least)}"
         yield Row("… one that is not (ours/least)", lengths, problem=problem_text(problem))
     proved = sum(ours.cloth.proved_least for _, ours, _ in tried)
     yield Row("… proved least", share(proved, len(tried)))
+
+
+def _is_wrong(least: Inches, ours: Measured) -> bool:
+    called_least = ours.cloth.proved_least and ours.cloth.bought_along > CLOTH.bought(least)
+    return ours.cloth.bound_along > least or called_least
 
 
 def tiny_problems(count: int, seed: int) -> Iterator[LayProblem]:
