@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from core.finish.batting import BattingPlan
 from core.lengths import Units, show, show_size
 from core.money import money
 from core.plan import FabricPlan, Part
@@ -21,6 +22,15 @@ def purchase(plan: FabricPlan, units: Units) -> str:
     if plan.buy.along:
         return f"{plan.buy.sale_text} ({show(plan.buy.along, units)})"
     return "nothing: use what is on hand" if plan.lay.sheets else "nothing"
+
+
+def batting_from(batting: BattingPlan, units: Units) -> str:
+    """What to buy for a batting: a package, or so much from the roll for all the quilts."""
+    if batting.roll is None:
+        return f"{batting.package.name} package" if batting.package else ""
+    roll = batting.roll
+    joined = f", {times(roll.joins, 'join')} in each" if roll.joins else ""
+    return f"{roll.sale_text} by the roll, {show(roll.width, units)} wide{joined}"
 
 
 def cost(amount: Fraction | None) -> str:

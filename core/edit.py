@@ -14,7 +14,7 @@ from dataclasses import replace
 from typing import Any
 
 from core.lengths import Units
-from core.new_parts import new_fabric, new_on_hand, new_part
+from core.new_parts import new_fabric, new_on_hand, new_package, new_part
 from core.project_file import from_document, to_document
 from core.project_file.read import fabric_names
 from core.quilt import Project
@@ -64,7 +64,7 @@ def add(project: Project, path: str) -> Project:
 
 
 def add_part(project: Project, part: str) -> Project:
-    """The project with a backing, batting, binding or sleeve as most quilts have it."""
+    """The project with a backing, batting, binding, sleeve or label as most quilts have it."""
     return put(project, part, _with_fabric(project, part))
 
 
@@ -116,6 +116,9 @@ def _new_item(project: Project, path: str) -> dict[str, Any]:
         return new_fabric(_free_name([f.name for f in project.fabrics]), project.units)
     if path == "borders":
         return _with_fabric(project, path)
+    if path == "batting.packages" and project.batting is not None:
+        taken = [package.name for package in project.batting.packages]
+        return new_package(_free_name(taken, "package"), project.units)
     return new_on_hand(project.units)
 
 
@@ -126,10 +129,10 @@ def _with_fabric(project: Project, part: str) -> dict[str, Any]:
     return new_part(part, name, project.units)
 
 
-def _free_name(taken: list[str]) -> str:
+def _free_name(taken: list[str], word: str = "cloth") -> str:
     """ "cloth", or "cloth 2", "cloth 3" … where that is taken."""
     number = 1
-    while (name := "cloth" if number == 1 else f"cloth {number}") in taken:
+    while (name := word if number == 1 else f"{word} {number}") in taken:
         number += 1
     return name
 

@@ -39,8 +39,14 @@ def new_on_hand(units: Units) -> dict[str, Any]:
     }
 
 
+def new_package(name: str, units: Units) -> dict[str, Any]:
+    """A size that batting is packed in."""
+    size = {"width": ("115 cm", "45 in"), "length": ("150 cm", "60 in")}
+    return {"name": name, **{key: _round(*both, units) for key, both in size.items()}}
+
+
 def new_part(part: str, fabric: str, units: Units) -> dict[str, Any]:
-    """A border, backing, batting, binding or sleeve as most quilts have it."""
+    """A border, backing, batting, binding, sleeve or label as most quilts have it."""
     lengths = {key: _round(metric, inches, units) for key, (metric, inches) in _LENGTHS[part]}
     cloth = {} if part == "batting" else {"fabric": fabric}
     return {**cloth, **lengths, **_CHOICES[part]}
@@ -62,6 +68,7 @@ _LENGTHS: Final[dict[str, tuple[tuple[str, tuple[str, str]], ...]]] = {
         ("seam", ("6 mm", "1/4 in")),
     ),
     "sleeve": (("depth", ("10 cm", "4 in")),),
+    "label": (("width", ("15 cm", "6 in")), ("length", ("10 cm", "4 in"))),
 }
 _CHOICES: Final[dict[str, dict[str, Any]]] = {
     "borders": {
@@ -82,4 +89,5 @@ _CHOICES: Final[dict[str, dict[str, Any]]] = {
         "closing": "diagonal",
     },
     "sleeve": {},
+    "label": {},
 }

@@ -8,9 +8,8 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from core.finish.binding_width import reach_warning
-from core.finish.sleeve import SPLIT_ABOVE
 from core.lengths import Rounding, show, show_size
-from core.quilt import Sizing
+from core.quilt import BattingFrom, Sizing
 
 if TYPE_CHECKING:
     from core.plan import Plan
@@ -84,6 +83,12 @@ def _borders(plan: Plan) -> Iterator[Notice]:
 
 def _backing(plan: Plan) -> Iterator[Notice]:
     backing = plan.backing
+    if backing is not None and backing.off_frame:
+        yield Notice(
+            "backing.frame",
+            "The seams cannot run along the rollers here: the print has one way up, or the seams "
+            "were asked for the other way.",
+        )
     if backing is None or backing.repeat is None:
         return
     repeat = show(backing.repeat, plan.project.units)
@@ -92,10 +97,22 @@ def _backing(plan: Plan) -> Iterator[Notice]:
 
 
 def _batting(plan: Plan) -> Iterator[Notice]:
-    if plan.batting is not None and plan.batting.package is None:
+    batting, spec = plan.batting, plan.project.batting
+    if batting is None or spec is None:
+        return
+    units = plan.project.units
+    size = show_size(batting.across, batting.along, units)
+    if batting.too_small and batting.package is not None:
+        yield Notice(
+            "batting.package",
+            f"The {batting.package.name} package does not cover a batting of {size}: choose a "
+            "larger one, or less overage.",
+        )
+    if batting.roll is not None and spec.source is BattingFrom.PACKAGE:
         yield Notice(
             "batting",
-            "The batting is larger than any common package: buy it by the roll, or join two.",
+            f"A batting of {size} is larger than any package of the table: buy "
+            f"{batting.roll.sale_text} from a roll {show(batting.roll.width, units)} wide.",
         )
 
 
@@ -118,9 +135,11 @@ def _binding(plan: Plan) -> Iterator[Notice]:
 
 
 def _sleeve(plan: Plan) -> Iterator[Notice]:
-    if plan.sleeve is not None and plan.sleeve.length > SPLIT_ABOVE:
+    sleeve, spec = plan.sleeve, plan.project.sleeve
+    if sleeve is not None and spec is not None and sleeve.parts > 1:
+        limit, gap = (show(length, plan.project.units) for length in (spec.split_above, spec.gap))
         yield Notice(
             "sleeve",
-            "A sleeve this wide is better split in two with a gap at the middle for a bracket "
-            "(published show rules split above 90 in).",
+            f"The sleeve is split in two, with {gap} between for a bracket, since it would be "
+            f"longer than {limit} (published show rules split above 90 in).",
         )

@@ -1,4 +1,5 @@
-"""What the other way of cutting a border would buy: lengthwise in one piece, or crosswise.
+"""What the other way of cutting a part would buy: a border along the other grain, a
+backing with seams that cross the frame's rollers.
 
 Said in numbers, so that the person can weigh joins against cloth. All other parts
 are held as the plan has them.
@@ -11,35 +12,30 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from core.fabric import Fabric, Grain
+from core.finish.backing import BackingPlan
 from core.finish.border import BorderPlan, border_options
 from core.lengths import Inches, sale_text
 from core.money import money
-from core.quilt import Project
+from core.quilt import Frame, Project
 from core.refusal import Refusal
-from core.ways import Chosen, care, lay_out
+from core.ways import Chosen, PartPlan, care, lay_out, part_options
 
 
 @dataclass(frozen=True, slots=True)
 class Otherwise:
-    """Border `number` cut along `grain` instead: what is then bought more of each fabric.
+    """The part at `path` cut otherwise, as `how` says: what is then bought more of each fabric.
 
     `more` is negative where less is bought; `cost` is None where no price is known.
     """
 
-    number: int
-    grain: Grain
-    joined: bool
+    path: str
+    how: str
     more: tuple[tuple[str, Inches], ...]
     cost: Fraction | None
 
     def sentence(self, project: Project) -> str:
         """In words, each length as its fabric is sold."""
-        how = (
-            "lengthwise in one piece, with no joins,"
-            if self.grain is Grain.LENGTHWISE
-            else f"crosswise, {'joined from strips' if self.joined else 'in one piece'},"
-        )
-        return f"Cut {how} it would take {self._bought(project)}."
+        return f"{self.how} it would take {self._bought(project)}."
 
     def _bought(self, project: Project) -> str:
         said = [
@@ -57,17 +53,46 @@ class Otherwise:
 
 
 def otherwise(project: Project, chosen: Chosen) -> Iterator[Otherwise]:
-    """For each border that can be cut the other way, what that would buy."""
+    """For each border, and a backing on a frame, what its other way would buy."""
     width, length = project.quilt.width, project.quilt.length
-    for place, plan in enumerate(chosen.borders):
+    for plan in chosen.borders:
         if (other := _other_way(project, plan, width, length)) is not None:
-            combination = tuple(
-                other if i == place else p for i, p in enumerate(chosen.combination)
-            )
-            found = lay_out(project, combination, chosen.finished, care(project))
+            found = _instead(project, chosen, plan, other)
             if not found.lay.unplaced:
-                yield _compared(project, other, chosen, found)
+                yield _compared(project, plan.path, _how(other), chosen, found)
         width, length = plan.outer_width, plan.outer_length
+    if project.backing is not None and project.backing.frame is not Frame.NONE:
+        yield from _off_the_frame(project, chosen)
+
+
+def _instead(project: Project, chosen: Chosen, part: PartPlan, other: PartPlan) -> Chosen:
+    """The lay with one part cut another way."""
+    combination = tuple(other if p is part else p for p in chosen.combination)
+    return lay_out(project, combination, chosen.finished, care(project))
+
+
+def _how(border: BorderPlan) -> str:
+    if border.grain is Grain.LENGTHWISE:
+        return "Cut lengthwise in one piece, with no joins,"
+    return f"Cut crosswise, {'joined from strips' if border.joined else 'in one piece'},"
+
+
+def _off_the_frame(project: Project, chosen: Chosen) -> Iterator[Otherwise]:
+    """What seams across the rollers would take, where those along them were preferred."""
+    backing, (options, _) = chosen.backing, part_options(project)
+    ways = next(ways for ways in options if isinstance(ways[0], BackingPlan))
+    others = [
+        _instead(project, chosen, backing, way)
+        for way in ways
+        if backing is not None
+        and isinstance(way, BackingPlan)
+        and way.off_frame
+        and not (backing.off_frame or way.last_resort)
+    ]
+    laid = [found for found in others if not found.lay.unplaced]
+    if laid:
+        least = min(laid, key=lambda found: sum(c.bought_along for c in found.lay.cloths))
+        yield _compared(project, "backing", "With seams across the rollers", chosen, least)
 
 
 def _other_way(
@@ -84,7 +109,7 @@ def _other_way(
         return None
 
 
-def _compared(project: Project, other: BorderPlan, chosen: Chosen, found: Chosen) -> Otherwise:
+def _compared(project: Project, path: str, how: str, chosen: Chosen, found: Chosen) -> Otherwise:
     more: list[tuple[str, Inches]] = []
     costs: list[Fraction | None] = []
     lays = zip(project.fabrics, chosen.lay.cloths, found.lay.cloths, strict=True)
@@ -95,7 +120,7 @@ def _compared(project: Project, other: BorderPlan, chosen: Chosen, found: Chosen
             costs.append(_cost(fabric, by))
     known = [cost for cost in costs if cost is not None]
     cost = sum(known, Fraction(0)) if len(known) == len(costs) else None
-    return Otherwise(other.number, other.grain, other.joined, tuple(more), cost)
+    return Otherwise(path, how, tuple(more), cost)
 
 
 def _cost(fabric: Fabric, along: Inches) -> Fraction | None:

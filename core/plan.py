@@ -18,7 +18,9 @@ from core.finish.binding_plan import NAME as BINDING
 from core.finish.binding_plan import BindingPlan, as_laid
 from core.finish.border import BorderPlan
 from core.finish.border_joins import with_joins
+from core.finish.label import LabelPlan
 from core.finish.sleeve import SleevePlan
+from core.from_backing import FromBacking, from_backing
 from core.lay.lay import ClothLay, Placement, Sheet
 from core.lay.problem import Run
 from core.lengths import Inches, sale_text
@@ -101,8 +103,10 @@ class Plan:
     batting: BattingPlan | None
     binding: BindingPlan | None
     sleeve: SleevePlan | None
+    label_patch: LabelPlan | None
     warnings: tuple[Notice, ...]
     otherwise: tuple[Otherwise, ...] = ()
+    from_backing: FromBacking | None = None
 
     @property
     def waste_share(self) -> Fraction:
@@ -144,11 +148,13 @@ def _make(project: Project) -> Plan:
         ),
         borders=tuple(_border_as_laid(border, chosen) for border in chosen.borders),
         backing=chosen.backing,
-        batting=plan_batting(batting, width, length) if batting else None,
+        batting=plan_batting(batting, width, length, project.quilt.copies) if batting else None,
         binding=_binding_as_laid(project, chosen),
         sleeve=chosen.sleeve,
+        label_patch=chosen.label,
         warnings=(),
         otherwise=tuple(otherwise(project, chosen)),
+        from_backing=from_backing(project, chosen),
     )
     return replace(plan, warnings=notices(plan))
 

@@ -8,6 +8,7 @@ from core.binding_json import binding_document
 from core.finish.backing import BackingPlan
 from core.finish.batting import BattingPlan
 from core.finish.border import BorderPlan
+from core.finish.label import LabelPlan
 from core.finish.sleeve import SleevePlan
 from core.lay.lay_file import cloth_document
 from core.lay.problem import Piece
@@ -42,10 +43,11 @@ def plan_document(plan: Plan) -> dict[str, Any]:
         ],
         "fabrics": [_fabric(plan, fabric) for fabric in plan.fabrics],
         "borders": [{**_border(border), **_otherwise(plan, border)} for border in plan.borders],
-        "backing": _backing(plan.backing) if plan.backing else None,
+        "backing": _backing(plan, plan.backing) if plan.backing else None,
         "batting": _batting(plan.batting) if plan.batting else None,
         "binding": binding_document(plan.binding) if plan.binding else None,
         "sleeve": _sleeve(plan.sleeve) if plan.sleeve else None,
+        "label": _label(plan.label_patch) if plan.label_patch else None,
         "warnings": [{"path": notice.path, "text": notice.text} for notice in plan.warnings],
     }
 
@@ -119,21 +121,20 @@ def _border(border: BorderPlan) -> dict[str, Any]:
 
 def _otherwise(plan: Plan, border: BorderPlan) -> dict[str, Any]:
     """What the other grain would buy, if the border can be cut so."""
-    found = [other for other in plan.otherwise if other.number == border.number]
+    found = [other for other in plan.otherwise if other.path == border.path]
     if not found:
         return {"otherwise": None}
     [other] = found
     return {
         "otherwise": {
-            "grain": other.grain.value,
-            "joined": other.joined,
+            "how": other.how,
             "more": {name: str(along) for name, along in other.more},
             "text": other.sentence(plan.project),
         }
     }
 
 
-def _backing(backing: BackingPlan) -> dict[str, Any]:
+def _backing(plan: Plan, backing: BackingPlan) -> dict[str, Any]:
     return {
         "across": str(backing.across),
         "along": str(backing.along),
@@ -142,16 +143,39 @@ def _backing(backing: BackingPlan) -> dict[str, Any]:
         "panel_along": str(backing.panel_along),
         "panel_widths": [str(width) for width in backing.widths],
         "last_panel_strips": backing.pieced_last,
+        "accent_at": backing.accent_at,
+        "off_frame": backing.off_frame,
+        "otherwise": [o.sentence(plan.project) for o in plan.otherwise if o.path == "backing"],
+        "beside": None
+        if plan.from_backing is None
+        else {
+            "names": list(plan.from_backing.names),
+            "more": str(plan.from_backing.more),
+            "offers": [
+                {"name": name, "across": str(rect.across), "along": str(rect.along)}
+                for name, rect in plan.from_backing.offers
+            ],
+        },
     }
 
 
 def _batting(batting: BattingPlan) -> dict[str, Any]:
-    package = batting.package
+    package, roll = batting.package, batting.roll
     return {
         "across": str(batting.across),
         "along": str(batting.along),
-        "package": None if package is None else package[0],
-        "package_size": None if package is None else [str(package[1]), str(package[2])],
+        "package": None if package is None else package.name,
+        "package_size": None if package is None else [str(package.width), str(package.length)],
+        "too_small": batting.too_small,
+        "roll": None
+        if roll is None
+        else {
+            "width": str(roll.width),
+            "pieces": roll.pieces,
+            "cut": str(roll.cut),
+            "along": str(roll.along),
+            "sale_text": roll.sale_text,
+        },
     }
 
 
@@ -161,4 +185,11 @@ def _sleeve(sleeve: SleevePlan) -> dict[str, Any]:
         "cut_width": str(sleeve.cut_width),
         "length": str(sleeve.length),
         "joined": sleeve.joined,
+        "shape": sleeve.shape.value,
+        "ease": str(sleeve.ease),
+        "parts": sleeve.parts,
     }
+
+
+def _label(label: LabelPlan) -> dict[str, Any]:
+    return {"across": str(label.across), "along": str(label.along)}

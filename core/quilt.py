@@ -22,7 +22,31 @@ from core.binding_choices import (
     WidthRule,
 )
 from core.fabric import Fabric, Grain
+from core.layers import (
+    Backing,
+    Batting,
+    BattingFrom,
+    Frame,
+    Label,
+    Panels,
+    Seams,
+    Sleeve,
+    SleeveShape,
+)
 from core.lengths import Inches, Units
+
+# What is imported here for the project is to be had from here too.
+__all__ = [
+    "Backing",
+    "Batting",
+    "BattingFrom",
+    "Frame",
+    "Label",
+    "Panels",
+    "Seams",
+    "Sleeve",
+    "SleeveShape",
+]
 
 
 class Joins(StrEnum):
@@ -84,15 +108,6 @@ class Sizing(StrEnum):
     WIDTH = "width"
     SIZE = "size"
     BLOCKS = "blocks"
-
-
-class Seams(StrEnum):
-    """Which way the seams between backing panels run."""
-
-    AUTO = "auto"
-    LENGTHWISE = "lengthwise"
-    CROSSWISE = "crosswise"
-    NONE = "none"
 
 
 class Kits(StrEnum):
@@ -165,23 +180,6 @@ class Border:
 
 
 @dataclass(frozen=True, slots=True)
-class Backing:
-    """The back of the quilt, larger than the quilt by `overage` on each side."""
-
-    fabric: str
-    overage: Inches = Fraction(4)
-    seam: Inches = Fraction(1, 2)
-    seams: Seams = Seams.AUTO
-
-
-@dataclass(frozen=True, slots=True)
-class Batting:
-    """The layer between, larger than the quilt by `overage` on each side."""
-
-    overage: Inches = Fraction(4)
-
-
-@dataclass(frozen=True, slots=True)
 class Binding:
     """The strip that goes round the edge; `allowance` is handling slack on the perimeter.
 
@@ -214,14 +212,6 @@ class Binding:
 
 
 @dataclass(frozen=True, slots=True)
-class Sleeve:
-    """The tube on the back that a hanging rod goes through; `depth` is its flat depth."""
-
-    fabric: str
-    depth: Inches = Fraction(4)
-
-
-@dataclass(frozen=True, slots=True)
 class Project:
     """All that a project file says; borders from the inside out."""
 
@@ -233,6 +223,7 @@ class Project:
     binding: Binding | None = None
     sleeve: Sleeve | None = None
     units: Units = Units.INCHES
+    label: Label | None = None
 
     def fabric(self, name: str) -> Fabric:
         """The fabric of that name; every part names one (see `core.project_file`)."""

@@ -20,7 +20,7 @@ def border_sentences(plan: Plan, border: BorderPlan) -> Iterator[str]:
             yield _long_strip(plan, border, name, strips)
     yield from _sewn_on(plan, border)
     for other in plan.otherwise:
-        if other.number == border.number:
+        if other.path == border.path:
             yield other.sentence(plan.project)
 
 

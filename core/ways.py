@@ -22,6 +22,7 @@ from core.finish.binding_plan import BindingPlan
 from core.finish.border import BorderPlan, border_options
 from core.finish.bound_edge import rectangle
 from core.finish.demand import Demand, Wanted, for_copies
+from core.finish.label import LabelPlan, plan_label
 from core.finish.sleeve import SleevePlan, plan_sleeve
 from core.lay.lay import ClothLay, Lay, Unplaced
 from core.lay.problem import Run
@@ -30,9 +31,9 @@ from core.lengths import Inches, Units
 from core.quilt import Project
 from core.refusal import Refusal
 
-PartPlan: TypeAlias = BorderPlan | BackingPlan | BindingPlan | SleevePlan
+PartPlan: TypeAlias = BorderPlan | BackingPlan | BindingPlan | SleevePlan | LabelPlan
 Combination: TypeAlias = tuple[PartPlan, ...]
-Score: TypeAlias = tuple[int, int, Fraction, Fraction, int, Fraction]
+Score: TypeAlias = tuple[int, int, int, Fraction, Fraction, int, Fraction]
 
 MOST_COMBINATIONS = 32  # beyond this, parts are chosen one after the other
 # With more copies than a few in one lay, every try takes long: ways are told apart by a few
@@ -65,10 +66,15 @@ class Chosen:
     def sleeve(self) -> SleevePlan | None:
         return next((p for p in self.combination if isinstance(p, SleevePlan)), None)
 
+    @property
+    def label(self) -> LabelPlan | None:
+        return next((p for p in self.combination if isinstance(p, LabelPlan)), None)
+
 
 def choose(project: Project) -> Chosen:
     """The cheapest way to cut the project, laid and checked."""
-    options, finished = _options(project)
+    _refuse_long_repeats(project)
+    options, finished = part_options(project)
     best = min(_candidates(project, options, finished), key=lambda found: _score(project, found))
     if best.lay.unplaced:
         raise _not_enough(project, best)
@@ -77,7 +83,7 @@ def choose(project: Project) -> Chosen:
     return best
 
 
-def _options(
+def part_options(
     project: Project,
 ) -> tuple[list[tuple[PartPlan, ...]], tuple[Inches, Inches]]:
     """Each part's options, and the quilt's size with all borders on."""
@@ -89,12 +95,16 @@ def _options(
         width, length = ways[0].outer_width, ways[0].outer_length
         options.append(ways)
     if (backing := project.backing) is not None:
-        options.append(backing_options(backing, width, length, project.fabric(backing.fabric)))
+        accent = project.fabric(backing.accent_fabric) if backing.accent_fabric else None
+        fabric = project.fabric(backing.fabric)
+        options.append(backing_options(backing, width, length, fabric, accent))
     if (binding := project.binding) is not None:
         edge = rectangle(width, length, quilt.edge_thickness)
         options.append((plan_binding(binding, edge, project.fabric),))
     if (sleeve := project.sleeve) is not None:
         options.append((plan_sleeve(sleeve, width, project.fabric(sleeve.fabric)),))
+    if (label := project.label) is not None:
+        options.append((plan_label(label, (width, length), project.fabric(label.fabric)),))
     return options, (width, length)
 
 
@@ -180,7 +190,8 @@ def for_one_lay(fabric: Fabric, lays: int) -> Fabric:
 
 
 def _score(project: Project, found: Chosen) -> Score:
-    """Smaller is better: all placed and matched, then cost, length bought, pieces, length used.
+    """Smaller is better: all placed and matched, seams as preferred, cost, length bought, pieces,
+    length used.
 
     Pieces count before the length used, since a seam saved is worth more than
     a longer offcut of cloth that is paid for already.
@@ -192,6 +203,7 @@ def _score(project: Project, found: Chosen) -> Score:
     return (
         len(found.lay.unplaced) + (0 if _matched(found) else 1),
         sum(1 for part in found.combination if _last_resort(part)),
+        sum(1 for part in found.combination if getattr(part, "off_frame", False)),
         cost,
         sum((cloth.bought_along for cloth in found.lay.cloths), Fraction(0)),
         sum(len(cloth.placements) for cloth in found.lay.cloths),
@@ -228,6 +240,22 @@ class NotEnough(Refusal):
 
     def in_units(self, units: Units) -> NotEnough:
         return self  # it speaks of no length
+
+
+def _refuse_long_repeats(project: Project) -> None:
+    """A print whose repeat is longer than any cloth there is cannot be matched on it."""
+    for place, fabric in enumerate(project.fabrics):
+        if fabric.repeat is None or fabric.buy_more or not fabric.on_hand:
+            continue
+        longest = max(piece.along for piece in fabric.on_hand)
+        if fabric.repeat > longest:
+            raise Refusal(
+                f"fabrics[{place}].repeat",
+                "the print repeats every {repeat}, but the longest piece on hand is {longest}; "
+                "write a shorter repeat, or none if nothing is to match",
+                repeat=fabric.repeat,
+                longest=longest,
+            )
 
 
 def _not_enough(project: Project, found: Chosen) -> NotEnough:

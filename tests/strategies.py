@@ -31,20 +31,25 @@ from core.project_file import to_document
 from core.quilt import (
     Backing,
     Batting,
+    BattingFrom,
     Binding,
     Border,
     Closing,
     Corners,
     First,
     Fold,
+    Frame,
     Joins,
     Kits,
+    Label,
+    Panels,
     Piecing,
     Project,
     Quilt,
     Seams,
     Sizing,
     Sleeve,
+    SleeveShape,
 )
 
 F = Fraction
@@ -123,7 +128,49 @@ def backings(units: Units) -> st.SearchStrategy[Backing]:
         overage=lengths(0, 6, units),
         seam=lengths(0.25, 1, units).filter(bool),
         seams=st.sampled_from((Seams.AUTO, Seams.AUTO, *Seams)),
+        panels=st.sampled_from((Panels.LEAST, *Panels)),
+        frame=st.sampled_from((Frame.NONE, *Frame)),
+        narrowest_panel=lengths(1, 8, units).filter(bool),
+        accent_fabric=st.none() | st.none() | st.sampled_from(NAMES),
+        accent_width=lengths(1, 12, units).filter(bool),
+        **overages(units),
     )
+
+
+def overages(units: Units) -> dict[str, st.SearchStrategy[Any]]:
+    """Each side's own overage, or none."""
+    sides = ("top", "right", "bottom", "left")
+    return {f"overage_{side}": st.none() | st.none() | lengths(0, 6, units) for side in sides}
+
+
+def battings(units: Units) -> st.SearchStrategy[Batting]:
+    return st.builds(
+        Batting,
+        lengths(0, 6, units),
+        source=st.sampled_from(BattingFrom),
+        package=st.none() | st.just("queen"),
+        roll_width=lengths(60, 120, units),
+        roll_sale_unit=st.sampled_from(_SALE_UNITS[units]),
+        **overages(units),
+    )
+
+
+def sleeves(units: Units) -> st.SearchStrategy[Sleeve]:
+    return st.builds(
+        Sleeve,
+        st.sampled_from(NAMES),
+        lengths(2, 6, units),
+        shape=st.sampled_from(SleeveShape),
+        ease=st.none() | lengths(0, 2, units),
+        shorter=lengths(0, 2, units),
+        split_above=lengths(40, 96, units),
+        gap=lengths(0, 6, units),
+    )
+
+
+def labels(units: Units) -> st.SearchStrategy[Label]:
+    side = lengths(2, 8, units)
+    return st.builds(Label, st.sampled_from(NAMES), side, side, lengths(0, 0.5, units))
 
 
 def _maybe(lengths_: st.SearchStrategy[Fraction]) -> st.SearchStrategy[Fraction | None]:
@@ -195,10 +242,11 @@ def projects(draw: st.DrawFn) -> Project:
         tuple(draw(fabrics(name, units)) for name in NAMES),
         tuple(draw(st.lists(borders(units), max_size=3))),
         maybe(backings(units)),
-        maybe(st.builds(Batting, lengths(0, 6, units))),
+        maybe(battings(units)),
         maybe(bindings(units)),
-        maybe(st.builds(Sleeve, st.sampled_from(NAMES), lengths(2, 6, units))),
+        maybe(sleeves(units)),
         units,
+        maybe(labels(units)),
     )
 
 

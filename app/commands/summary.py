@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from app.wording import times
+from app.wording import batting_from, times
 from core.lengths import Rounding, show, show_size
 from core.money import money
 from core.plan import FabricPlan, Plan
@@ -23,12 +23,10 @@ def _lines(plan: Plan) -> Iterator[str]:
     for fabric in plan.fabrics:
         yield f"  {fabric.fabric.name}: {_buy(fabric)}"
     if plan.batting is not None:
-        package = plan.batting.package
         size = show_size(plan.batting.across, plan.batting.along, units)
-        how = f"{package[0]} package" if package else "by the roll"
         copies = plan.project.quilt.copies
         each = f"{copies} × " if copies > 1 else ""
-        yield f"  batting: {each}{size}, {how}"
+        yield f"  batting: {each}{size}, {batting_from(plan.batting, units)}"
     lays = plan.project.quilt.lays
     yield f"To cut, {lays} times:" if lays > 1 else "To cut:"
     for part in plan.parts:

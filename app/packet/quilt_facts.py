@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from app.wording import times
+from app.wording import batting_from, times
 from core.finish.demand import Demand
 from core.lengths import show, show_size
 from core.plan import Plan
@@ -28,6 +28,8 @@ def quilt_facts(plan: Plan) -> Iterator[Fact]:
     yield from _binding(plan)
     yield from _layers(plan)
     yield from _sleeve(plan)
+    if plan.label_patch is not None:
+        yield Fact(f"{_letters(plan, plan.label_patch.demands)}: label", "label")
 
 
 def _whole(plan: Plan) -> Iterator[Fact]:
@@ -63,9 +65,7 @@ def _layers(plan: Plan) -> Iterator[Fact]:
     if (batting := plan.batting) is not None:
         each = " for each quilt" if plan.project.quilt.copies > 1 else ""
         yield Fact(f"batting {show_size(batting.across, batting.along, units)}{each}", "batting")
-        if batting.package is not None:
-            name, across, along = batting.package
-            yield Fact(f"(package: {name}, {show_size(across, along, units)})")
+        yield Fact(f"({batting_from(batting, units)})")
     if (backing := plan.backing) is not None:
         letters = _letters(plan, backing.demands)
         seams = f", seams {backing.seams}" if backing.seams is not Seams.NONE else ""

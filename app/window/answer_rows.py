@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from app.window.read_table import Row
-from app.wording import cost, part_size, purchase, times
+from app.wording import batting_from, cost, part_size, purchase, times
 from core.drawing.cloth import sheet_title
 from core.lay.lay import Placement
 from core.lengths import Rounding, Units, show, show_size, typeset
@@ -31,12 +31,7 @@ def to_buy(plan: Plan) -> list[Row]:
     units = plan.project.units
     rows = [_buy_row(fabric_plan, units) for fabric_plan in plan.fabrics]
     if (batting := plan.batting) is not None:
-        if batting.package is None:
-            needed = show_size(batting.across, batting.along, units)
-            rows.append(_row("batting", f"by the roll, {needed}", "", ""))
-        else:
-            name, across, along = batting.package
-            rows.append(_row("batting", f"{name}, {show_size(across, along, units)}", "", ""))
+        rows.append(_row("batting", batting_from(batting, units), "", ""))
     return rows
 
 
@@ -129,7 +124,11 @@ def figures(plan: Plan) -> list[Row]:
     )
     for border in plan.borders:
         grain = f"{border.grain.value}, {'joined' if border.joined else 'in one piece'}"
-        widths = f"{show(border.border.width, units)} finished, {show(border.cut_width, units)} cut"
+        shown = dict.fromkeys(w for w in (border.sides_width, border.ends_width) if w)
+        widths = (
+            f"{' and '.join(show(width, units) for width in shown)} finished, "
+            f"{' and '.join(show(width, units) for width in border.cut_widths)} cut"
+        )
         rows.append(_row(f"Border {border.number}: width", widths))
         rows.append(_row(f"Border {border.number}: grain", grain))
     rows.extend(_backing(plan, units))
@@ -137,7 +136,11 @@ def figures(plan: Plan) -> list[Row]:
         rows.append(_row("Batting", show_size(batting.across, batting.along, units)))
     rows.extend(_binding(plan, units))
     if (sleeve := plan.sleeve) is not None:
-        rows.append(_row("Sleeve: cut size", show_size(sleeve.cut_width, sleeve.length, units)))
+        each = f"{sleeve.parts} of " if sleeve.parts > 1 else ""
+        size = show_size(sleeve.cut_width, sleeve.length, units)
+        rows.append(_row("Sleeve: cut size", f"{each}{size}"))
+    if (label := plan.label_patch) is not None:
+        rows.append(_row("Label: cut size", show_size(label.across, label.along, units)))
     return rows
 
 

@@ -29,5 +29,5 @@ def _cut(plan: Plan, border: BorderPlan) -> str:
 
 
 def _grain(plan: Plan, border: BorderPlan) -> str:
-    said = [o.sentence(plan.project) for o in plan.otherwise if o.number == border.number]
+    said = [o.sentence(plan.project) for o in plan.otherwise if o.path == border.path]
     return said[0] if said else ""

@@ -55,6 +55,7 @@ class TextEditor(LineEdit):
     def __init__(self, field: Field) -> None:
         super().__init__()
         self._kind = field.kind
+        self._optional = bool(field.none_words)
         self.setPlaceholderText(field.none_words)
         self.editingFinished.connect(self.commit)
 
@@ -69,7 +70,7 @@ class TextEditor(LineEdit):
 
     def _value(self) -> str | int | None:
         text = self.text().strip()
-        if self._kind is Kind.MONEY and not text:
+        if self._optional and not text:
             return None
         if self._kind is Kind.SHARE and text[-1:].isdigit():
             return f"{text}%"

@@ -58,7 +58,10 @@ class Field:
 
 @dataclass(frozen=True, slots=True)
 class PartKind:
-    """A part of the project; `summary` is what its heading says while folded."""
+    """A part of the project; `summary` is what its heading says while folded.
+
+    `inner` is the kind of the parts in a list within it, such as a fabric's pieces on hand.
+    """
 
     key: str
     title: str
@@ -67,6 +70,7 @@ class PartKind:
     summary: str
     fields: tuple[Field, ...]
     many: bool = False
+    inner: PartKind | None = None
 
 
 _STEP = re.compile(r"(\w+)|\[(\d+)\]")

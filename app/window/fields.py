@@ -5,12 +5,13 @@ from __future__ import annotations
 from app.window.field import FileForm, value_at
 from app.window.fields_binding import BINDING
 from app.window.fields_border import BORDER
-from app.window.fields_cloth import FABRIC, ON_HAND, QUILT
-from app.window.fields_finish import BACKING, BATTING, SLEEVE
+from app.window.fields_cloth import FABRIC, QUILT
+from app.window.fields_layers import BACKING, BATTING, LABEL, SLEEVE
 
 # The first three are always there; the rest may be absent.
-PARTS = (QUILT, FABRIC, BORDER, BACKING, BATTING, BINDING, SLEEVE)
-SINGLE_PARTS = (BACKING, BATTING, BINDING, SLEEVE)
+PARTS = (QUILT, FABRIC, BORDER, BACKING, BATTING, BINDING, SLEEVE, LABEL)
+INNER = tuple(kind.inner for kind in PARTS if kind.inner is not None)
+SINGLE_PARTS = (BACKING, BATTING, BINDING, SLEEVE, LABEL)
 
 
 def part_name(form: FileForm, prefix: str) -> str:
@@ -22,7 +23,7 @@ def part_name(form: FileForm, prefix: str) -> str:
     'Fabric'
     """
     key, _, index = prefix.rpartition(".")[2].partition("[")
-    kind = next(kind for kind in (*PARTS, ON_HAND) if kind.key == key)
+    kind = next(kind for kind in (*PARTS, *INNER) if kind.key == key)
     if kind is FABRIC and index:
         return f"{kind.title} {value_at(form, prefix)['name']}"
     return f"{kind.title} {int(index[:-1]) + 1}" if index else kind.title

@@ -54,6 +54,20 @@ QUILT = PartKind(
     ),
 )
 
+ON_HAND = PartKind(
+    "on_hand",
+    "Piece on hand",
+    "Pieces on hand",
+    "A piece you already own: its usable size, washed and cut straight.",
+    "{across} × {along}, {count} of them",
+    (
+        Field("across", "Across", Kind.LENGTH, "Usable size across, between the selvages."),
+        Field("along", "Along", Kind.LENGTH, "Usable size along, parallel to the selvages."),
+        Field("count", "How many", Kind.COUNT, "How many pieces of this size you have."),
+    ),
+    many=True,
+)
+
 FABRIC = PartKind(
     "fabrics",
     "Fabric",
@@ -150,18 +164,5 @@ FABRIC = PartKind(
         ),
     ),
     many=True,
-)
-
-ON_HAND = PartKind(
-    "on_hand",
-    "Piece on hand",
-    "Pieces on hand",
-    "A piece you already own: its usable size, washed and cut straight.",
-    "{across} × {along}, {count} of them",
-    (
-        Field("across", "Across", Kind.LENGTH, "Usable size across, between the selvages."),
-        Field("along", "Along", Kind.LENGTH, "Usable size along, parallel to the selvages."),
-        Field("count", "How many", Kind.COUNT, "How many pieces of this size you have."),
-    ),
-    many=True,
+    inner=ON_HAND,
 )

@@ -11,14 +11,13 @@ from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
 from app.window.editors import Editor, FabricEditor, editor_for
 from app.window.fabrics_editor import FabricsEditor
 from app.window.field import Field, FileForm, Kind, value_at
-from app.window.fields import PARTS
-from app.window.fields_cloth import ON_HAND
+from app.window.fields import INNER, PARTS
 from app.window.furniture import Sentence
 from app.window.length_editor import LengthEditor
 from core.lengths import Units
 
 HINT_PAUSE_MS = 700
-_LABELS = [f.label for kind in (*PARTS, ON_HAND) for f in kind.fields if f.kind is not Kind.FLAG]
+_LABELS = [f.label for kind in (*PARTS, *INNER) for f in kind.fields if f.kind is not Kind.FLAG]
 LONGEST_LABEL = max(_LABELS, key=len)
 
 

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QToolButton, QVBoxLayo
 
 from app.window.field import Field, FileForm, PartKind, summary, value_at
 from app.window.fields import part_name
-from app.window.fields_cloth import FABRIC, ON_HAND
+from app.window.fields_cloth import FABRIC
 from app.window.fold_heading import FoldHeading
 from app.window.furniture import group_title, leave, quiet_button
 from app.window.part_body import PartBody
@@ -36,7 +36,7 @@ class PartSection(QFrame):
         super().__init__()
         self.kind = kind
         self.prefix = prefix
-        self.on_hand: SectionList | None = None
+        self.inner: SectionList | None = None
         self.menu = QMenu(self)
         self.heading = FoldHeading()
         self.heading.setToolTip(f"<p>{kind.help}</p>")
@@ -71,11 +71,11 @@ class PartSection(QFrame):
     def body(self) -> PartBody:
         """The fields, made if they were not yet."""
         if self._body is None:
-            if self.kind is FABRIC:
-                self.on_hand = SectionList(ON_HAND, REMOVE)
-                self.on_hand.edited.connect(self.edited)
-                self.on_hand.asked.connect(self.asked)
-            self._body = PartBody(self.kind, self.on_hand)
+            if self.kind.inner is not None:
+                self.inner = SectionList(self.kind.inner, REMOVE)
+                self.inner.edited.connect(self.edited)
+                self.inner.asked.connect(self.asked)
+            self._body = PartBody(self.kind, self.inner)
             self._body.edited.connect(self._pass)
             self._body.setVisible(self.heading.isChecked())
             self._column.addWidget(self._body)
@@ -98,8 +98,8 @@ class PartSection(QFrame):
         if self._body is not None:
             fabrics = [fabric["name"] for fabric in form["fabrics"]]
             self._body.refresh(values, units, fabrics, anew)
-        if self.on_hand is not None:
-            self.on_hand.refresh(f"{self.prefix}.on_hand", form, units, anew=anew)
+        if self.inner is not None:
+            self.inner.refresh(f"{self.prefix}.{self.inner.kind.key}", form, units, anew=anew)
         title = values["name"] if self.kind is FABRIC else part_name(form, self.prefix)
         self._words = title, typeset(summary(self.kind, values, units.value))
         self.mark()
@@ -112,7 +112,7 @@ class PartSection(QFrame):
         if self._body is None:
             return False
         problems = [self._body.problem, *(row.problem for row in self._body.rows.values())]
-        inner = self.on_hand.sections if self.on_hand is not None else []
+        inner = self.inner.sections if self.inner is not None else []
         return any(p.text() for p in problems) or any(section._troubled() for section in inner)
 
     def note(self, key: str, text: str) -> None:
@@ -126,14 +126,14 @@ class PartSection(QFrame):
         rows = self._body.rows.values() if self._body is not None else ()
         name = part_name(form, self.prefix)
         yield from (f"{name}, {row.field.label.lower()}" for row in rows if row.untaken)
-        for section in self.on_hand.sections if self.on_hand is not None else ():
+        for section in self.inner.sections if self.inner is not None else ():
             yield from (f"{name}, {inner}" for inner in section.untaken(form))
 
     def within(self) -> Iterator[PartSection]:
         """This section and those inside it, the innermost first."""
-        if self.kind is FABRIC:
+        if self.kind.inner is not None:
             _ = self.body
-        yield from self.on_hand.sections if self.on_hand is not None else ()
+        yield from self.inner.sections if self.inner is not None else ()
         yield self
 
     def row(self, path: str) -> FieldRow | None:

@@ -46,6 +46,7 @@ SINGLE_WORDS = {
     "batting": "Ba&tting",
     "binding": "Bi&nding",
     "sleeve": "&Hanging sleeve",
+    "label": "&Label",
 }
 
 
@@ -206,8 +207,9 @@ class PartsPanel(ColumnScroll):
             if prefix == whole.kind.key:
                 return whole.sections[-1]
         parent = self.section_at(prefix) or self.quilt
+        inner = prefix != parent.prefix
         parent.reveal()
-        return parent.on_hand.sections[-1] if parent.on_hand is not None else parent
+        return parent.inner.sections[-1] if inner and parent.inner is not None else parent
 
     def show_refusal(self, refusal: Refusal, at: str = "") -> None:
         """Say a refusal at its field, else at its part; `at` is the part if it names none."""

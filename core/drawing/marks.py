@@ -75,6 +75,7 @@ ROLES = (
     "binding",
     "accent",  # a flange or a piping under the binding
     "sleeve",
+    "label",
     "seam",  # a sewn line
     "edge",  # an outline
     "ruler",  # ticks and their numbers

@@ -8,6 +8,7 @@ from fractions import Fraction
 from core.drawing.borders import draw_border, inside
 from core.drawing.marks import Area, Drawing, Label, Line, Mark
 from core.drawing.shapes import area, corners, grown, label, point
+from core.finish.overage import overages
 from core.lay.lay import Rect
 from core.lengths import Inches, show_size
 from core.plan import Plan
@@ -19,32 +20,44 @@ _MARGIN = Fraction(2)
 def draw_quilt(plan: Plan) -> Drawing:
     """The picture of the finished quilt lying on its batting and backing, in inches."""
     quilt = Rect(Fraction(0), Fraction(0), plan.finished_width, plan.finished_length)
-    outermost = grown(quilt, _overage(plan) + _MARGIN)
+    outermost = grown(_behind(plan, quilt), _MARGIN)
     marks = [*_layers(plan, quilt), *_borders(plan, quilt), *_binding(plan, quilt)]
     moved = tuple(_moved(mark, -float(outermost.x), -float(outermost.y)) for mark in marks)
     name = plan.project.quilt.name or "the quilt"
     return Drawing(name, float(outermost.across), float(outermost.along), moved)
 
 
-def _overage(plan: Plan) -> Inches:
-    backing, batting = plan.project.backing, plan.project.batting
-    return max(
-        (part.overage for part in (backing, batting) if part is not None), default=Fraction(0)
-    )
+def _behind(plan: Plan, quilt: Rect) -> Rect:
+    """What quilt, batting and backing take together."""
+    layers = [part for part in (plan.project.backing, plan.project.batting) if part is not None]
+    rects = [quilt, *(overages(layer).grown(quilt) for layer in layers)]
+    left, top = min(rect.x for rect in rects), min(rect.y for rect in rects)
+    right, end = max(rect.right for rect in rects), max(rect.end for rect in rects)
+    return Rect(left, top, right - left, end - top)
 
 
 def _layers(plan: Plan, quilt: Rect) -> Iterator[Mark]:
     """Backing with its panel seams, then batting, each showing past the quilt."""
     backing = plan.backing
     if backing is not None and plan.project.backing is not None:
-        rect = grown(quilt, plan.project.backing.overage)
+        rect = overages(plan.project.backing).grown(quilt)
         yield area(rect, "backing")
         place = Fraction(0)
         for width in backing.widths[:-1]:
             place += width - (2 * backing.seam if place else backing.seam)
             yield _seam(rect, place, backing.seams)
     if plan.project.batting is not None:
-        yield area(grown(quilt, plan.project.batting.overage / 2), "batting")
+        yield area(_drawn_in(quilt, overages(plan.project.batting).grown(quilt)), "batting")
+
+
+def _drawn_in(quilt: Rect, layer: Rect) -> Rect:
+    """Half as far out, so that the backing shows round the batting."""
+    return Rect(
+        (quilt.x + layer.x) / 2,
+        (quilt.y + layer.y) / 2,
+        (quilt.across + layer.across) / 2,
+        (quilt.along + layer.along) / 2,
+    )
 
 
 def _seam(rect: Rect, place: Inches, seams: Seams) -> Line:

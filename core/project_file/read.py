@@ -11,14 +11,18 @@ from core.fabric import Fabric, OnHand
 from core.lengths import Units
 from core.project_file.binding import named_fabrics, read_binding
 from core.project_file.borders import border_fabrics, read_border
+from core.project_file.layers import (
+    backing_fabrics,
+    hung_fabrics,
+    read_backing,
+    read_batting,
+    read_label,
+    read_sleeve,
+)
 from core.quilt import (
-    Backing,
-    Batting,
     Kits,
     Project,
     Quilt,
-    Seams,
-    Sleeve,
 )
 from core.reading import Fields, share
 from core.refusal import Refusal
@@ -43,10 +47,11 @@ def from_document(document: dict[str, Any]) -> Project:
         quilt=_quilt(Fields(top.raw("quilt"), "quilt", units)),
         fabrics=top.each("fabrics", lambda d, p: _fabric(Fields(d, p, units)), most=MOST_ITEMS),
         borders=top.each("borders", lambda d, p: read_border(Fields(d, p, units)), most=MOST_ITEMS),
-        backing=_backing(fields) if (fields := part("backing")) else None,
-        batting=_batting(fields) if (fields := part("batting")) else None,
+        backing=read_backing(fields) if (fields := part("backing")) else None,
+        batting=read_batting(fields) if (fields := part("batting")) else None,
         binding=read_binding(fields) if (fields := part("binding")) else None,
-        sleeve=_sleeve(fields) if (fields := part("sleeve")) else None,
+        sleeve=read_sleeve(fields) if (fields := part("sleeve")) else None,
+        label=read_label(fields) if (fields := part("label")) else None,
         units=units,
     )
     top.done()
@@ -125,40 +130,15 @@ def _on_hand(fields: Fields) -> OnHand:
     return piece
 
 
-def _backing(fields: Fields) -> Backing:
-    backing = Backing(
-        fabric=fields.text("fabric"),
-        overage=fields.length("overage", zero=True),
-        seam=fields.length("seam"),
-        seams=fields.choice("seams", Seams),
-    )
-    fields.done()
-    return backing
-
-
-def _batting(fields: Fields) -> Batting:
-    batting = Batting(overage=fields.length("overage", zero=True))
-    fields.done()
-    return batting
-
-
-def _sleeve(fields: Fields) -> Sleeve:
-    sleeve = Sleeve(fabric=fields.text("fabric"), depth=fields.length("depth"))
-    fields.done()
-    return sleeve
-
-
 def fabric_names(project: Project) -> tuple[tuple[str, str], ...]:
     """Where the project names a fabric: (path, name), in the file's order."""
     named: list[tuple[str, str]] = []
     for i, border in enumerate(project.borders):
         named += border_fabrics(f"borders[{i}]", border)
-    if project.backing is not None:
-        named.append(("backing.fabric", project.backing.fabric))
+    named += backing_fabrics(project)
     if project.binding is not None:
         named += [(path, name) for path, name in named_fabrics(project.binding) if name is not None]
-    if project.sleeve is not None:
-        named.append(("sleeve.fabric", project.sleeve.fabric))
+    named += hung_fabrics(project)
     return tuple(named)
 
 

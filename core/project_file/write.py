@@ -9,10 +9,12 @@ from core.fabric import Fabric
 from core.lengths import Inches, Units, exact_text, sale_text
 from core.project_file.binding import write_binding
 from core.project_file.borders import border_document
+from core.project_file.layers import layer_documents
 from core.quilt import Project
 
 FORMAT = "crossgrain-project"
 VERSION = 1
+PARTS = ("backing", "batting", "binding", "sleeve", "label")
 
 
 def to_document(project: Project) -> dict[str, Any]:
@@ -37,20 +39,10 @@ def to_document(project: Project) -> dict[str, Any]:
         "fabrics": [_fabric_document(fabric, project.units) for fabric in project.fabrics],
         "borders": [border_document(border, project.units) for border in project.borders],
     }
-    if (backing := project.backing) is not None:
-        document["backing"] = {
-            "fabric": backing.fabric,
-            "overage": text(backing.overage),
-            "seam": text(backing.seam),
-            "seams": backing.seams.value,
-        }
-    if project.batting is not None:
-        document["batting"] = {"overage": text(project.batting.overage)}
+    parts = layer_documents(project)
     if (binding := project.binding) is not None:
-        document["binding"] = write_binding(binding, project.units)
-    if (sleeve := project.sleeve) is not None:
-        document["sleeve"] = {"fabric": sleeve.fabric, "depth": text(sleeve.depth)}
-    return document
+        parts["binding"] = write_binding(binding, project.units)
+    return document | {key: parts[key] for key in PARTS if key in parts}
 
 
 def _fabric_document(fabric: Fabric, units: Units) -> dict[str, Any]:

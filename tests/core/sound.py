@@ -11,6 +11,8 @@ from core.drawing.cloth import Heading, draw_sheet, sheets_of
 from core.drawing.marks import ROLES, Drawing, Label
 from core.drawing.quilt import draw_quilt
 from core.fabric import Fabric, OnHand
+from core.finish.backing import BackingPlan
+from core.finish.batting import BattingPlan
 from core.finish.binding_plan import BindingPlan
 from core.finish.border import BorderPlan
 from core.lay.check import check
@@ -18,7 +20,18 @@ from core.lay.lay import Lay, Placement
 from core.lay.problem import Cloth, LayProblem, Piece, Run
 from core.plan import Plan
 from core.plan_json import plan_document
-from core.quilt import Binding, Closing, Corners, Fold, Kits, Sizing
+from core.quilt import (
+    Backing,
+    Batting,
+    Binding,
+    Closing,
+    Corners,
+    Fold,
+    Kits,
+    Panels,
+    Seams,
+    Sizing,
+)
 from tests.core.stranger import cloths_of, cut_out, pieces_of, whole_cloths
 
 NEAR = 1e-6
@@ -44,14 +57,54 @@ def _assert_finished(plan: Plan) -> None:
         width, length = border.outer_width, border.outer_length
     assert (plan.finished_width, plan.finished_length) == (width, length)
     if (spec := plan.project.backing) is not None and (backing := plan.backing) is not None:
-        assert backing.across == width + 2 * spec.overage
-        assert backing.along == length + 2 * spec.overage
+        _assert_backing(plan, spec, backing, width, length)
     if (wadding := plan.project.batting) is not None and plan.batting is not None:
-        assert plan.batting.across == width + 2 * wadding.overage
+        assert plan.batting.across == width + _side(wadding, "left") + _side(wadding, "right")
+        assert (plan.batting.package is None) != (plan.batting.roll is None)
+        assert_batting(plan.batting, plan.project.quilt.copies)
     if (bound := plan.project.binding) is not None and plan.binding is not None:
         _assert_closed(bound, plan.binding, 2 * (width + length))
     for name in ("backing", "batting", "binding", "sleeve"):
         assert (getattr(plan, name) is None) == (getattr(plan.project, name) is None)
+    assert (plan.label_patch is None) == (plan.project.label is None)
+
+
+def _side(layer: Backing | Batting, side: str) -> Fraction:
+    own: Fraction | None = getattr(layer, f"overage_{side}")
+    return layer.overage if own is None else own
+
+
+def _assert_backing(
+    plan: Plan, spec: Backing, backing: BackingPlan, width: Fraction, length: Fraction
+) -> None:
+    """It covers the quilt and each side's overage, and its panels cover it exactly."""
+    assert backing.across == width + _side(spec, "left") + _side(spec, "right")
+    assert backing.along == length + _side(spec, "top") + _side(spec, "bottom")
+    sewn = sum(backing.widths) - (len(backing.widths) - 1) * 2 * spec.seam
+    assert {sewn, backing.panel_along} == {backing.across, backing.along}
+    if backing.seams is not Seams.NONE:
+        crosswise = backing.seams is Seams.CROSSWISE
+        assert sewn == (backing.along if crosswise else backing.across)
+    if plan.project.fabric(spec.fabric).one_way_print:
+        assert backing.panel_along == backing.along
+    if spec.panels is Panels.HALVES and spec.accent_fabric is None:
+        assert backing.widths == backing.widths[::-1]
+        assert backing.panels % 2 == 1
+    assert (backing.accent_at is None) == (spec.accent_fabric is None)
+
+
+def assert_batting(batting: BattingPlan, copies: int) -> None:
+    """The package covers it or is told to be too small; the roll is long enough."""
+    if (package := batting.package) is not None:
+        turned = sorted((package.width, package.length))
+        wanted = sorted((batting.across, batting.along))
+        fits = turned[0] >= wanted[0] and turned[1] >= wanted[1]
+        assert batting.too_small != fits
+    if (roll := batting.roll) is not None:
+        over = batting.along if roll.cut == batting.across else batting.across
+        assert roll.pieces * roll.width >= over
+        area = batting.across * batting.along * copies
+        assert roll.along * roll.width >= area
 
 
 def _assert_border(border: BorderPlan, width: Fraction, length: Fraction) -> None:
@@ -128,7 +181,7 @@ def lay_problem(plan: Plan, fabric: Fabric) -> LayProblem:
         fabric.buy_more,
     )
     copies = quilt.copies if quilt.kits is Kits.TOGETHER else 1
-    parts = (*plan.borders, plan.backing, plan.binding, plan.sleeve)
+    parts = (*plan.borders, plan.backing, plan.binding, plan.sleeve, plan.label_patch)
     wanted = [
         demand.wanted
         for part in parts

@@ -69,7 +69,7 @@ def _list_at(project: Project, path: str) -> tuple[Any, ...]:
 
 
 @UNHURRIED
-@given(projects(), st.sampled_from(["backing", "batting", "binding", "sleeve"]))
+@given(projects(), st.sampled_from(["backing", "batting", "binding", "sleeve", "label"]))
 def test_a_part_is_added_and_removed(project: Project, part: str) -> None:
     without = project if getattr(project, part) is None else edit.remove(project, part)
     assert getattr(without, part) is None
@@ -170,7 +170,7 @@ def test_moving_there_and_back_is_as_if_nothing_was() -> None:
     assert edit.move(edit.move(DEMO, "borders[0]", 1), "borders[1]", -1) == DEMO
 
 
-@pytest.mark.parametrize("part", ["borders", "backing", "binding", "sleeve"])
+@pytest.mark.parametrize("part", ["borders", "backing", "binding", "sleeve", "label"])
 def test_a_new_part_can_be_planned_at_once(part: str) -> None:
     bare = edit.add(Project(Quilt("", F(50), F(60)), ()), "fabrics")
     make_plan(edit.add(bare, part) if part == "borders" else edit.add_part(bare, part))

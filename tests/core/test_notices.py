@@ -82,7 +82,7 @@ def test_the_plan_holds_down_to_the_width_that_is_told(usable: Fraction, strips:
 
 def test_a_batting_beyond_all_packages_is_told() -> None:
     assert (
-        "larger than any common package"
+        "larger than any package of the table"
         in told(quilt=Quilt("", F(114), F(120)), batting=Batting())["batting"]
     )
 

@@ -9,7 +9,17 @@ import pytest
 
 from core.fabric import Fabric, Grain
 from core.plan import Plan, make_plan
-from core.quilt import Backing, Binding, Border, Joins, Piecing, Project, Quilt
+from core.quilt import (
+    Backing,
+    Binding,
+    Border,
+    Frame,
+    Joins,
+    Piecing,
+    Project,
+    Quilt,
+    Seams,
+)
 
 F = Fraction
 PLUM = Fabric("plum", F(43), F(1, 2), price_per_yard=F(12), straightening=F(1))
@@ -31,7 +41,8 @@ def test_what_is_said_is_what_the_other_plan_buys(grain: Grain, other: Grain) ->
     here, there = planned(grain), planned(other)
     [said] = here.otherwise
     more = there.fabrics[0].buy.along - here.fabrics[0].buy.along
-    assert (said.grain, said.more, said.cost) == (other, (("plum", more),), more / 3)
+    assert said.how.startswith(f"Cut {other.value}")
+    assert (said.path, said.more, said.cost) == ("borders[0]", (("plum", more),), more / 3)
 
 
 def test_it_is_said_in_the_shop_s_words() -> None:
@@ -66,3 +77,32 @@ def test_a_border_too_wide_to_lie_along_has_no_other_way() -> None:
     narrow = Fabric("narrow", F(16), F(0))
     plan = make_plan(replace(PROJECT, fabrics=(PLUM, DOTS, narrow), borders=(wide,)))
     assert plan.otherwise == ()
+
+
+@pytest.mark.parametrize(
+    ("frame", "seams"), [(Frame.TOP, Seams.CROSSWISE), (Frame.SIDE, Seams.LENGTHWISE)]
+)
+def test_seams_run_along_the_rollers_and_the_plan_says_what_the_other_way_takes(
+    frame: Frame, seams: Seams
+) -> None:
+    def backed(backing: Backing) -> Plan:
+        return make_plan(Project(Quilt("", F(60), F(75)), (PLUM,), backing=backing))
+
+    on_frame = backed(Backing("plum", frame=frame))
+    assert on_frame.backing is not None
+    assert on_frame.backing.seams is seams
+    other = Seams.LENGTHWISE if seams is Seams.CROSSWISE else Seams.CROSSWISE
+    across = backed(Backing("plum", seams=other))
+    more = across.fabrics[0].buy.along - on_frame.fabrics[0].buy.along
+    [said] = on_frame.otherwise
+    assert said.how == "With seams across the rollers"
+    assert said.more == ((("plum", more),) if more else ())
+
+
+def test_a_one_way_print_that_cannot_run_along_the_rollers_is_told() -> None:
+    one_way = replace(PLUM, one_way_print=True)
+    backing = Backing("plum", frame=Frame.TOP)
+    plan = make_plan(Project(Quilt("", F(60), F(75)), (one_way,), backing=backing))
+    assert plan.backing is not None
+    assert plan.backing.off_frame
+    assert "backing.frame" in {notice.path for notice in plan.warnings}

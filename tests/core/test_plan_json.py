@@ -86,9 +86,12 @@ def test_the_largest_demo_has_every_part() -> None:
 
 def test_absent_parts_are_null() -> None:
     project = demo("harbour-lights")
-    bare = replace(project, borders=(), backing=None, batting=None, binding=None, sleeve=None)
+    bare = replace(project, borders=(), backing=None, batting=None, binding=None)
+    bare = replace(bare, sleeve=None, label=None)
     document = plan_document(make_plan(bare))
-    assert [document[key] for key in ("backing", "batting", "binding", "sleeve")] == [None] * 4
+    assert [document[key] for key in ("backing", "batting", "binding", "sleeve", "label")] == [
+        None
+    ] * 5
     assert document["borders"] == []
     assert [fabric["placements"] for fabric in document["fabrics"]] == [[], [], []]
 

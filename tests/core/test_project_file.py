@@ -127,6 +127,7 @@ def test_a_project_names_its_fabrics_in_the_order_of_the_file() -> None:
         ("backing.fabric", "tide stripe"),
         ("binding.fabric", "night sky"),
         ("sleeve.fabric", "tide stripe"),
+        ("label.fabric", "tide stripe"),
     )
 
 

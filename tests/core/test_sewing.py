@@ -110,7 +110,9 @@ def test_every_part_of_any_plan_is_said_with_its_letters(project: Project) -> No
     except Refusal:
         return
     makings = sewing(plan)
-    assert len(makings) == len(plan.borders) + bool(plan.backing) + bool(plan.sleeve)
+    assert len(makings) == len(plan.borders) + sum(
+        part is not None for part in (plan.backing, plan.sleeve, plan.label_patch)
+    )
     for making in makings:
         assert making.sentences
         assert all(sentence.endswith(".") for sentence in making.sentences)

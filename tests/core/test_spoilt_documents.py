@@ -18,7 +18,7 @@ from tests.core.demos import DEMOS, demo
 
 Document = dict[str, Any]
 DOCUMENTS = [to_document(demo(name)) for name in DEMOS]
-TOP = ("quilt", "fabrics", "borders", "backing", "batting", "binding", "sleeve")
+TOP = ("quilt", "fabrics", "borders", "backing", "batting", "binding", "sleeve", "label")
 
 WRONG_KINDS = st.sampled_from(
     [None, True, False, 0, 3, -1, 2.5, float("nan"), float("inf"), [], {}, [1], {"a": "b"}, 10**40]
@@ -35,13 +35,16 @@ OPTIONAL = {
     "mitre_margin", "name", "kits", "first", "piecing", "squaring", "sizing", "width_rule", "bias",
     "method", "source", "tails", "tuck", "first_face", "finishing", "accent", "kind", "scrappy",
     "order", "cloths", "seed",
+    "panels", "frame", "narrowest_panel", "accent_width", "roll_width",
+    "roll_sale_unit", "packages", "shape", "shorter", "split_above", "gap", "hem",
 }  # fmt: skip
 NULLABLE = {
     "price_per_yard", "price_per_metre", "repeat", "shrinkage", "corner_fabric", "backing",
     "batting", "binding", "sleeve", "to_width", "to_length", "block", "left_fabric",
     "top_fabric", "right_fabric", "bottom_fabric", "finished_width", "shortest", "reach",
     "back_fabric", "tail", "gap", "turned", "overlap", "start", "cloth", "shows", "cord", "bias",
-    "tails", "tuck", "accent", "scrappy",
+    "tails", "tuck", "accent", "scrappy", "label", "accent_fabric", "package", "ease",
+    "overage_top", "overage_right", "overage_bottom", "overage_left",
 }  # fmt: skip
 
 

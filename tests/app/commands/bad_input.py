@@ -97,7 +97,10 @@ LENGTHS = {
     "plan": (
         "quilt.width", "quilt.length", "fabrics[0].width", "fabrics[1].sale_unit",
         "fabrics[1].on_hand[0].across", "fabrics[1].on_hand[0].along", "borders[1].width",
-        "borders[0].seam", "backing.seam", "binding.strip_width", "binding.seam", "sleeve.depth",
+        "borders[0].seam", "backing.seam", "backing.narrowest_panel", "backing.accent_width",
+        "batting.roll_width", "batting.roll_sale_unit", "batting.packages[0].width",
+        "binding.strip_width",
+        "binding.seam", "sleeve.depth", "sleeve.split_above", "label.width", "label.length",
     ),
     "lay": (
         "cloths[0].usable_width", "cloths[0].sale_unit", "cloths[0].on_hand[0].across",
@@ -109,7 +112,7 @@ LENGTHS_OR_NONE = {
     "plan": (
         "quilt.edge_thickness", "fabrics[0].selvage", "fabrics[0].straightening",
         "borders[0].mitre_margin", "borders[0].squaring", "backing.overage",
-        "batting.overage", "binding.allowance",
+        "batting.overage", "binding.allowance", "sleeve.shorter", "sleeve.gap", "label.hem",
     ),
     "lay": ("cloths[0].straightening", "runs[0].join_loss", "runs[0].shortest"),
 }  # fmt: skip
@@ -125,33 +128,37 @@ CHOICES = {
     "plan": (
         "units", "quilt.kits", "borders[0].corners", "borders[0].grain", "borders[0].joins",
         "borders[0].first", "borders[0].piecing", "borders[0].sizing",
-        "backing.seams", "binding.fold", "binding.grain", "binding.joins", "binding.closing",
+        "backing.seams", "backing.panels", "backing.frame", "batting.source", "sleeve.shape",
+        "binding.fold", "binding.grain", "binding.joins", "binding.closing",
     ),
     "lay": ("runs[0].grain",),
 }  # fmt: skip
 NAMES = {
     "plan": (
         "fabrics[0].name", "borders[0].fabric", "borders[1].corner_fabric", "backing.fabric",
-        "binding.fabric", "sleeve.fabric",
+        "binding.fabric", "sleeve.fabric", "label.fabric", "batting.packages[0].name",
     ),
     "lay": ("cloths[0].name", "pieces[0].name", "pieces[0].cloth", "runs[0].name", "runs[0].cloth"),
 }  # fmt: skip
 OBJECTS = {
     "plan": (
         "quilt", "fabrics[0]", "fabrics[0].shrinkage", "fabrics[1].on_hand[0]", "borders[0]",
-        "backing", "batting", "binding", "sleeve",
+        "backing", "batting", "binding", "sleeve", "label", "batting.packages[0]",
     ),
     "lay": ("cloths[0]", "cloths[0].on_hand[0]", "pieces[0]", "runs[0]"),
 }  # fmt: skip
 LISTS = {
-    "plan": ("fabrics", "fabrics[0].on_hand", "borders"),
+    "plan": ("fabrics", "fabrics[0].on_hand", "borders", "batting.packages"),
     "lay": ("cloths", "cloths[0].on_hand", "pieces", "runs"),
 }
 OPTIONAL = {  # keys that a file may leave out
     "plan": {
         "quilt.copies", "quilt.kits", "fabrics[1].on_hand[0].count", "fabrics[0].one_way_print",
         "fabrics[0].buy_more", "fabrics[0].shrinkage", "fabrics[0].on_hand", "backing", "batting",
-        "binding", "sleeve", "borders", "borders[0].mitre_margin", "borders[0].squaring",
+        "binding", "sleeve", "label", "borders", "borders[0].mitre_margin", "borders[0].squaring",
+        "backing.panels", "backing.frame", "backing.narrowest_panel", "backing.accent_width",
+        "batting.source", "batting.roll_width", "batting.roll_sale_unit", "batting.packages[0]",
+        "sleeve.shape", "sleeve.shorter", "sleeve.split_above", "sleeve.gap", "label.hem",
         "borders[0].first", "borders[0].piecing",
         "borders[0].sizing", "borders[1].corner_fabric",
         "fabrics[0]", "fabrics[1].on_hand[0]", "borders[0]", "fabrics",
@@ -283,6 +290,24 @@ PART_ROWS = [
             ("borders[0].sizing", "blocks")),
     row("plan", "a strip of a fabric of no name here", "borders[0].top_fabric", "velvet"),
     row("plan", "a block of no size", "borders[0].block", "0"),
+    row("plan", "a package of no name in the table", "batting.package", "huge"),
+    row("plan", "an overage that is no length", "backing.overage_top", "wide"),
+    row("plan", "no overage", "backing.overage", MISSING),
+    row("plan", "an accent strip of no cloth here", "backing.accent_fabric", "velvet"),
+    changed(
+        "plan", "an accent strip as wide as the backing", "backing.accent_width",
+        ("backing.accent_fabric", "lamp gold"), ("backing.accent_width", "60"),
+    ),
+    changed(
+        "plan", "two packages of one name", "batting.packages[1].name",
+        ("batting.packages[1].name", "craft"),
+    ),
+    changed(
+        "plan", "a repeat longer than the cloth", "fabrics[2].repeat",
+        ("fabrics[2].repeat", "100"), ("fabrics[2].buy_more", False),
+        ("fabrics[2].on_hand", [{"across": "42", "along": "90", "count": 3}]),
+    ),
+    row("plan", "a label larger than the quilt", "label.length", "75"),
     row("plan", "a price that is no number", "fabrics[0].price_per_metre", "a lot"),
     changed(
         "plan", "a price by the yard and another by the metre", "fabrics[0].price_per_metre",

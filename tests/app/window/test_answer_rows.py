@@ -9,10 +9,10 @@ import pytest
 
 from app.window import answer_rows
 from core import edit
-from core.finish.batting import BattingPlan
+from core.finish.batting import plan_batting
 from core.lengths import Units, typeset
 from core.plan import Plan, make_plan
-from core.quilt import Project
+from core.quilt import Batting, Project
 from core.sewing import sewing
 
 
@@ -35,8 +35,10 @@ def test_a_fabric_that_nothing_is_cut_from_is_not_to_be_bought(demo: Project) ->
 
 
 def test_batting_without_a_package_is_bought_by_the_roll(plan: Plan) -> None:
-    huge = replace(plan, batting=BattingPlan(Fraction(200), Fraction(210), None))
-    assert answer_rows.to_buy(huge)[-1].cells[1] == "by the roll, 200 × 210 in"
+    huge = replace(plan, batting=plan_batting(Batting(), Fraction(192), Fraction(202)))
+    assert answer_rows.to_buy(huge)[-1].cells[1] == typeset(
+        "16 3/4 yd by the roll, 96 in wide, 2 joins in each"
+    )
 
 
 def test_every_part_has_a_row_led_by_its_letter(plan: Plan) -> None:
@@ -77,7 +79,8 @@ def test_figures_are_in_the_units_of_the_project(demo: Project) -> None:
 
 
 def test_a_quilt_without_parts_has_its_size_as_its_only_figure(demo: Project) -> None:
-    bare = replace(demo, borders=(), backing=None, batting=None, binding=None, sleeve=None)
+    bare = replace(demo, borders=(), backing=None, batting=None, binding=None)
+    bare = replace(bare, sleeve=None, label=None)
     assert [row.cells[0] for row in answer_rows.figures(make_plan(bare))] == [
         "Quilt with its borders"
     ]

@@ -10,8 +10,7 @@ from typing import Any
 import pytest
 
 from app.window.field import Field, Kind, PartKind, summary, value_at
-from app.window.fields import PARTS
-from app.window.fields_cloth import ON_HAND
+from app.window.fields import INNER, PARTS
 from core.binding_choices import (
     AccentKind,
     BiasMethod,
@@ -23,9 +22,24 @@ from core.binding_choices import (
 )
 from core.fabric import Grain
 from core.project_file import to_document
-from core.quilt import Closing, Corners, First, Fold, Joins, Kits, Piecing, Project, Seams, Sizing
+from core.quilt import (
+    BattingFrom,
+    Closing,
+    Corners,
+    First,
+    Fold,
+    Frame,
+    Joins,
+    Kits,
+    Panels,
+    Piecing,
+    Project,
+    Seams,
+    Sizing,
+    SleeveShape,
+)
 
-KINDS = (*PARTS, ON_HAND)
+KINDS = (*PARTS, *INNER)
 FIELDS = [
     pytest.param(kind, field, id=f"{kind.key}.{field.key}")
     for kind in KINDS
@@ -40,6 +54,10 @@ CHOICES: dict[str, AbstractSet[StrEnum]] = {
     "borders.piecing": set(Piecing),
     "borders.sizing": set(Sizing),
     "backing.seams": set(Seams),
+    "backing.panels": set(Panels),
+    "backing.frame": set(Frame),
+    "batting.source": set(BattingFrom),
+    "sleeve.shape": set(SleeveShape),
     "binding.fold": set(Fold),
     "binding.grain": set(Grain),
     "binding.joins": set(Joins),
@@ -59,12 +77,17 @@ def keys(part: dict[str, Any], parent: str = "") -> Iterator[str]:
     for key, value in part.items():
         if isinstance(value, dict):
             yield from keys(value, f"{parent}{key}.")
-        elif key != "on_hand":
+        elif key not in ("on_hand", "packages"):
             yield f"{parent}{key}"
 
 
 def example(demo: Project, kind: PartKind) -> dict[str, Any]:
-    path = {"fabrics": "fabrics[1]", "borders": "borders[0]", "on_hand": "fabrics[1].on_hand[0]"}
+    path = {
+        "fabrics": "fabrics[1]",
+        "borders": "borders[0]",
+        "on_hand": "fabrics[1].on_hand[0]",
+        "packages": "batting.packages[0]",
+    }
     part: dict[str, Any] = value_at(to_document(demo), path.get(kind.key, kind.key))
     return part
 

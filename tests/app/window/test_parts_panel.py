@@ -217,7 +217,7 @@ def choose(section: PartSection, words: str) -> None:
 
 def test_a_piece_on_hand_is_added_within_its_fabric(window: MainWindow) -> None:
     window.parts.show_field("fabrics[0].name")
-    on_hand = window.parts.fabrics.sections[0].on_hand
+    on_hand = window.parts.fabrics.sections[0].inner
     assert on_hand is not None
     on_hand.add.click()
     [piece] = window.document.project.fabrics[0].on_hand

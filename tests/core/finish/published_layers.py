@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from core.finish.batting import plan_batting
-from core.finish.sleeve import SPLIT_ABOVE, plan_sleeve
+from core.finish.sleeve import plan_sleeve
 from core.lengths import Inches, parse
 from core.plan import make_plan
 from core.quilt import Batting, Project, Quilt, Sleeve
@@ -43,7 +43,7 @@ def batted(
 def package(width: Inches | int, length: Inches | int) -> str | None:
     """The package for a batting of exactly this size."""
     found = plan_batting(Batting(F(0)), F(width), F(length)).package
-    return None if found is None else found[0]
+    return None if found is None else found.name
 
 
 BATTINGS = (
@@ -124,7 +124,7 @@ SLEEVES = (
     Value("3 in: strip 6 1/2", HILL, F(13, 2), lambda: sleeve(3, 28)[0]),
     Value("never under 6 1/2", PRAIRIE, F(13, 2), lambda: sleeve(3)[0]),
     Value("8 1/2 advised", PRAIRIE, F(17, 2), lambda: sleeve(4, 60)[0]),
-    Value("wider than 90: split", HILL, 90, lambda: SPLIT_ABOVE),
+    Value("wider than 90: split", HILL, 90, lambda: Sleeve("").split_above),
     Value("a sleeve of 91 is told to be split", HILL, True, lambda: split_notice(92)),
     Value("a sleeve of 90 is not", HILL, False, lambda: split_notice(91)),
     Value("flat tube 4 1/4: strip 9", HAPPY, 9, lambda: sleeve(F(17, 4))[0]),
