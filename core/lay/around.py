@@ -25,10 +25,10 @@ from core.lay.improve import improve
 from core.lay.lay import BOLT, Rect
 from core.lay.names import Result, things
 from core.lay.partition import overlap
-from core.lay.places import Arrangement, Placed, box_of, end_of, meet, sheet_size
+from core.lay.places import Arrangement, Placed, box_of, end_of, meet, trees
 from core.lay.problem import Cloth, Piece
 from core.lay.shuffle import shuffles
-from core.lay.slabs import Box, slabs
+from core.lay.slabs import Box
 from core.lay.stop import Stop
 from core.lay.ticks import Board, Task, task_of
 from core.lengths import Inches
@@ -70,6 +70,9 @@ class _Search:
         """The first lay, always legal: beside and behind what has its place."""
         placed = self.ask.arrangements[0]
         boards = next(self.ask.boards(placed, last, self.seed))
+        if self.ask.stages is not None:  # what lies beside a pin may take more stages
+            spoilt = {p.sheet for p in placed} | {flaw.sheet for flaw in self.ask.flaws}
+            boards = tuple(board for board in boards if board.sheet not in spoilt)
         return self._lay(placed, boards, last, behind=True)
 
     def behind(self, last: Inches) -> None:
@@ -156,6 +159,8 @@ class _Search:
 
     def _consider(self, result: Result) -> None:
         cost = _cost(result)
+        if self.ask.stages is not None and _stages(result) > self.ask.stages:
+            return
         if self.cost is None or cost < self.cost:
             self.best, self.cost = result, cost
             self._report()
@@ -216,14 +221,15 @@ def _cost(result: Result) -> Cost:
 
 def _cuts(task: Task, there: list[Placed]) -> int:
     """How many cuts free everything, each sheet cut where its last thing ends."""
-    total = 0
-    for sheet in {one.sheet for one in there}:
-        on_sheet = [(box_of(one.rect), one) for one in there if one.sheet == sheet]
-        end = max(one.rect.end for _, one in on_sheet)
-        box = (
-            Fraction(0),
-            Fraction(0),
-            *(sheet_size(task.cloth, sheet) or (task.cloth.usable_width, end)),
-        )
-        total += slabs(box, on_sheet, crosswise_first=sheet.on == BOLT).cuts
-    return total
+    end = max((one.rect.end for one in there if one.sheet.on == BOLT), default=Fraction(0))
+    return sum(tree.cuts for tree in trees(task.cloth, there, end))
+
+
+def _stages(result: Result) -> int:
+    """In how many stages the sheets, as they are bought, are cut."""
+    task, there = result.task, list(things(result))
+    end = max((one.rect.end for one in there if one.sheet.on == BOLT), default=Fraction(0))
+    bought = task.cloth.available(task.cloth.bought(end))
+    return max(
+        (tree.stages for tree in trees(task.cloth, there, bought, few_stages=True)), default=0
+    )

@@ -7,7 +7,7 @@ in several ways; they are the boards that the ordinary search lays on.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import islice
 from random import Random
 
@@ -35,10 +35,12 @@ class Ask:
     arrangements: tuple[Arrangement, ...]
     flaws: tuple[Flaw, ...]
     reached: Inches
+    stages: int | None = None
 
     def task(self, placed: Arrangement = ()) -> Task:
         """What is left to cut, in ticks, on sheets that are whole."""
-        return task_of(self.cloth, *rest_of(self.pieces, self.runs, placed), self.marks())
+        task = task_of(self.cloth, *rest_of(self.pieces, self.runs, placed), self.marks())
+        return replace(task, stages=self.stages)
 
     def marks(self) -> list[Inches]:
         """Every length that the ticks must make up."""
@@ -83,4 +85,4 @@ def ask_of(problem: LayProblem, cloth: Cloth) -> Ask:
     own = {piece.name for piece in pieces}
     motifs = [m.rect.end for m in problem.motifs if m.name in own and m.sheet.on == BOLT]
     pins = end_of(tuple(one for one in found[0] if one.pinned))
-    return Ask(cloth, pieces, runs, found, flaws, max([pins, *motifs]))
+    return Ask(cloth, pieces, runs, found, flaws, max([pins, *motifs]), problem.stages)

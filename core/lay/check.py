@@ -39,7 +39,7 @@ def _faults(problem: LayProblem, lay: Lay) -> Iterator[Fault]:
         yield from _apart(laid)
         yield from _within(cloth, laid)
         yield from _buying(cloth, laid)
-        yield from cutting_faults(laid)
+        yield from cutting_faults(laid, problem.stages)
     unplaced = {gone.name: gone.count for gone in lay.unplaced}
     yield from _not_asked(problem, unplaced)
     for piece in problem.pieces:

@@ -12,12 +12,13 @@ from collections.abc import Iterator
 from core.lay.fault import Fault, FaultKind
 from core.lay.lay import ClothLay, Cut, Direction, Rect, Sheet
 
-InHand = set[tuple[Sheet, Rect]]
+# Each rectangle with the stage, and the direction, of the cut that made it.
+InHand = dict[tuple[Sheet, Rect], tuple[int, Direction | None]]
 
 
-def cutting_faults(laid: ClothLay) -> Iterator[Fault]:
+def cutting_faults(laid: ClothLay, stages: int | None = None) -> Iterator[Fault]:
     """What goes wrong when the cuts of one cloth's lay are made in order."""
-    in_hand: InHand = set(laid.sheets)
+    in_hand: InHand = dict.fromkeys(laid.sheets, (0, None))
     for number, cut in enumerate(laid.cuts, 1):
         if (cut.sheet, cut.region) not in in_hand:
             yield Fault(
@@ -30,8 +31,15 @@ def cutting_faults(laid: ClothLay) -> Iterator[Fault]:
                 FaultKind.CUTS, (laid.name,), f"cut {number} of {laid.name} misses its rectangle"
             )
         else:
-            in_hand.remove((cut.sheet, cut.region))
-            in_hand |= {(cut.sheet, half) for half in _halves(cut)}
+            stage, direction = in_hand.pop((cut.sheet, cut.region))
+            stage += cut.direction is not direction
+            in_hand |= {(cut.sheet, half): (stage, cut.direction) for half in _halves(cut)}
+            if stages is not None and stage > stages:
+                yield Fault(
+                    FaultKind.STAGES,
+                    (laid.name,),
+                    f"cut {number} of {laid.name} is of stage {stage}, and {stages} are allowed",
+                )
     yield from _left_in_hand(laid, in_hand)
 
 
@@ -43,11 +51,11 @@ def _left_in_hand(laid: ClothLay, in_hand: InHand) -> Iterator[Fault]:
                 (placed.name,),
                 f"the cuts do not free {placed.name} {placed.copy} exactly",
             )
-        in_hand.discard((placed.sheet, placed.rect))
+        in_hand.pop((placed.sheet, placed.rect), None)
     for offcut in laid.offcuts:
         if (offcut.sheet, offcut.rect) not in in_hand:
             yield Fault(FaultKind.OFFCUT, (laid.name,), f"{laid.name}: an offcut is not left over")
-        in_hand.discard((offcut.sheet, offcut.rect))
+        in_hand.pop((offcut.sheet, offcut.rect), None)
 
 
 def _strictly_inside(cut: Cut) -> bool:

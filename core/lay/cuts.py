@@ -2,7 +2,7 @@
 
 The bolt is first cut crosswise from its straightened end; then each slab is cut
 in turn, all slabs of one stage before the next stage, those that need the same
-ruler settings one after the other.
+ruler setting one after the other.
 """
 
 from __future__ import annotations
@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from core.lay.lay import BOLT, Cut, Direction, Offcut, Placement, Rect, Sheet
-from core.lay.slabs import Box, Slab, slabs
+from core.lay.slabs import Box, Measure, Slab, slabs
 from core.lengths import Inches
 
 # The narrowest offcut worth keeping, either way (common practice, no source).
@@ -19,14 +19,15 @@ WORTH_KEEPING = Fraction(2)
 
 
 def cut_order(
-    sheet: Sheet, cloth: Rect, placements: Sequence[Placement]
+    sheet: Sheet, cloth: Rect, placements: Sequence[Placement], *, few_stages: bool = False
 ) -> tuple[tuple[Cut, ...], tuple[Offcut, ...]]:
     """The cuts that take the sheet apart into `placements`, and what is left to keep.
 
+    With `few_stages` the direction of the cuts changes as seldom as it can.
     Raises `core.lay.slabs.NotGuillotine` if no edge-to-edge cuts do so.
     """
     things = [(_box(placed.rect), placed) for placed in placements]
-    tree = slabs(_box(cloth), things, crosswise_first=sheet.on == BOLT)
+    tree = slabs(_box(cloth), things, crosswise_first=sheet.on == BOLT, few_stages=few_stages)
     return tuple(_cuts(sheet, tree)), tuple(_offcuts(sheet, tree))
 
 
@@ -39,16 +40,30 @@ def _rect(box: Box) -> Rect:
 
 
 def _cuts(sheet: Sheet, tree: Slab[Placement]) -> Iterator[Cut]:
-    stage = [tree]
+    stage, setting = [tree], None
     while stage:
-        for slab in sorted(stage, key=_settings):
-            yield from _cuts_of(sheet, slab)
+        for slab in _in_turn(stage, setting):
+            for cut in _cuts_of(sheet, slab):
+                setting = cut.measure
+                yield cut
         stage = [part for slab in stage for part in slab.parts]
 
 
-def _settings(slab: Slab[Placement]) -> tuple[object, ...]:
+def _in_turn(
+    stage: Sequence[Slab[Placement]], setting: Measure | None
+) -> Iterator[Slab[Placement]]:
+    """The slabs of one stage, next always one that is cut at the setting that stands."""
+    left = sorted((slab for slab in stage if slab.parts), key=_settings)
+    while left:
+        slab = next((slab for slab in left if _settings(slab)[0] == setting), left[0])
+        left.remove(slab)
+        setting = _settings(slab)[-1]
+        yield slab
+
+
+def _settings(slab: Slab[Placement]) -> tuple[Measure, ...]:
     axis = 3 if slab.direction is Direction.CROSSWISE else 2
-    return tuple(part.box[axis] for part in slab.parts)
+    return tuple(part.box[axis] for part in slab.parts[:-1])
 
 
 def _cuts_of(sheet: Sheet, slab: Slab[Placement]) -> Iterator[Cut]:

@@ -24,6 +24,7 @@ class FaultKind(StrEnum):
     BOUGHT = "bought wrongly"
     BOUND = "wrong claim"
     CUTS = "cuts"
+    STAGES = "stages"
     OFFCUT = "offcut"
     PIN = "pin"
     FLAW = "flaw"

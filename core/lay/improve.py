@@ -20,6 +20,7 @@ from typing import NamedTuple
 
 from core.lay.bound import above, least_along, raised
 from core.lay.builds import can_build, within
+from core.lay.plain import plain_lay, stages_of
 from core.lay.pursue import Pursuit
 from core.lay.rows import can_fill_rows, fill_rows, one_dimensional
 from core.lay.start import Packing, Rules, pack
@@ -29,7 +30,7 @@ from core.lay.tidy import bolt_tree, tidied
 from core.lay.tries import Order, Way, tries
 from core.lengths import Inches
 
-Score = tuple[int, Inches, int, int, int, int]
+Score = tuple[int, Inches, int, int, int, int, int]
 # Once nothing less can be bought, so many more tries without success are the last.
 PATIENCE = 40
 # Of lays that cost the same, so many are looked at for their cuts and offcuts.
@@ -54,9 +55,14 @@ class Found(NamedTuple):
 
 
 def score(task: Task, packing: Packing) -> Score:
-    """What counts, in this order: see `_cost`, then the cuts and one large offcut."""
+    """What counts, in this order: see `_cost`, the cuts, their settings, one large offcut."""
     tree = bolt_tree(task, packing.laid, packing.used)
-    return *_cost(task, packing), tree.cuts, -int(tree.largest_waste)
+    return (
+        *_cost(task, packing),
+        tree.cuts,
+        len(tree.settings()),
+        -int(tree.largest_waste),
+    )
 
 
 def _cost(task: Task, packing: Packing) -> tuple[int, Inches, int, int]:
@@ -76,6 +82,8 @@ def improve(
     """The best lay found for one cloth until `stop`; always at least one is tried."""
     search = _Search(task, rng, on_better)
     milestone, flat = EARLY, one_dimensional(task)
+    if task.stages is not None:
+        search.consider(plain_lay(task))
     for number, (order, rules) in enumerate(tries(task, rng, lambda: search.way)):
         if number and (stop.reached(number) or search.finished):
             break
@@ -168,7 +176,10 @@ class _Search:
         """Tidy a packing and keep it if it is better."""
         used = _used(self.task, packing.laid)
         laid = tidied(self.task, packing.laid, used)
-        new = score(self.task, tidy := packing._replace(laid=laid, used=_used(self.task, laid)))
+        tidy = packing._replace(laid=laid, used=_used(self.task, laid))
+        if self.task.stages is not None and stages_of(self.task, tidy) > self.task.stages:
+            return
+        new = score(self.task, tidy)
         if self.best_score is None or new[:4] < self.best_score[:4]:
             # What tidying adds depends on inches, and the search must not.
             self.untidied = packing._replace(used=used)

@@ -23,6 +23,7 @@ FORMAT: Final = "crossgrain-lay"
 VERSION: Final = 1
 MOST_FLAWS: Final = 100
 MOST_CLOTHS: Final = 20
+MOST_STAGES: Final = 20
 _PRICE = re.compile(r"\d{1,6}(?:[.,]\d{1,2})?", re.ASCII)
 _PERCENT = re.compile(r"(\d{1,2}(?:[.,]\d+)?)\s*%", re.ASCII)
 
@@ -44,6 +45,7 @@ def problem_from_text(text: str) -> LayProblem:
         top.each("pins", lambda data, at: _pin(Fields(data, at, units)), most=MOST_PIECES),
         top.each("flaws", lambda data, at: _flaw(Fields(data, at, units)), most=MOST_FLAWS),
         top.each("motifs", lambda data, at: _motif(Fields(data, at, units)), most=MOST_FLAWS),
+        top.count("stages", most=MOST_STAGES) if top.has("stages") else None,
     )
     top.done()
     require_layable(problem)

@@ -10,13 +10,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from itertools import islice
-from random import Random
 from typing import NamedTuple, TypeAlias
 
-from core.lay.lay import BOLT, Rect, Sheet
-from core.lay.partition import overlap, partitions
+from core.lay.lay import BOLT, Direction, Rect, Sheet
+from core.lay.partition import overlap
 from core.lay.problem import Cloth, LayProblem, Motif, Piece, Pin, Run
-from core.lay.slabs import Box, NotGuillotine
+from core.lay.slabs import Box, NotGuillotine, Slab, slabs
 from core.lengths import Inches
 
 # So many ways to place the motifs are looked at for one that can be cut.
@@ -59,7 +58,7 @@ def arrangements(problem: LayProblem, cloth: Cloth) -> Iterator[Arrangement]:
     flaws = [(flaw.sheet, flaw.rect) for flaw in problem.flaws if flaw.cloth == cloth.name]
     ways = [list(_holding(motif, parts[motif.name], cloth, pinned)) for motif in motifs]
     for arrangement in islice(_combined(pinned, ways, flaws), MOST_ARRANGEMENTS):
-        if can_be_cut(arrangement, cloth):
+        if can_be_cut(arrangement, cloth, problem.stages):
             yield arrangement
 
 
@@ -148,20 +147,27 @@ def box_of(rect: Rect) -> Box:
     return rect.x, rect.y, rect.across, rect.along
 
 
-def can_be_cut(arrangement: Arrangement, cloth: Cloth) -> bool:
-    """Whether edge-to-edge cuts free all of it."""
-    for sheet in {one.sheet for one in arrangement}:
-        kept = [one.rect for one in arrangement if one.sheet == sheet]
-        across, along = sheet_size(cloth, sheet) or (
-            cloth.usable_width,
-            max(rect.end for rect in kept) + 1,
-        )
+def can_be_cut(arrangement: Arrangement, cloth: Cloth, stages: int | None) -> bool:
+    """Whether edge-to-edge cuts in so many stages free all of it."""
+    try:
+        found = list(trees(cloth, arrangement, end_of(arrangement), few_stages=True))
+    except NotGuillotine:
+        return False
+    # The bolt is cut across behind it all; that is a stage more unless it begins so.
+    return stages is None or all(
+        tree.stages + (tree.direction is not Direction.CROSSWISE) <= stages for tree in found
+    )
+
+
+def trees(
+    cloth: Cloth, placed: Sequence[Placed], bolt: Inches, *, few_stages: bool = False
+) -> Iterator[Slab[Placed]]:
+    """The cut tree of each sheet with something on it; the bolt is `bolt` long."""
+    for sheet in sorted({one.sheet for one in placed}, key=lambda sheet: (sheet.on, sheet.copy)):
+        on_sheet = [(box_of(one.rect), one) for one in placed if one.sheet == sheet]
+        across, along = sheet_size(cloth, sheet) or (cloth.usable_width, bolt)
         box = Fraction(0), Fraction(0), across, along
-        try:
-            next(partitions(box, [box_of(rect) for rect in kept], (), Random(0)))
-        except NotGuillotine:
-            return False
-    return True
+        yield slabs(box, on_sheet, crosswise_first=sheet.on == BOLT, few_stages=few_stages)
 
 
 def end_of(arrangement: Arrangement) -> Inches:

@@ -133,7 +133,11 @@ class Motif:
 
 @dataclass(frozen=True, slots=True)
 class LayProblem:
-    """Everything to lay; each piece and run names the cloth it is cut from."""
+    """Everything to lay; each piece and run names the cloth it is cut from.
+
+    All is to be cut in at most so many `stages`: a stage is as many cuts one way
+    as one likes, then the pieces are turned (None: any number).
+    """
 
     cloths: tuple[Cloth, ...]
     pieces: tuple[Piece, ...] = ()
@@ -141,3 +145,4 @@ class LayProblem:
     pins: tuple[Pin, ...] = ()
     flaws: tuple[Flaw, ...] = ()
     motifs: tuple[Motif, ...] = ()
+    stages: int | None = None

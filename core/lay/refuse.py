@@ -20,6 +20,7 @@ from core.refusal import Refusal
 # A plan for one quilt, or a class's kits, has a few hundred pieces.
 MOST_PIECES: Final = 2000
 MOST_SHEETS: Final = 1000
+FEWEST_STAGES: Final = 2
 
 
 def require_layable(problem: LayProblem) -> None:
@@ -47,6 +48,10 @@ def require_layable(problem: LayProblem) -> None:
         for place, name in enumerate(run.cloths):
             other = _cloth_of(path, replace(run, cloth=name), cloths, f"cloths[{place}]")
             _require_run(path, run, other)
+    if problem.stages is not None and problem.stages < FEWEST_STAGES:
+        raise Refusal(
+            "stages", "rows and what stands in them take 2 stages; write 2 or more, or null"
+        )
     _require_few(problem)
     require_places(problem)
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import combinations
 
 from core.fabric import Grain
@@ -192,6 +193,14 @@ def _cannot_be_cut(problem: LayProblem, cloth: Cloth) -> Refusal:
             "motifs",
             f'no place on "{cloth.name}" was found where each motif lies inside its piece, '
             "clear of pins and flaws, and edge-to-edge cuts free them; move a motif or a pin",
+        )
+    if problem.stages is not None and next(
+        arrangements(replace(problem, stages=None), cloth), None
+    ):
+        return Refusal(
+            "stages",
+            f'what is pinned on "{cloth.name}" takes more stages of cuts than {problem.stages}; '
+            "allow more, or move a pin",
         )
     return Refusal(
         "pins", f'no edge-to-edge cuts free all that is pinned on "{cloth.name}"; move a pin'

@@ -152,6 +152,7 @@ def only(problem: LayProblem, name: str) -> LayProblem:
         tuple(pin for pin in problem.pins if cloth_of(pin, homes[pin.name]) == name),
         tuple(flaw for flaw in problem.flaws if flaw.cloth == name),
         tuple(motif for motif in problem.motifs if homes[motif.name].cloth == name),
+        problem.stages,
     )
 
 

@@ -39,6 +39,17 @@ class Slab(Generic[Thing]):
         return max(0, len(self.parts) - 1) + sum(part.cuts for part in self.parts)
 
     @property
+    def stages(self) -> int:
+        """How often the direction of the cuts must change, the first one counted."""
+        return 1 + max(part.stages for part in self.parts) if self.parts else 0
+
+    def settings(self) -> set[Measure]:
+        """The different measures at which the cuts are made, each from the fresh edge."""
+        axis = 3 if self.direction is Direction.CROSSWISE else 2
+        own = {part.box[axis] for part in self.parts[:-1]}
+        return own.union(*(part.settings() for part in self.parts))
+
+    @property
     def largest_waste(self) -> Measure:
         if self.waste:
             return self.box[2] * self.box[3]
@@ -50,12 +61,17 @@ class NotGuillotine(ValueError):
 
 
 def slabs(
-    box: Box, things: Sequence[tuple[Box, Thing]], *, crosswise_first: bool = False
+    box: Box,
+    things: Sequence[tuple[Box, Thing]],
+    *,
+    crosswise_first: bool = False,
+    few_stages: bool = False,
 ) -> Slab[Thing]:
     """The cut tree of `things` within `box`; raises `NotGuillotine` if there is none.
 
     Where both directions serve, fewer cuts win, then the larger piece of waste;
-    `crosswise_first` settles it for the first cuts.
+    `crosswise_first` settles it for the first cuts, and with `few_stages` the
+    fewest stages win before that.
     """
     if not things:
         return Slab(box)
@@ -65,13 +81,13 @@ def slabs(
     for direction in (Direction.CROSSWISE, Direction.LENGTHWISE):
         groups = _groups(box, things, direction)
         if len(groups) > 1:
-            parts = tuple(slabs(part, inside) for part, inside in groups)
+            parts = tuple(slabs(part, inside, few_stages=few_stages) for part, inside in groups)
             ways.append(Slab(box, direction, parts))
-            if crosswise_first:
+            if crosswise_first and not few_stages:
                 break
     if not ways:
         raise NotGuillotine(f"no edge-to-edge cut through {box} misses all {len(things)} things")
-    return min(ways, key=lambda way: (way.cuts, -way.largest_waste))
+    return min(ways, key=lambda way: (way.stages * few_stages, way.cuts, -way.largest_waste))
 
 
 def _groups(

@@ -113,7 +113,9 @@ def _cloth_lay(
     offcuts: list[Offcut] = []
     for sheet, rect in sheets:
         on_sheet = [placed for placed in placements if placed.sheet == sheet]
-        more_cuts, more_offcuts = cut_order(sheet, rect, on_sheet)
+        more_cuts, more_offcuts = cut_order(
+            sheet, rect, on_sheet, few_stages=problem.stages is not None
+        )
         cuts += more_cuts
         offcuts += [one for one in more_offcuts if not _flawed(one, spoilt)]
     return ClothLay(

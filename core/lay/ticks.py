@@ -101,7 +101,7 @@ class Task:
     """What to cut from one cloth, in ticks.
 
     The first `start` ticks of the bolt are bought anyway; the lay on the bolt
-    begins behind them.
+    begins behind them. Cuts are made in at most so many `stages` (None: any).
     """
 
     cloth: Cloth
@@ -111,6 +111,7 @@ class Task:
     strips: tuple[Strip, ...]
     boards: tuple[Board, ...]
     start: int = 0
+    stages: int | None = None
 
     @property
     def bolt(self) -> int:

@@ -32,7 +32,8 @@ def problem_at(number: int) -> LayProblem:
         if (piece := _piece(rng, f"piece {number}", rng.choice(cloths)))
     ]
     runs = [_run(rng, f"run {number}", cloths) for number in range(rng.randint(0, 2))]
-    problem = LayProblem(cloths, tuple(pieces), tuple(runs))
+    stages = rng.choice((None, None, None, 2, 3))
+    problem = LayProblem(cloths, tuple(pieces), tuple(runs), stages=stages)
     return _with_places(rng, problem) if rng.random() < 0.5 else problem
 
 

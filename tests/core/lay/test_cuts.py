@@ -59,3 +59,22 @@ def test_a_pinwheel_cannot_be_cut_edge_to_edge() -> None:
     )
     with pytest.raises(NotGuillotine):
         cut_order(BOLT, rect(0, 0, 3, 3), pinwheel)
+
+
+def test_a_slab_goes_on_at_the_setting_that_the_last_one_ended_at() -> None:
+    things = placed(
+        rect(0, 0, 6, 9), rect(6, 0, 10, 9),
+        rect(0, 9, 6, 8), rect(6, 9, 12, 8),
+        rect(0, 17, 10, 7), rect(10, 17, 12, 7),
+    )  # fmt: skip
+    cuts, _ = cut_order(BOLT, rect(0, 0, 40, 24), things)
+    settings = [cut.measure for cut in cuts if cut.direction is Direction.LENGTHWISE]
+    assert settings == [6, 10, 10, 12, 6, 12]
+
+
+def test_few_stages_are_chosen_before_few_cuts() -> None:
+    # Three columns first and their ends off after: two stages. Rows first: three.
+    things = placed(rect(0, 0, 10, 9), rect(10, 0, 10, 20), rect(20, 0, 10, 20))
+    hand = Sheet("on_hand[0]")
+    cuts, _ = cut_order(hand, rect(0, 0, 30, 20), things, few_stages=True)
+    assert [cut.direction.value for cut in cuts] == ["lengthwise", "lengthwise", "crosswise"]
