@@ -59,7 +59,7 @@ def _maybe(length: Inches | None) -> str | None:
 def _fabric(plan: Plan, fabric: FabricPlan) -> dict[str, Any]:
     cost = fabric.buy.cost
     return {
-        **cloth_document(fabric.lay),
+        **cloth_document(fabric.lay, plan.project.cutting_table),
         "buy": {
             "along": str(fabric.buy.along),
             "sale_text": fabric.buy.sale_text,
@@ -72,7 +72,7 @@ def _fabric(plan: Plan, fabric: FabricPlan) -> dict[str, Any]:
                 "number": step.number,
                 "on": step.sheet.on,
                 "on_copy": step.sheet.copy,
-                "text": sentence(step, plan.project.units),
+                "text": sentence(step, plan.project.units, plan.project.cutting_table),
             }
             for step in fabric.steps
         ],

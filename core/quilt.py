@@ -34,6 +34,7 @@ from core.layers import (
     SleeveShape,
 )
 from core.lengths import Inches, Units
+from core.table import Table, default_table
 
 # What is imported here for the project is to be had from here too.
 __all__ = [
@@ -224,6 +225,12 @@ class Project:
     sleeve: Sleeve | None = None
     units: Units = Units.INCHES
     label: Label | None = None
+    table: Table | None = None  # None: the default of the units
+
+    @property
+    def cutting_table(self) -> Table:
+        """The table that it is cut on."""
+        return self.table or default_table(self.units)
 
     def fabric(self, name: str) -> Fabric:
         """The fabric of that name; every part names one (see `core.project_file`)."""

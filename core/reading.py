@@ -165,6 +165,13 @@ class Fields:
             raise Refusal(self.at(key), f"write a whole number from 1 to {most}")
         return value
 
+    def whole(self, key: str, default: object = _REQUIRED, *, most: int) -> int:
+        """A whole number from 0 to `most`."""
+        value = self.raw(key, default)
+        if isinstance(value, bool) or not isinstance(value, int) or not 0 <= value <= most:
+            raise Refusal(self.at(key), f"write a whole number from 0 to {most}")
+        return value
+
     def each(self, key: str, read: Callable[[object, str], Item], *, most: int) -> tuple[Item, ...]:
         """Every item of the list at `key` (absent: none), read with its own path."""
         value = self.raw(key, [])

@@ -16,6 +16,7 @@ from typing import Final
 
 from core.lay.lay import Cut, Direction, Rect, Sheet
 from core.lengths import Inches, Units, show, show_size
+from core.table import Hold, Table, hold
 
 CLOTH: Final = "cloth"
 
@@ -56,6 +57,12 @@ class CutStep:
     times: int
     falls: tuple[Fall, ...]
     straightening: bool = False
+
+    def hold(self, table: Table) -> Hold:
+        """How the cloth lies for it, and how often the ruler is laid."""
+        crosswise = self.direction is Direction.CROSSWISE
+        length = self.region.across if crosswise else self.region.along
+        return hold(table, length, crosswise=crosswise)
 
 
 def steps_for(
@@ -161,9 +168,16 @@ class _Namer:
         return Fall(kind, kind.value, rect)
 
 
-def sentence(step: CutStep, units: Units) -> str:
-    """One step in words, its lengths in `units`."""
-    by = show(step.measure, units)
+_FOLDED: Final = ("", ", folded once,", ", folded twice,")
+FOLDED: Final = (
+    "Folded is selvage to selvage, so that the ruler reaches; "
+    "where it does not, move it along the cut and go on."
+)
+
+
+def sentence(step: CutStep, units: Units, table: Table) -> str:
+    """One step in words, its lengths in `units`, as it is cut on `table`."""
+    by, way_held = show(step.measure, units), step.hold(table)
     if step.straightening:
         return f"Straighten the cut end: trim about {by} off, selvage to selvage."
     source = f"the {step.source}" if step.source == CLOTH else step.source
@@ -174,7 +188,9 @@ def sentence(step: CutStep, units: Units) -> str:
     )
     again = "" if step.times == 1 else f", {step.times} times, each from the fresh edge"
     size = show_size(step.region.across, step.region.along, units)
-    return f"Cut {source} ({size}) {way}, {by} from {edge}{again}. {_falls(step, units)}"
+    cut = f"Cut {source} ({size}){_FOLDED[way_held.folds]} {way}, {by} from {edge}{again}."
+    moved = "" if way_held.moves == 1 else f" Lay the ruler {way_held.moves} times."
+    return f"{cut}{moved} {_falls(step, units)}"
 
 
 def _falls(step: CutStep, units: Units) -> str:

@@ -32,7 +32,7 @@ def run(arguments: argparse.Namespace) -> int:
             f"crossgrain: {left.name}: no room was found on the cloth on hand for {left.count}",
             file=sys.stderr,
         )
-    put_out(json_bytes(lay_document(lay)), arguments.json)
+    put_out(json_bytes(lay_document(lay, problem.table)), arguments.json)
     return 0
 
 

@@ -10,7 +10,7 @@ from app.packet.paper import FRAME_WIDTH
 from core.drawing.cloth import sheet_title
 from core.lay.lay import Sheet
 from core.plan import FabricPlan, Plan
-from core.steps import CutStep, sentence
+from core.steps import FOLDED, CutStep, sentence
 
 _NUMBER_AT: Final = 20.0
 _TEXT_AT: Final = 46.0
@@ -28,7 +28,7 @@ def cut_order_pages(plan: Plan) -> tuple[Page, ...]:
         "one that says “each from the fresh edge” after the last of its cuts. The near edge is "
         "the one with the ruler on the picture, and the straight end the one it starts from: "
         "keep every section lying as it is drawn. Selvages are not counted: trim them off first, "
-        "or measure from inside them."
+        "or measure from inside them. " + FOLDED
     )
     column.gap(LINE)
     for fabric_plan in plan.fabrics:
@@ -50,7 +50,7 @@ def _fabric(column: Column, plan: Plan, fabric_plan: FabricPlan) -> None:
 
 
 def _step(column: Column, plan: Plan, step: CutStep) -> None:
-    lines = lines_of(sentence(step, plan.project.units), FRAME_WIDTH - _TEXT_AT)
+    lines = lines_of(_said(plan, step), FRAME_WIDTH - _TEXT_AT)
     column.need(min(len(lines) * LINE + _BETWEEN, BOTTOM / 2))
     for place, line in enumerate(lines):
         top = column.take(LINE)
@@ -59,6 +59,10 @@ def _step(column: Column, plan: Plan, step: CutStep) -> None:
             column.words(f"{step.number}.", _NUMBER_AT, top, bold=True)
         column.words(line, _TEXT_AT, top)
     column.gap(_BETWEEN)
+
+
+def _said(plan: Plan, step: CutStep) -> str:
+    return sentence(step, plan.project.units, plan.project.cutting_table)
 
 
 def _done(column: Column, plan: Plan, fabric_plan: FabricPlan) -> None:

@@ -92,7 +92,7 @@ def cut_order(plan: Plan) -> list[Row]:
                 last = step.sheet
                 title = sheet_title(fabric_plan.fabric, last, lengths[last], units)
                 rows.append(_row(title, heading=True))
-            rows.append(_row(str(step.number), sentence(step, units)))
+            rows.append(_row(str(step.number), sentence(step, units, plan.project.cutting_table)))
     return rows
 
 

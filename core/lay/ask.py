@@ -13,7 +13,7 @@ from random import Random
 
 from core.lay.lay import BOLT, THE_BOLT, Rect
 from core.lay.partition import partitions
-from core.lay.places import Arrangement, arrangements, end_of
+from core.lay.places import Arrangement, arrangements, box_of, end_of
 from core.lay.problem import Cloth, Flaw, LayProblem, Piece, Run
 from core.lay.rest import rest_of
 from core.lay.ticks import Board, Task, task_of
@@ -80,7 +80,12 @@ def ask_of(problem: LayProblem, cloth: Cloth) -> Ask:
     """What a problem asks of one of its cloths."""
     pieces = tuple(piece for piece in problem.pieces if piece.cloth == cloth.name)
     runs = tuple(run for run in problem.runs if run.cloth == cloth.name)
-    flaws = tuple(flaw for flaw in problem.flaws if flaw.cloth == cloth.name)
+    flaws = tuple(
+        sorted(
+            (flaw for flaw in problem.flaws if flaw.cloth == cloth.name),
+            key=lambda flaw: (flaw.sheet.on, flaw.sheet.copy, *box_of(flaw.rect)),
+        )
+    )
     found = tuple(islice(arrangements(problem, cloth), MOST_ARRANGEMENTS))
     own = {piece.name for piece in pieces}
     motifs = [m.rect.end for m in problem.motifs if m.name in own and m.sheet.on == BOLT]

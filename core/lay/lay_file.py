@@ -12,12 +12,14 @@ from pathlib import Path
 from typing import Any, Final
 
 from core.fabric import Grain, OnHand
-from core.lay.lay import BOLT, ClothLay, Cut, Lay, Offcut, Placement, Rect, Sheet
+from core.lay.lay import BOLT, ClothLay, Cut, Direction, Lay, Offcut, Placement, Rect, Sheet
 from core.lay.problem import Cloth, Flaw, LayProblem, Motif, Piece, Pin, Run
 from core.lay.refuse import MOST_PIECES, require_layable
 from core.lengths import Units
 from core.reading import Fields, json_object, text_of
 from core.refusal import Refusal
+from core.table import Table, default_table, hold
+from core.table_file import read_table
 
 FORMAT: Final = "crossgrain-lay"
 VERSION: Final = 1
@@ -46,6 +48,7 @@ def problem_from_text(text: str) -> LayProblem:
         top.each("flaws", lambda data, at: _flaw(Fields(data, at, units)), most=MOST_FLAWS),
         top.each("motifs", lambda data, at: _motif(Fields(data, at, units)), most=MOST_FLAWS),
         top.count("stages", most=MOST_STAGES) if top.has("stages") else None,
+        _table(top),
     )
     top.done()
     require_layable(problem)
@@ -180,16 +183,22 @@ def _region(fields: Fields) -> Rect:
     )
 
 
-def lay_document(lay: Lay) -> dict[str, Any]:
-    """The lay as a JSON object."""
+def _table(top: Fields) -> Table:
+    if not top.has("table"):
+        return default_table(top.units)
+    return read_table(Fields(top.raw("table"), "table", top.units))
+
+
+def lay_document(lay: Lay, table: Table) -> dict[str, Any]:
+    """The lay as a JSON object, its cuts made on `table`."""
     return {
-        "cloths": [cloth_document(cloth) for cloth in lay.cloths],
+        "cloths": [cloth_document(cloth, table) for cloth in lay.cloths],
         "unplaced": [{"name": gone.name, "count": gone.count} for gone in lay.unplaced],
     }
 
 
-def cloth_document(cloth: ClothLay) -> dict[str, Any]:
-    """One cloth's lay as a JSON object."""
+def cloth_document(cloth: ClothLay, table: Table) -> dict[str, Any]:
+    """One cloth's lay as a JSON object, its cuts made on `table`."""
     return {
         "name": cloth.name,
         "bought_along": str(cloth.bought_along),
@@ -198,7 +207,7 @@ def cloth_document(cloth: ClothLay) -> dict[str, Any]:
         "proved_least": cloth.proved_least,
         "placements": [_placement(placed) for placed in cloth.placements],
         "offcuts": [_offcut(offcut) for offcut in cloth.offcuts],
-        "cuts": [_cut(cut) for cut in cloth.cuts],
+        "cuts": [_cut(cut, table) for cut in cloth.cuts],
     }
 
 
@@ -212,13 +221,16 @@ def _offcut(offcut: Offcut) -> dict[str, Any]:
     return {**_sheet(offcut.sheet), **_rect(offcut.rect)}
 
 
-def _cut(cut: Cut) -> dict[str, Any]:
+def _cut(cut: Cut, table: Table) -> dict[str, Any]:
+    held = hold(table, cut.length, crosswise=cut.direction is Direction.CROSSWISE)
     return {
         **_sheet(cut.sheet),
         "direction": cut.direction.value,
         "at": str(cut.at),
         "measure": str(cut.measure),
         "length": str(cut.length),
+        "folds": held.folds,
+        "ruler_moves": held.moves,
         "region": _rect(cut.region),
     }
 

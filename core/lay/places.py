@@ -50,16 +50,27 @@ def arrangements(problem: LayProblem, cloth: Cloth) -> Iterator[Arrangement]:
     every: tuple[Piece | Run, ...] = (*problem.pieces, *problem.runs)
     parts = {part.name: part for part in every}
     pinned = tuple(
-        pinned_at(pin, parts[pin.name])
-        for pin in problem.pins
-        if cloth_of(pin, parts[pin.name]) == cloth.name
+        sorted(
+            (
+                pinned_at(pin, parts[pin.name])
+                for pin in problem.pins
+                if cloth_of(pin, parts[pin.name]) == cloth.name
+            ),
+            key=_from_the_end,
+        )
     )
-    motifs = [motif for motif in problem.motifs if parts[motif.name].cloth == cloth.name]
+    own = (motif for motif in problem.motifs if parts[motif.name].cloth == cloth.name)
+    motifs = sorted(own, key=_from_the_end)
     flaws = [(flaw.sheet, flaw.rect) for flaw in problem.flaws if flaw.cloth == cloth.name]
     ways = [list(_holding(motif, parts[motif.name], cloth, pinned)) for motif in motifs]
     for arrangement in islice(_combined(pinned, ways, flaws), MOST_ARRANGEMENTS):
         if can_be_cut(arrangement, cloth, problem.stages):
             yield arrangement
+
+
+def _from_the_end(one: Placed | Motif) -> tuple[object, ...]:
+    """A key that sorts by place, so that the order in a file decides nothing."""
+    return one.sheet.on, one.sheet.copy, one.rect.y, one.rect.x, one.name
 
 
 def cloth_of(pin: Pin, part: Piece | Run) -> str:

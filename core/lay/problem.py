@@ -13,6 +13,7 @@ from fractions import Fraction
 from core.fabric import Grain, OnHand
 from core.lay.lay import THE_BOLT, Rect, Sheet
 from core.lengths import Inches, round_up
+from core.table import DEFAULT_TABLE, Table
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,7 +137,8 @@ class LayProblem:
     """Everything to lay; each piece and run names the cloth it is cut from.
 
     All is to be cut in at most so many `stages`: a stage is as many cuts one way
-    as one likes, then the pieces are turned (None: any number).
+    as one likes, then the pieces are turned (None: any number). The `table` changes
+    no lay; it tells how each cut is made.
     """
 
     cloths: tuple[Cloth, ...]
@@ -146,3 +148,4 @@ class LayProblem:
     flaws: tuple[Flaw, ...] = ()
     motifs: tuple[Motif, ...] = ()
     stages: int | None = None
+    table: Table = DEFAULT_TABLE

@@ -26,6 +26,7 @@ from core.quilt import (
 )
 from core.reading import Fields, share
 from core.refusal import Refusal
+from core.table_file import read_table
 
 MOST_COPIES = 100
 MOST_ITEMS = 50
@@ -53,6 +54,7 @@ def from_document(document: dict[str, Any]) -> Project:
         sleeve=read_sleeve(fields) if (fields := part("sleeve")) else None,
         label=read_label(fields) if (fields := part("label")) else None,
         units=units,
+        table=read_table(fields) if (fields := part("table")) else None,
     )
     top.done()
     _refuse_unknown_fabrics(project)

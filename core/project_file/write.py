@@ -14,7 +14,7 @@ from core.quilt import Project
 
 FORMAT = "crossgrain-project"
 VERSION = 1
-PARTS = ("backing", "batting", "binding", "sleeve", "label")
+PARTS = ("backing", "batting", "binding", "sleeve", "label", "table")
 
 
 def to_document(project: Project) -> dict[str, Any]:
@@ -42,6 +42,8 @@ def to_document(project: Project) -> dict[str, Any]:
     parts = layer_documents(project)
     if (binding := project.binding) is not None:
         parts["binding"] = write_binding(binding, project.units)
+    if (table := project.table) is not None:
+        parts["table"] = {"ruler": text(table.ruler), "folds": table.folds}
     return document | {key: parts[key] for key in PARTS if key in parts}
 
 

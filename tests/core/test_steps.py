@@ -11,6 +11,7 @@ from core.lay.lay import Cut, Direction, Rect, Sheet
 from core.lengths import Units
 from core.plan import FabricPlan, Plan, make_plan
 from core.steps import Becomes, CutStep, sentence, split, steps_for
+from core.table import DEFAULT_METRIC_TABLE, DEFAULT_TABLE, Hold, Table
 from tests.core.demos import DEMOS, demo
 from tests.core.stranger import CannotCut, cloths_of, cut_out, pieces_of, whole_cloths
 
@@ -139,11 +140,11 @@ def test_a_cut_leaves_two_parts_that_make_up_the_whole(cut: Cut) -> None:
 
 
 def test_steps_read_as_plain_sentences() -> None:
-    straighten, strips, patch = (sentence(step, Units.INCHES) for step in steps(1))
+    straighten, strips, patch = (sentence(step, Units.INCHES, DEFAULT_TABLE) for step in steps(1))
     assert straighten == "Straighten the cut end: trim about 1 in off, selvage to selvage."
     assert strips == (
-        "Cut the cloth (40 × 12 in) across, 3 in from its straight end, 3 times, each from the "
-        "fresh edge. Gives A1, A2, section 1. What is left over is waste."
+        "Cut the cloth (40 × 12 in), folded once, across, 3 in from its straight end, "
+        "3 times, each from the fresh edge. Gives A1, A2, section 1. What is left over is waste."
     )
     assert patch == (
         "Cut section 1 (40 × 3 in) along the grain, 10 in from its near edge. Gives B. "
@@ -152,4 +153,18 @@ def test_steps_read_as_plain_sentences() -> None:
 
 
 def test_steps_read_in_centimetres_too() -> None:
-    assert "25.4 cm from its near edge" in sentence(steps()[-1], Units.CENTIMETRES)
+    assert "25.4 cm from its near edge" in sentence(
+        steps()[-1], Units.CENTIMETRES, DEFAULT_METRIC_TABLE
+    )
+
+
+def test_a_step_says_how_the_cloth_is_folded_and_how_often_the_ruler_is_laid() -> None:
+    across, along = steps()[0], steps()[-1]
+    assert across.hold(Table(F(40))) == Hold(0, 1)
+    assert across.hold(Table(F(10), 2)) == Hold(2, 1)
+    assert "), folded twice, across," in sentence(across, Units.INCHES, Table(F(10), 2))
+    assert "fresh edge. Lay the ruler 4 times. Gives" in sentence(
+        across, Units.INCHES, Table(F(10), 0)
+    )
+    assert along.hold(Table(F(2), 2)) == Hold(0, 2)
+    assert "Lay the ruler 2 times." in sentence(along, Units.INCHES, Table(F(2), 2))

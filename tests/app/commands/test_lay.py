@@ -43,7 +43,7 @@ def test_what_is_written_is_what_the_solver_finds(tmp_path: Path) -> None:
     problem = problem_from_text(json.dumps(lay()))
     found = solve(problem)
     assert check(problem, found) == ()
-    assert laid(tmp_path, lay()) == lay_document(found)
+    assert laid(tmp_path, lay()) == lay_document(found, problem.table)
 
 
 def test_it_is_written_to_standard_output_by_default(

@@ -162,7 +162,8 @@ def test_a_file_is_read_from_disk(tmp_path: Path) -> None:
 
 
 def test_a_lay_is_written_in_exact_inches() -> None:
-    written = json.loads(json.dumps(lay_document(solve(read(document())))))
+    problem = read(document())
+    written = json.loads(json.dumps(lay_document(solve(problem), problem.table)))
     [cloth] = written["cloths"]
     assert set(cloth) == {
         "name",
