@@ -13,7 +13,7 @@ from tests.core.lay.at_random import problem_at
 from tests.core.stranger import cut_out
 
 PARTS, EACH = 8, 250
-QUICK = Stop(3)
+QUICK = Stop(2)
 
 
 @pytest.mark.parametrize("part", range(PARTS))
