@@ -158,6 +158,8 @@ class _Search:
         best = self.untidied
         if best is None or not self.complete or self.proved or best.used <= 1:
             return
+        if self.task.start:  # one of many ways round what has its place: not worth its time
+            return
         packing = self.pursuit.follow(best, self.bound, changes)
         if packing is not None:
             self.consider(packing)

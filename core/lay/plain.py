@@ -5,25 +5,33 @@ It is where the search starts if the cuts may have only so many stages.
 
 from __future__ import annotations
 
-from core.lay.slabs import slabs
+from core.lay.slabs import Box, slabs
 from core.lay.start import Packing
 from core.lay.ticks import Laid, Strip, Task
 
 
 def stages_of(task: Task, packing: Packing) -> int:
     """The most stages in which a sheet, as it is bought, must be cut."""
-    sizes = [(board.across, board.along) for board in task.boards]
-    sizes.append((task.width, task.room_in(task.bought(packing.used))))
     most = 0
-    for number, size in enumerate(sizes):
-        things = [
-            ((one.x, one.y, one.across, one.along), one)
-            for one in packing.laid
-            if one.board == number
-        ]
-        if things:
-            most = max(most, slabs((0, 0, *size), things, few_stages=True).stages)
+    for number, board in enumerate(task.boards):
+        things = _on(number, packing)
+        box = (0, 0, board.across, board.along)
+        most = max(most, slabs(box, things, few_stages=True).stages)
+    things, start = _on(task.bolt, packing), task.start
+    if start:  # all before it stays in one piece, and is cut off across
+        before = Laid(-1, 0, task.bolt, 0, -start, task.width, start, turned=False)
+        things.append(((0, -start, task.width, start), before))
+    along = start + task.room_in(task.bought(packing.used))
+    if things:
+        tree = slabs((0, -start, task.width, along), things, few_stages=True)
+        most = max(most, tree.stages)
     return most
+
+
+def _on(board: int, packing: Packing) -> list[tuple[Box, Laid]]:
+    return [
+        ((one.x, one.y, one.across, one.along), one) for one in packing.laid if one.board == board
+    ]
 
 
 def plain_lay(task: Task) -> Packing:

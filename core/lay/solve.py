@@ -26,7 +26,7 @@ from core.lengths import Inches
 __all__ = ["Stop", "solve"]
 
 # So many tries tell what a share of a run costs on one of its cloths.
-QUICK = 20
+QUICK = 8
 
 
 def solve(
