@@ -12,6 +12,7 @@ from dataclasses import replace
 from time import perf_counter
 
 from tests.bench import report
+from tests.bench.compare_rows import compare_rows
 from tests.bench.doubling_rows import doubling_rows
 from tests.bench.options import QUICK, Options
 from tests.bench.perfect_rows import perfect_rows
@@ -32,6 +33,7 @@ def _unseen_rows(options: Options) -> Iterator[Row]:
 PARTS: dict[str, Callable[[Options], Iterator[Row]]] = {
     "program": program_rows,
     "window": window_rows,
+    "compare": compare_rows,
     "quilts": quilt_rows,
     "unseen": _unseen_rows,
     "perfect": perfect_rows,
