@@ -10,6 +10,7 @@ from typing import TypeAlias
 
 from core.compare.columns import Comparison
 from core.finish.binding_plan import BindingPlan
+from core.finish.edge_layers import Layers
 from core.plan import Plan
 
 Value: TypeAlias = Fraction | int
@@ -112,6 +113,11 @@ def _of_binding(value: Callable[[BindingPlan], Value]) -> Callable[[Plan], Value
     return lambda plan: None if plan.binding is None else value(plan.binding)
 
 
+def _most(layers: Layers) -> int:
+    """The thickest place: the most layers of cloth that lie on each other."""
+    return max(layers.first_face, layers.edge, layers.second_face)
+
+
 def _cost(plan: Plan) -> Value | None:
     """What all cloth costs; None where a price is missing."""
     costs = [fabric.buy.cost for fabric in plan.fabrics if fabric.buy.along]
@@ -157,6 +163,9 @@ _MEASURES: tuple[tuple[str, Measured, Better, Callable[[Plan], Value | None]], .
         _of_binding(lambda binding: binding.second_face_width),
     ),
     ("reach", _LENGTH, Better.NEITHER, _of_binding(lambda binding: binding.reach)),
+    ("layers along the edge", _COUNT, Better.NEITHER, _of_binding(lambda b: _most(b.layers[0]))),
+    ("layers at a join", _COUNT, _LESS, _of_binding(lambda b: _most(b.layers[1]))),
+    ("layers at a corner", _COUNT, _LESS, _of_binding(lambda b: _most(b.layers[2]))),
     (
         "narrowest usable width",
         _LENGTH,
