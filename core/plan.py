@@ -21,13 +21,14 @@ from core.finish.border_joins import with_joins
 from core.finish.label import LabelPlan
 from core.finish.sleeve import SleevePlan
 from core.from_backing import FromBacking, from_backing
-from core.lay.lay import ClothLay, Placement, Sheet
+from core.lay.lay import ClothLay, Lay, Placement, Sheet
 from core.lay.problem import Run
 from core.lengths import Inches, sale_text
 from core.notices import Notice, notices
 from core.otherwise import Otherwise, otherwise
 from core.quilt import Project
 from core.refusal import Refusal
+from core.steady import steadied
 from core.steps import CutStep, steps_for
 from core.ways import Chosen, choose
 
@@ -124,16 +125,22 @@ class Plan:
         return self.part(placement.name).label(placement.copy)
 
 
-def make_plan(project: Project) -> Plan:
-    """The plan of a project. Raises `Refusal`, worded in the project's units."""
+def make_plan(project: Project, previous: Plan | None = None) -> Plan:
+    """The plan of a project; what can lies as in `previous`, where that costs nothing.
+
+    Raises `Refusal`, worded in the project's units.
+    """
     try:
-        return _make(project)
+        return _make(project, previous)
     except Refusal as refusal:
         raise refusal.in_units(project.units) from None
 
 
-def _make(project: Project) -> Plan:
+def _make(project: Project, previous: Plan | None) -> Plan:
     chosen = choose(project)
+    if previous is not None:
+        before = Lay(tuple(fabric.lay for fabric in previous.fabrics))
+        chosen = steadied(project, chosen, before)
     parts = _parts(chosen)
     batting = project.batting
     width, length = chosen.finished

@@ -78,7 +78,7 @@ def choose(project: Project) -> Chosen:
     best = min(_candidates(project, options, finished), key=lambda found: _score(project, found))
     if best.lay.unplaced:
         raise _not_enough(project, best)
-    if not _matched(best):
+    if not matched(best):
         raise Refusal("backing", "no lay matches the print at the seams; choose another cloth")
     return best
 
@@ -201,7 +201,7 @@ def _score(project: Project, found: Chosen) -> Score:
         price = Fraction(1) if fabric.price_per_inch is None else fabric.price_per_inch
         cost += price * cloth.bought_along
     return (
-        len(found.lay.unplaced) + (0 if _matched(found) else 1),
+        len(found.lay.unplaced) + (0 if matched(found) else 1),
         sum(1 for part in found.combination if _last_resort(part)),
         sum(1 for part in found.combination if getattr(part, "off_frame", False)),
         cost,
@@ -213,10 +213,10 @@ def _score(project: Project, found: Chosen) -> Score:
 
 def _complete(found: Chosen) -> bool:
     """Whether everything found room and every print matches."""
-    return not found.lay.unplaced and _matched(found)
+    return not found.lay.unplaced and matched(found)
 
 
-def _matched(found: Chosen) -> bool:
+def matched(found: Chosen) -> bool:
     """Whether backing panels that must match a print all start on the same point of it."""
     backing = found.backing
     if backing is None or backing.repeat is None or backing.last_resort:

@@ -62,6 +62,7 @@ def _repaired(problem: LayProblem, fresh: Lay, old: ClothLay, stop: Stop) -> Clo
         Lay((new,))
     ):
         return _with_bound_of(new, old, problem.cloths[0])
+    afresh = _renumbered(problem, fresh, old)
     staying = list(_staying(problem, old))
     gone = [placed for placed in old.placements if placed not in staying]
     for kept in (
@@ -73,8 +74,9 @@ def _repaired(problem: LayProblem, fresh: Lay, old: ClothLay, stop: Stop) -> Clo
         found = _with_kept(problem, kept, stop)
         if found is not None and _worth(found) <= _worth(fresh) and check(problem, found) == ():
             kept_lay = _renumbered(problem, found, old)
-            return _with_bound_of(new, kept_lay, problem.cloths[0])
-    return _renumbered(problem, fresh, old)
+            steady = _with_bound_of(new, kept_lay, problem.cloths[0])
+            return max(steady, afresh, key=lambda lay: _stayed(lay, old))
+    return afresh
 
 
 def _worth(lay: Lay) -> Worth:
@@ -216,6 +218,10 @@ def _renumbered(problem: LayProblem, lay: Lay, old: ClothLay) -> ClothLay:
         placements.append(replace(placed, copy=copy))
     again = replace(new, placements=tuple(placements))
     return again if check(problem, replace(lay, cloths=(again,))) == () else new
+
+
+def _stayed(lay: ClothLay, old: ClothLay) -> int:
+    return len(set(lay.placements) & set(old.placements))
 
 
 def _key(placed: Placement) -> tuple[object, ...]:
