@@ -14,7 +14,7 @@ from dataclasses import replace
 from typing import Any
 
 from core.lengths import Units
-from core.new_parts import new_fabric, new_on_hand, new_package, new_part
+from core.new_parts import CLOTHLESS, new_fabric, new_on_hand, new_package, new_part
 from core.project_file import from_document, to_document
 from core.project_file.read import fabric_names
 from core.quilt import Project
@@ -64,7 +64,7 @@ def add(project: Project, path: str) -> Project:
 
 
 def add_part(project: Project, part: str) -> Project:
-    """The project with a backing, batting, binding, sleeve or label as most quilts have it."""
+    """The project with an outline or a part to be cut as most quilts have it."""
     return put(project, part, _with_fabric(project, part))
 
 
@@ -123,7 +123,7 @@ def _new_item(project: Project, path: str) -> dict[str, Any]:
 
 
 def _with_fabric(project: Project, part: str) -> dict[str, Any]:
-    if part != "batting" and not project.fabrics:
+    if part not in CLOTHLESS and not project.fabrics:
         raise Refusal(part, "add a fabric first, for this part to be cut from")
     name = project.fabrics[0].name if project.fabrics else ""
     return new_part(part, name, project.units)

@@ -49,9 +49,10 @@ def from_backing(project: Project, chosen: Chosen) -> FromBacking | None:
 
 def _added(project: Project, chosen: Chosen, fabric: str) -> Inches:
     """What is bought of the backing's cloth beyond what the backing alone would take."""
-    width, length = chosen.finished
+    width, length = chosen.sizes.layers
     quilt = replace(project.quilt, width=width, length=length)
-    alone = choose(replace(project, quilt=quilt, borders=(), binding=None, sleeve=None, label=None))
+    only_backing = replace(project, quilt=quilt, borders=(), outline=None, binding=None)
+    alone = choose(replace(only_backing, sleeve=None, label=None))
     more = _lay(chosen, fabric).bought_along - _lay(alone, fabric).bought_along
     return more * project.quilt.lays
 

@@ -45,10 +45,14 @@ def new_package(name: str, units: Units) -> dict[str, Any]:
     return {"name": name, **{key: _round(*both, units) for key, both in size.items()}}
 
 
+# Parts that are not cut from a fabric of the project.
+CLOTHLESS: Final = ("batting", "outline")
+
+
 def new_part(part: str, fabric: str, units: Units) -> dict[str, Any]:
     """A border, backing, batting, binding, sleeve or label as most quilts have it."""
     lengths = {key: _round(metric, inches, units) for key, (metric, inches) in _LENGTHS[part]}
-    cloth = {} if part == "batting" else {"fabric": fabric}
+    cloth = {} if part in CLOTHLESS else {"fabric": fabric}
     return {**cloth, **lengths, **_CHOICES[part]}
 
 
@@ -69,6 +73,11 @@ _LENGTHS: Final[dict[str, tuple[tuple[str, tuple[str, str]], ...]]] = {
     ),
     "sleeve": (("depth", ("10 cm", "4 in")),),
     "label": (("width", ("15 cm", "6 in")), ("length", ("10 cm", "4 in"))),
+    "outline": (
+        ("radius", ("10 cm", "4 in")),
+        ("clip", ("10 cm", "4 in")),
+        ("depth", ("5 cm", "2 in")),
+    ),
 }
 _CHOICES: Final[dict[str, dict[str, Any]]] = {
     "borders": {
@@ -90,4 +99,5 @@ _CHOICES: Final[dict[str, dict[str, Any]]] = {
     },
     "sleeve": {},
     "label": {},
+    "outline": {"kind": "rounded"},
 }

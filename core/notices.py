@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from core.edge_notices import edge_notices
 from core.finish.binding_width import reach_warning
 from core.lengths import Rounding, show, show_size
 from core.quilt import BattingFrom, Sizing
@@ -36,6 +37,7 @@ def notices(plan: Plan) -> tuple[Notice, ...]:
         *_batting(plan),
         *_binding(plan),
         *_sleeve(plan),
+        *(Notice(path, text) for path, text in edge_notices(plan)),
     )
 
 

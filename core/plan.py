@@ -19,6 +19,8 @@ from core.finish.binding_plan import BindingPlan, as_laid
 from core.finish.border import BorderPlan
 from core.finish.border_joins import with_joins
 from core.finish.label import LabelPlan
+from core.finish.sewn import Sewn, sew
+from core.finish.size import Sizes
 from core.finish.sleeve import SleevePlan
 from core.from_backing import FromBacking, from_backing
 from core.lay.lay import ClothLay, Lay, Placement, Sheet
@@ -28,6 +30,7 @@ from core.notices import Notice, notices
 from core.otherwise import Otherwise, otherwise
 from core.quilt import Project
 from core.refusal import Refusal
+from core.segments import segments_of
 from core.steady import steadied
 from core.steps import CutStep, steps_for
 from core.ways import Chosen, choose
@@ -92,7 +95,11 @@ class FabricPlan:
 
 @dataclass(frozen=True, slots=True)
 class Plan:
-    """The whole answer. `finished_width` × `finished_length` is the quilt with its borders."""
+    """The whole answer.
+
+    `finished_width` × `finished_length` is the quilt with its borders, cut to
+    its outline: the box that the binding goes round.
+    """
 
     project: Project
     finished_width: Inches
@@ -106,6 +113,8 @@ class Plan:
     sleeve: SleevePlan | None
     label_patch: LabelPlan | None
     warnings: tuple[Notice, ...]
+    sizes: Sizes
+    sewn: Sewn | None
     otherwise: tuple[Otherwise, ...] = ()
     from_backing: FromBacking | None = None
 
@@ -143,7 +152,8 @@ def _make(project: Project, previous: Plan | None) -> Plan:
         chosen = steadied(project, chosen, before)
     parts = _parts(chosen)
     batting = project.batting
-    width, length = chosen.finished
+    width, length = chosen.sizes.finished
+    binding = _binding_as_laid(project, chosen)
     plan = Plan(
         project=project,
         finished_width=width,
@@ -155,11 +165,15 @@ def _make(project: Project, previous: Plan | None) -> Plan:
         ),
         borders=tuple(_border_as_laid(border, chosen) for border in chosen.borders),
         backing=chosen.backing,
-        batting=plan_batting(batting, width, length, project.quilt.copies) if batting else None,
-        binding=_binding_as_laid(project, chosen),
+        batting=(
+            plan_batting(batting, *chosen.sizes.layers, project.quilt.copies) if batting else None
+        ),
+        binding=binding,
         sleeve=chosen.sleeve,
         label_patch=chosen.label,
         warnings=(),
+        sizes=chosen.sizes,
+        sewn=_sewn(project, chosen, parts, binding),
         otherwise=tuple(otherwise(project, chosen)),
         from_backing=from_backing(project, chosen),
     )
@@ -220,17 +234,36 @@ def _border_as_laid(border: BorderPlan, chosen: Chosen) -> BorderPlan:
     return with_joins(border, (p for cloth in chosen.lay.cloths for p in cloth.placements))
 
 
-def _binding_as_laid(project: Project, chosen: Chosen) -> BindingPlan | None:
-    """The binding with its laid segments; of several copies, the one with the most joins."""
-    if chosen.binding is None or project.binding is None:
+def _sewn(
+    project: Project, chosen: Chosen, parts: tuple[Part, ...], binding: BindingPlan | None
+) -> Sewn | None:
+    """How the laid strips go round the edge; of several copies, as `_binding_as_laid`."""
+    if binding is None or project.binding is None:
         return None
+    by_name = {part.name: part for part in parts}
+    segments = segments_of(
+        binding, _worst_copy(chosen), lambda name, copy: by_name[name].label(copy)
+    )
+    return sew(project.binding, binding, chosen.sizes.outline, segments)
+
+
+def _worst_copy(chosen: Chosen) -> tuple[Placement, ...]:
+    """The segments of the binding; of several copies, of the one with the most joins."""
     segments: dict[int, list[Placement]] = {}
     for cloth in chosen.lay.cloths:
         for placement in cloth.placements:
             if placement.name == BINDING and placement.run_copy is not None:
                 segments.setdefault(placement.run_copy, []).append(placement)
+    most = max(map(len, segments.values()), default=0)
+    return next((tuple(laid) for laid in segments.values() if len(laid) == most), ())
+
+
+def _binding_as_laid(project: Project, chosen: Chosen) -> BindingPlan | None:
+    """The binding with its laid segments; of several copies, the one with the most joins."""
+    if chosen.binding is None or project.binding is None:
+        return None
+    segments = _worst_copy(chosen)
     if not segments:
         return chosen.binding
-    worst = max(segments.values(), key=len)
     usable = project.fabric(project.binding.fabric).cutting_width
-    return as_laid(chosen.binding, tuple(worst), usable)
+    return as_laid(chosen.binding, segments, usable)

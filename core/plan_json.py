@@ -5,8 +5,10 @@ from __future__ import annotations
 from typing import Any
 
 from core.binding_json import binding_document
+from core.edge_json import edge_map_document, outline_document
 from core.finish.backing import BackingPlan
 from core.finish.batting import BattingPlan
+from core.finish.binding_plan import BindingPlan
 from core.finish.border import BorderPlan
 from core.finish.label import LabelPlan
 from core.finish.sleeve import SleevePlan
@@ -45,7 +47,8 @@ def plan_document(plan: Plan) -> dict[str, Any]:
         "borders": [{**_border(border), **_otherwise(plan, border)} for border in plan.borders],
         "backing": _backing(plan, plan.backing) if plan.backing else None,
         "batting": _batting(plan.batting) if plan.batting else None,
-        "binding": binding_document(plan.binding) if plan.binding else None,
+        "outline": outline_document(plan),
+        "binding": _binding(plan, plan.binding) if plan.binding else None,
         "sleeve": _sleeve(plan.sleeve) if plan.sleeve else None,
         "label": _label(plan.label_patch) if plan.label_patch else None,
         "warnings": [{"path": notice.path, "text": notice.text} for notice in plan.warnings],
@@ -177,6 +180,11 @@ def _batting(batting: BattingPlan) -> dict[str, Any]:
             "sale_text": roll.sale_text,
         },
     }
+
+
+def _binding(plan: Plan, binding: BindingPlan) -> dict[str, Any]:
+    edge = edge_map_document(plan.sewn, plan.sizes.outline) if plan.sewn else None
+    return {**binding_document(binding), "edge_map": edge}
 
 
 def _sleeve(sleeve: SleevePlan) -> dict[str, Any]:

@@ -34,6 +34,7 @@ from core.layers import (
     SleeveShape,
 )
 from core.lengths import Inches, Units
+from core.shape import Facing, Shape
 from core.table import Table, default_table
 
 # What is imported here for the project is to be had from here too.
@@ -188,6 +189,9 @@ class Binding:
     the latter means. `reach` None: what the finishing usually needs.
     `shortest` None: the usual least length of a segment. `back_fabric`: the cloth
     that shows on the back, where it is not the front's.
+    `start_side` is the side on which its ends are to meet (None: wherever the
+    joins land best), `least_to_corner` how far joins are to stay from the
+    corners (None: a strip's width).
     """
 
     fabric: str
@@ -210,11 +214,16 @@ class Binding:
     bias: BiasCut = field(default_factory=BiasCut)
     accent: Accent = field(default_factory=Accent)
     scrappy: Scrappy = field(default_factory=Scrappy)
+    start_side: Facing | None = None
+    least_to_corner: Inches | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Project:
-    """All that a project file says; borders from the inside out."""
+    """All that a project file says; borders from the inside out.
+
+    `outline` is the shape that the quilt is cut to (None: a rectangle).
+    """
 
     quilt: Quilt
     fabrics: tuple[Fabric, ...]
@@ -225,6 +234,7 @@ class Project:
     sleeve: Sleeve | None = None
     units: Units = Units.INCHES
     label: Label | None = None
+    outline: Shape | None = None
     table: Table | None = None  # None: the default of the units
 
     @property

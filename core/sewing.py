@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from core.plan import Plan
 from core.sewing_borders import border_sentences
+from core.sewing_edge import sewing_on
 from core.sewing_layers import backing_sentences, label_sentences, sleeve_sentences
 
 
@@ -29,4 +30,6 @@ def sewing(plan: Plan) -> tuple[Making, ...]:
         makings.append(Making("Hanging sleeve", tuple(sleeve_sentences(plan, plan.sleeve))))
     if plan.label_patch is not None:
         makings.append(Making("Label", tuple(label_sentences(plan))))
+    if plan.sewn is not None:
+        makings.append(Making("Sewing the binding on", tuple(sewing_on(plan))))
     return tuple(makings)

@@ -15,19 +15,20 @@ from math import prod
 from typing import TypeAlias
 
 from core.cloth_lay import cloth_problem, lay_one, paths_on
+from core.edge.outline import require_bindable
 from core.fabric import Fabric
 from core.finish.backing import BackingPlan, backing_options
 from core.finish.binding import plan_binding
 from core.finish.binding_plan import BindingPlan
 from core.finish.border import BorderPlan, border_options
-from core.finish.bound_edge import rectangle
 from core.finish.demand import Demand, Wanted, for_copies
 from core.finish.label import LabelPlan, plan_label
+from core.finish.size import Sizes, sizes_of
 from core.finish.sleeve import SleevePlan, plan_sleeve
 from core.lay.lay import ClothLay, Lay, Unplaced
 from core.lay.problem import Run
 from core.lay.stop import Stop
-from core.lengths import Inches, Units
+from core.lengths import Units
 from core.quilt import Project
 from core.refusal import Refusal
 
@@ -48,7 +49,7 @@ class Chosen:
     combination: Combination
     demands: tuple[Demand, ...]
     lay: Lay
-    finished: tuple[Inches, Inches]
+    sizes: Sizes
 
     @property
     def borders(self) -> tuple[BorderPlan, ...]:
@@ -74,8 +75,8 @@ class Chosen:
 def choose(project: Project) -> Chosen:
     """The cheapest way to cut the project, laid and checked."""
     _refuse_long_repeats(project)
-    options, finished = part_options(project)
-    best = min(_candidates(project, options, finished), key=lambda found: _score(project, found))
+    options, sizes = part_options(project)
+    best = min(_candidates(project, options, sizes), key=lambda found: _score(project, found))
     if best.lay.unplaced:
         raise _not_enough(project, best)
     if not matched(best):
@@ -85,8 +86,8 @@ def choose(project: Project) -> Chosen:
 
 def part_options(
     project: Project,
-) -> tuple[list[tuple[PartPlan, ...]], tuple[Inches, Inches]]:
-    """Each part's options, and the quilt's size with all borders on."""
+) -> tuple[list[tuple[PartPlan, ...]], Sizes]:
+    """Each part's options, and the quilt's sizes with all borders on."""
     quilt = project.quilt
     width, length = quilt.width, quilt.length
     options: list[tuple[PartPlan, ...]] = []
@@ -94,34 +95,35 @@ def part_options(
         ways = border_options(border, number, width, length, project.fabric)
         width, length = ways[0].outer_width, ways[0].outer_length
         options.append(ways)
+    sizes = sizes_of(project, (width, length))
     if (backing := project.backing) is not None:
         accent = project.fabric(backing.accent_fabric) if backing.accent_fabric else None
         fabric = project.fabric(backing.fabric)
-        options.append(backing_options(backing, width, length, fabric, accent))
+        options.append(backing_options(backing, *sizes.layers, fabric, accent))
     if (binding := project.binding) is not None:
-        edge = rectangle(width, length, quilt.edge_thickness)
-        options.append((plan_binding(binding, edge, project.fabric),))
+        fold = plan_binding(binding, sizes.bound(quilt.edge_thickness), project.fabric)
+        path = "quilt" if project.outline is None else "outline"
+        require_bindable(sizes.outline, fold.widths.seam, fold.widest_face, path)
+        options.append((fold,))
     if (sleeve := project.sleeve) is not None:
-        options.append((plan_sleeve(sleeve, width, project.fabric(sleeve.fabric)),))
+        options.append((plan_sleeve(sleeve, sizes.finished[0], project.fabric(sleeve.fabric)),))
     if (label := project.label) is not None:
-        options.append((plan_label(label, (width, length), project.fabric(label.fabric)),))
-    return options, (width, length)
+        options.append((plan_label(label, sizes.finished, project.fabric(label.fabric)),))
+    return options, sizes
 
 
 def _candidates(
-    project: Project, options: list[tuple[PartPlan, ...]], finished: tuple[Inches, Inches]
+    project: Project, options: list[tuple[PartPlan, ...]], sizes: Sizes
 ) -> Iterator[Chosen]:
     """Combinations worth a choice; what is a last resort only where nothing else can be laid."""
     usual = [tuple(way for way in ways if not _last_resort(way)) or ways for ways in options]
-    found = list(_tried(project, usual, finished))
+    found = list(_tried(project, usual, sizes))
     yield from found
     if usual != options and not any(_complete(one) for one in found):
-        yield from _tried(project, options, finished)
+        yield from _tried(project, options, sizes)
 
 
-def _tried(
-    project: Project, options: list[tuple[PartPlan, ...]], finished: tuple[Inches, Inches]
-) -> Iterator[Chosen]:
+def _tried(project: Project, options: list[tuple[PartPlan, ...]], sizes: Sizes) -> Iterator[Chosen]:
     """Every combination where they are few; else part by part, the others held.
 
     Of many quilts cut together each combination is laid in haste, and only the
@@ -129,17 +131,17 @@ def _tried(
     """
     count = prod(len(ways) for ways in options)
     if count > MOST_COMBINATIONS:
-        yield from _part_by_part(project, options, finished)
+        yield from _part_by_part(project, options, sizes)
         return
     combinations = list(product(*options))
     if project.quilt.cut_together > FEW_COPIES and count > 1:
         best = min(
-            (lay_out(project, combination, finished, IN_HASTE) for combination in combinations),
+            (lay_out(project, combination, sizes, IN_HASTE) for combination in combinations),
             key=lambda found: _score(project, found),
         )
         combinations = [best.combination]
     for combination in combinations:
-        yield lay_out(project, combination, finished, care(project))
+        yield lay_out(project, combination, sizes, care(project))
 
 
 def care(project: Project) -> int:
@@ -148,13 +150,11 @@ def care(project: Project) -> int:
 
 
 def _part_by_part(
-    project: Project, options: list[tuple[PartPlan, ...]], finished: tuple[Inches, Inches]
+    project: Project, options: list[tuple[PartPlan, ...]], sizes: Sizes
 ) -> Iterator[Chosen]:
     held = [ways[0] for ways in options]
     for place, ways in enumerate(options):
-        tried = [
-            lay_out(project, (*held[:place], way, *held[place + 1 :]), finished) for way in ways
-        ]
+        tried = [lay_out(project, (*held[:place], way, *held[place + 1 :]), sizes) for way in ways]
         best = min(range(len(ways)), key=lambda i: _score(project, tried[i]))
         held[place] = ways[best]
         yield tried[best]
@@ -167,7 +167,7 @@ def _last_resort(part: PartPlan) -> bool:
 def lay_out(
     project: Project,
     combination: Combination,
-    finished: tuple[Inches, Inches],
+    sizes: Sizes,
     iterations: int = Stop().iterations,
 ) -> Chosen:
     """One way to cut every part, laid cloth by cloth; each cloth is checked."""
@@ -180,7 +180,7 @@ def lay_out(
         lay = lay_one(problem, paths_on(fabric, demands), iterations)
         cloths.extend(lay.cloths)
         unplaced.extend(lay.unplaced)
-    return Chosen(combination, demands, Lay(tuple(cloths), tuple(unplaced)), finished)
+    return Chosen(combination, demands, Lay(tuple(cloths), tuple(unplaced)), sizes)
 
 
 def for_one_lay(fabric: Fabric, lays: int) -> Fabric:

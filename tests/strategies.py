@@ -51,6 +51,7 @@ from core.quilt import (
     Sleeve,
     SleeveShape,
 )
+from core.shape import Facing, Shape, ShapeKind, Upright
 
 F = Fraction
 NAMES = ("plum", "dots", "tide")
@@ -218,6 +219,25 @@ def bindings(draw: st.DrawFn, units: Units) -> Binding:
             draw(_maybe(lengths(4, 40, units))),
             draw(st.integers(1, 99)),
         ),
+        start_side=draw(st.none() | st.sampled_from(list(Facing))),
+        least_to_corner=draw(_maybe(lengths(0.5, 20, units))),
+    )
+
+
+def outlines(units: Units) -> st.SearchStrategy[Shape]:
+    """Shapes of every kind; a polygon has random corners, and so is refused now and then."""
+    return st.builds(
+        Shape,
+        st.sampled_from(list(ShapeKind)),
+        radius=lengths(0.25, 12, units).filter(bool),
+        clip=lengths(0.25, 12, units).filter(bool),
+        upright=st.sampled_from(list(Upright)),
+        scallops_across=st.integers(1, 9),
+        scallops_along=st.integers(1, 9),
+        depth=lengths(0.5, 4, units),
+        points=st.lists(
+            st.tuples(lengths(0, 40, units), lengths(0, 40, units)), min_size=3, max_size=5
+        ).map(tuple),
     )
 
 
@@ -247,6 +267,7 @@ def projects(draw: st.DrawFn) -> Project:
         maybe(sleeves(units)),
         units,
         maybe(labels(units)),
+        draw(st.none() | st.none() | outlines(units)),
     )
 
 

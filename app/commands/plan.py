@@ -58,9 +58,12 @@ def _drawings(plan: Plan) -> list[tuple[str, bytes]]:
     from app.paint_svg import paint_svg
     from app.style import PAPER_COLOUR
     from core.drawing.cloth import Heading, draw_sheet, sheets_of
+    from core.drawing.edge_map import draw_edge_map
     from core.drawing.quilt import draw_quilt
 
     drawings = [("quilt", draw_quilt(plan))]
+    if (edge := draw_edge_map(plan)) is not None:
+        drawings.append(("edge", edge))
     for index, fabric in enumerate(plan.fabrics):
         for sheet in sheets_of(fabric):
             drawing = draw_sheet(plan, index, sheet, Heading.RIGHT)

@@ -16,6 +16,7 @@ from app.packet.swatch import WIDTH, swatch
 from app.packet.table import ColumnHead, table
 from app.typeface import typeface, visible
 from app.wording import cost, part_size, purchase
+from core.drawing.edge_map import draw_edge_map
 from core.drawing.quilt import draw_quilt
 from core.lay.lay import BOLT
 from core.lengths import show, show_size
@@ -160,6 +161,11 @@ def _binding(column: Column, plan: Plan) -> None:
     column.heading("The binding", level=1, follow=items_height(facts))
     column.items(facts)
     column.gap(_GAP)
+    if (drawing := draw_edge_map(plan)) is not None:
+        scale = min(_PICTURE[0] / drawing.width, _PICTURE[1] / drawing.height)
+        top = column.take(drawing.height * scale + _GAP)
+        left = (FRAME_WIDTH - drawing.width * scale) / 2
+        column.add(Picture(drawing, (left, top), scale))
 
 
 def _sewing(column: Column, plan: Plan) -> None:

@@ -20,7 +20,7 @@ from app.window.comparing.side_by_side import SideBySideView
 from app.window.comparing.staircase_view import StaircaseView
 from app.window.furniture import Sentence, quiet_button
 from app.window.planner import Planner
-from app.window.yardage import QuiltView, YardageView
+from app.window.yardage import EdgeView, QuiltView, YardageView
 from core.plan import Plan
 from core.quilt import Project
 
@@ -70,13 +70,16 @@ class Centre(QWidget):
         self.tabs.addTab(self.side_by_side, "Side by side")
         self.tabs.addTab(self.staircase, "Staircase")
         self.tabs.addTab(self.in_hand, "In hand")
+        self.edge = EdgeView()
+        self.tabs.addTab(self.edge, "Edge")
+        self.pictures = (self.yardage, self.quilt, self.edge)
         self.tabs.tabBar().setAccessibleName("Pictures")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.banner)
         column.addWidget(self.tabs)
-        for canvas in (self.yardage, self.quilt):
+        for canvas in self.pictures:
             canvas.picked.connect(self.picked)
         for view in (self.side_by_side, self.staircase):
             view.taken.connect(self.taken)
@@ -104,7 +107,7 @@ class Centre(QWidget):
         front = self.tabs.currentWidget()
         if isinstance(front, SideBySideView | StaircaseView):
             return front.canvas
-        return self.quilt if front is self.quilt else self.yardage
+        return next((picture for picture in self.pictures if picture is front), self.yardage)
 
     def show_project(self, project: Project) -> None:
         """Compare from this project on."""
@@ -112,18 +115,18 @@ class Centre(QWidget):
             view.show_project(project)
 
     def show_plan(self, plan: Plan) -> None:
-        """Draw a plan, in both pictures."""
-        self.yardage.show_plan(plan)
-        self.quilt.show_plan(plan)
+        """Draw a plan, in every picture."""
+        for picture in self.pictures:
+            picture.show_plan(plan)
 
     def set_theme(self, theme: Theme) -> None:
         """Draw in another theme."""
-        for view in (self.yardage, self.quilt, self.side_by_side, self.staircase):
+        for view in (*self.pictures, self.side_by_side, self.staircase):
             view.set_theme(theme)
 
     def choose(self, keys: frozenset[str]) -> None:
-        """Ring these pieces, in both pictures."""
-        for canvas in (self.yardage, self.quilt):
+        """Ring these pieces, in every picture."""
+        for canvas in self.pictures:
             canvas.choose(keys)
 
     def zoom_in(self) -> None:

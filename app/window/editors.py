@@ -6,6 +6,7 @@ shows what it is told to. What is right is for the project file's reader to say.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from typing import Protocol, cast
 
@@ -44,6 +45,8 @@ def editor_for(field: Field) -> Editor:
             made = FabricEditor(field)
         case Kind.FABRICS:
             made = FabricsEditor()
+        case Kind.POINTS:
+            made = PointsEditor(field)
     return cast(Editor, made)
 
 
@@ -77,6 +80,28 @@ class TextEditor(LineEdit):
         if self._kind is Kind.COUNT and text.removeprefix("-").isdecimal():
             return int(text)
         return text
+
+
+class PointsEditor(LineEdit):
+    """Corners in one line: "0 × 0; 40 × 0; 20 × 30"."""
+
+    edited = Signal(object, bool)
+
+    def __init__(self, field: Field) -> None:
+        super().__init__()
+        self.setPlaceholderText(field.none_words)
+        self.editingFinished.connect(self.commit)
+
+    def show_value(self, value: list[list[str]], units: Units) -> None:
+        self.setText("; ".join(" × ".join(point) for point in value))
+        self.setModified(False)
+
+    def commit(self) -> None:
+        """Hand over what was typed, if anything was, as lists of lengths."""
+        if self.isModified():
+            corners = [corner for corner in self.text().split(";") if corner.strip()]
+            pairs = [[side.strip() for side in re.split("[×xX]", corner)] for corner in corners]
+            self.edited.emit(pairs, False)
 
 
 class FlagEditor(QCheckBox):

@@ -28,6 +28,7 @@ class Kind(Enum):
     CHOICE = auto()
     FABRIC = auto()
     FABRICS = auto()
+    POINTS = auto()
 
 
 COARSE = ("1/8 in", "5 mm")
@@ -49,7 +50,7 @@ class Field:
     label: str
     kind: Kind
     help: str
-    choices: tuple[tuple[str, str], ...] = ()
+    choices: tuple[tuple[str | None, str], ...] = ()
     none_words: str = ""
     rare: bool = False
     steps: tuple[str, str] = COARSE

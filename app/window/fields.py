@@ -6,12 +6,13 @@ from app.window.field import FileForm, value_at
 from app.window.fields_binding import BINDING
 from app.window.fields_border import BORDER
 from app.window.fields_cloth import FABRIC, QUILT
+from app.window.fields_edge import OUTLINE
 from app.window.fields_layers import BACKING, BATTING, LABEL, SLEEVE
 
 # The first three are always there; the rest may be absent.
-PARTS = (QUILT, FABRIC, BORDER, BACKING, BATTING, BINDING, SLEEVE, LABEL)
+PARTS = (QUILT, FABRIC, BORDER, OUTLINE, BACKING, BATTING, BINDING, SLEEVE, LABEL)
 INNER = tuple(kind.inner for kind in PARTS if kind.inner is not None)
-SINGLE_PARTS = (BACKING, BATTING, BINDING, SLEEVE, LABEL)
+SINGLE_PARTS = (OUTLINE, BACKING, BATTING, BINDING, SLEEVE, LABEL)
 
 
 def part_name(form: FileForm, prefix: str) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from app.window.field import FINE, Field, Kind, PartKind
+from app.window.fields_edge import ROUND_THE_EDGE
 from app.window.fields_finish import FABRIC_HELP, GRAIN_HELP, GRAINS, JOINS, JOINS_HELP, SEAM_HELP
 
 _BIAS = ("grain", "bias")
@@ -290,5 +291,5 @@ BINDING = PartKind(
     "Binding",
     "The strip that is folded over the raw edge of the quilted quilt.",
     "{strip_width} {fabric}",
-    (*_WIDTH, *_SEWING, *_CLOSING, *_CLOTHS),
+    (*_WIDTH, *_SEWING, *_CLOSING, *ROUND_THE_EDGE, *_CLOTHS),
 )

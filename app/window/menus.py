@@ -171,6 +171,7 @@ class Menus:
         self._action(menu, "S&ide by Side", lambda: centre.tabs.setCurrentIndex(2), "Ctrl+3")
         self._action(menu, "S&taircase", lambda: centre.tabs.setCurrentIndex(3), "Ctrl+4")
         self._action(menu, "W&hat I Have", lambda: centre.tabs.setCurrentIndex(4), "Ctrl+5")
+        self._action(menu, "E&dge", lambda: centre.tabs.setCurrentIndex(5), "Ctrl+6")
         menu.addSeparator()
         self._action(menu, "&Larger", centre.zoom_in, Keys.ZoomIn)
         self._action(menu, "&Smaller", centre.zoom_out, Keys.ZoomOut)

@@ -42,6 +42,7 @@ from core.refusal import Refusal
 LEAST_WIDTH = 300
 # In the menus, with the letter that chooses each.
 SINGLE_WORDS = {
+    "outline": "&Outline",
     "backing": "B&acking",
     "batting": "Ba&tting",
     "binding": "Bi&nding",

@@ -1,4 +1,4 @@
-"""The centre: the cloths with their lay, and the quilt from the front."""
+"""The centre: the cloths with their lay, the quilt from the front, and its edge."""
 
 from __future__ import annotations
 
@@ -6,12 +6,14 @@ from app.window.answer_rows import proof
 from app.window.canvas import Canvas, Fit
 from app.window.drawing_item import HEADROOM, DrawingItem
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.drawing.edge_map import draw_edge_map
 from core.drawing.quilt import draw_quilt
 from core.lay.lay import Sheet
 from core.lengths import typeset
 from core.plan import FabricPlan, Plan
 
 NOTHING = "Nothing to cut yet.\nAdd a border, a backing or a binding at the left."
+NO_BINDING = "No binding yet.\nAdd one at the left."
 GAP = 2.0  # inches of table between two cloths, beside the room that each keeps round itself
 
 
@@ -43,6 +45,18 @@ def _to_buy(fabric_plan: FabricPlan, sheet: Sheet) -> str:
     if sheet != Sheet():
         return ""
     return f": buy {fabric_plan.buy.sale_text}, {proof(fabric_plan)}"
+
+
+class EdgeView(Canvas):
+    """The binding as it is sewn on: start, joins, corners."""
+
+    def __init__(self) -> None:
+        super().__init__("Edge", Fit.ALL, NO_BINDING)
+
+    def show_plan(self, plan: Plan) -> None:
+        """Draw the plan's edge map, if it has a binding."""
+        drawing = draw_edge_map(plan)
+        self.show_items([] if drawing is None else [DrawingItem(drawing, "", self.theme)])
 
 
 class QuiltView(Canvas):

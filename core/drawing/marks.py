@@ -80,6 +80,8 @@ ROLES = (
     "edge",  # an outline
     "ruler",  # ticks and their numbers
     "grain",  # grain and print-direction arrows
+    "join",  # where two segments of a run are joined
+    "start",  # where sewing a run begins, and the way it goes
     "cut",  # a line to cut along
     "note",  # words beside the drawing
     "step",  # a block of the staircase

@@ -1,30 +1,66 @@
-"""The quilt seen from the front: top, borders, binding, and the layers behind."""
+"""The quilt seen from the front: top, borders, binding, and the layers behind.
+
+Borders are drawn whole and then cut to the outline, as they are on the table.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from fractions import Fraction
 
 from core.drawing.borders import draw_border, inside
-from core.drawing.marks import Area, Drawing, Label, Line, Mark
-from core.drawing.shapes import area, corners, grown, label, point
+from core.drawing.edge import band, within
+from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
+from core.drawing.shapes import area, grown, label, point
 from core.finish.overage import overages
 from core.lay.lay import Rect
 from core.lengths import Inches, show_size
 from core.plan import Plan
 from core.quilt import Seams
+from core.shape import ShapeKind
 
 _MARGIN = Fraction(2)
 
 
 def draw_quilt(plan: Plan) -> Drawing:
     """The picture of the finished quilt lying on its batting and backing, in inches."""
-    quilt = Rect(Fraction(0), Fraction(0), plan.finished_width, plan.finished_length)
-    outermost = grown(_behind(plan, quilt), _MARGIN)
-    marks = [*_layers(plan, quilt), *_borders(plan, quilt), *_binding(plan, quilt)]
+    quilt = Rect(Fraction(0), Fraction(0), *plan.sizes.bordered)
+    outline = plan.sizes.outline
+    box = Rect(outline.x, outline.y, *plan.sizes.layers)
+    outermost = grown(_behind(plan, box), _MARGIN)
+    marks = [*_layers(plan, box), *_cut(plan, _borders(plan, quilt)), *_binding(plan)]
     moved = tuple(_moved(mark, -float(outermost.x), -float(outermost.y)) for mark in marks)
     name = plan.project.quilt.name or "the quilt"
     return Drawing(name, float(outermost.across), float(outermost.along), moved)
+
+
+def _cut(plan: Plan, marks: Iterator[Mark]) -> Iterator[Mark]:
+    """The marks as far as they lie within the outline."""
+    shape = plan.project.outline
+    if shape is None or shape.kind is ShapeKind.RECTANGLE:
+        yield from marks
+        return
+    outline = plan.sizes.outline.points
+    for mark in marks:
+        if isinstance(mark, Label):
+            (x, y), (wide, high) = mark.centre, mark.room
+            room = (x - wide / 2, y - high / 2, x + wide / 2, y + high / 2)
+            seen = within(outline, _box(*room))
+            if seen:
+                xs, ys = [point[0] for point in seen], [point[1] for point in seen]
+                wide, high = max(xs) - min(xs), max(ys) - min(ys)
+                if min(wide, high) > 0:
+                    centre = (max(xs) + min(xs)) / 2, (max(ys) + min(ys)) / 2
+                    yield replace(mark, centre=centre, room=(wide, high))
+        else:
+            seen = within(outline, mark.points)
+            if seen:
+                yield replace(mark, points=seen)
+
+
+def _box(left: float, top: float, right: float, bottom: float) -> tuple[Point, ...]:
+    return (left, top), (right, top), (right, bottom), (left, bottom)
 
 
 def _behind(plan: Plan, quilt: Rect) -> Rect:
@@ -79,21 +115,16 @@ def _borders(plan: Plan, quilt: Rect) -> Iterator[Mark]:
     yield label(outer, (f"quilt top\n{size}", "quilt top", "top"), "top")
 
 
-def _binding(plan: Plan, quilt: Rect) -> Iterator[Mark]:
-    """The binding's first face as four bands inside the edge."""
+def _binding(plan: Plan) -> Iterator[Mark]:
+    """The binding's first face, a band a side, mitred where they meet."""
     if plan.binding is None:
         return
-    face = plan.binding.first_face_width
-    inner = grown(quilt, -face)
-    bands = (
-        Rect(quilt.x, quilt.y, quilt.across, face),
-        Rect(quilt.x, inner.end, quilt.across, face),
-        Rect(quilt.x, inner.y, face, inner.along),
-        Rect(inner.right, inner.y, face, inner.along),
-    )
-    for band in bands:
-        yield area(band, "binding", "binding")
-    yield Line((*corners(quilt), corners(quilt)[0]), "edge")
+    outline, face = plan.sizes.outline, float(plan.binding.first_face_width)
+    for start, side in zip(outline.starts, outline.sides, strict=True):
+        place = float(start)
+        points = band(outline, place, place + float(side.length), face)
+        yield Area(points, "binding", "binding")
+    yield Line((*outline.points, outline.points[0]), "edge")
 
 
 def _moved(mark: Mark, dx: float, dy: float) -> Mark:

@@ -19,6 +19,20 @@ def stop_before_corner(seam: Inches, angle: float) -> float:
     >>> round(stop_before_corner(Fraction(1, 4), 90), 6)
     0.25
     """
+    _refuse_inside(angle)
+    return float(seam) / tan(radians(angle) / 2)
+
+
+def mitre_angle(angle: float) -> float:
+    """Degrees between either edge and the mitre, which lies on the bisector.
+
+    >>> mitre_angle(90), mitre_angle(120)
+    (45.0, 60.0)
+    """
+    _refuse_inside(angle)
+    return angle / 2
+
+
+def _refuse_inside(angle: float) -> None:
     if not 0 < angle < 180:
         raise ValueError(f"an outside corner lies between 0 and 180 degrees, not {angle}")
-    return float(seam) / tan(radians(angle) / 2)

@@ -85,8 +85,9 @@ def _cut(
         bias = plan_bias(need, fabric)
         demands = bias.demands(_PATH, _ROLE, fabric.name)
         return replace(plan, join_loss=bias.join_loss, bias=bias, demands=demands)
+    flange_a_side = plan.kind is AccentKind.FLANGE and edge.four_sided
     sides = SideStrips(long.name, plan.strip, edge.length, edge.width)
-    if plan.kind is AccentKind.FLANGE and sides.whole(grain, fabric.cutting_width):
+    if flange_a_side and sides.whole(grain, fabric.cutting_width):
         return replace(plan, whole=True, demands=sides.pieces(_PATH, _ROLE, fabric.name, grain))
     return replace(plan, demands=(long.demand(_PATH, _ROLE, fabric, grain),))
 

@@ -28,12 +28,14 @@ from core.finish.edge_layers import Layers, layers_at_corner, layers_at_join, pl
 from core.finish.four_strips import LongStrip, SideStrips
 from core.finish.scrappy import plan_scrappy
 from core.finish.two_cloth import plan_two_cloth
-from core.lengths import Inches
+from core.lengths import Inches, round_up
 from core.quilt import Binding, Fold
 from core.refusal import Refusal
 
 # Common practice, no source: the ends of the last two facings are turned in.
 TURN_IN, TURN_IN_MM = Fraction(1, 2), Fraction(12)
+_MARK = Fraction(1, 16), Fraction(1)
+_FINEST_WRITTEN = 1000  # sums of lengths that people write have smaller denominators
 Cloths: TypeAlias = Callable[[str], Fabric]
 
 
@@ -65,7 +67,7 @@ def plan_binding(binding: Binding, edge: BoundEdge, cloths: Cloths) -> BindingPl
         plan = _faced(plan, binding, edge, fabric, shortest)
     else:
         ends = plan_closing(binding, widths, edge.shortest_side)
-        needs = edge.perimeter + ends.takes + binding.allowance
+        needs = _to_a_mark(edge.perimeter + ends.takes + binding.allowance, widths.strip)
         plan = replace(plan, ends=ends, closing=ends.takes, needs=needs)
         if binding.back_fabric is not None:
             plan = _of_two_cloths(plan, binding, edge, cloths(binding.back_fabric), fabric)
@@ -74,6 +76,12 @@ def plan_binding(binding: Binding, edge: BoundEdge, cloths: Cloths) -> BindingPl
         else:
             plan = _of_one_cloth(plan, binding, fabric, shortest)
     return replace(plan, demands=plan.demands + (accent.demands if accent else ()))
+
+
+def _to_a_mark(length: Inches, like: Inches) -> Inches:
+    """A length that no ruler has, as that of an oval, up to the next mark; others as they are."""
+    no_mark = length.denominator > _FINEST_WRITTEN
+    return round_up(length, figure(like, *_MARK)) if no_mark else length
 
 
 def _refuse_together(binding: Binding) -> None:
@@ -207,6 +215,12 @@ def _faced(
     plan: BindingPlan, binding: Binding, edge: BoundEdge, fabric: Fabric, shortest: Inches
 ) -> BindingPlan:
     """Four strips: the sides as long as the quilt, top and bottom turned in over their ends."""
+    if not edge.four_sided:
+        raise Refusal(
+            "binding.fold",
+            "an edge faced with strips a side has four square corners; choose a double or single "
+            "fold for this outline",
+        )
     turn = figure(plan.widths.strip, TURN_IN, TURN_IN_MM)
     sides = SideStrips(FACING, plan.widths.strip, edge.length, edge.width + 2 * turn)
     if sides.whole(binding.grain, fabric.cutting_width):

@@ -62,8 +62,18 @@ class BindingPlan:
         return self.widths.second_face
 
     @property
+    def widest_face(self) -> Inches:
+        """How far into the quilt the binding covers, on the face where it is wider."""
+        return max(self.widths.first_face, self.widths.second_face)
+
+    @property
     def reach(self) -> Inches:
         return self.widths.reach
+
+
+def segment_length(segment: Placement) -> Inches:
+    """How long a laid segment is; a turned one lies along the cloth."""
+    return segment.rect.along if segment.turned else segment.rect.across
 
 
 def as_laid(
@@ -75,7 +85,7 @@ def as_laid(
     the other segments as they are; with none at full width, what the strips
     take of the cloth as they lie.
     """
-    lengths = tuple(s.rect.along if s.turned else s.rect.across for s in segments)
+    lengths = tuple(map(segment_length, segments))
     full = lengths.count(usable_width)
     others = tuple(length for length in lengths if length != usable_width)
     narrowest = max(segment.rect.right for segment in segments)

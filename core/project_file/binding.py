@@ -23,6 +23,7 @@ from core.lengths import Inches, Units, exact_text
 from core.quilt import Binding, Closing, Fold, Joins
 from core.reading import Fields
 from core.refusal import Refusal
+from core.shape import Facing
 
 MOST_SCRAPPY = 50
 MOST_SEED = 9999
@@ -62,6 +63,8 @@ def read_binding(fields: Fields) -> Binding:
         bias=_bias(_inner(fields, "bias")),
         accent=_accent(_inner(fields, "accent")),
         scrappy=_scrappy(_inner(fields, "scrappy")),
+        start_side=fields.choice("start_side", Facing) if fields.has("start_side") else None,
+        least_to_corner=_maybe(fields, "least_to_corner"),
     )
     fields.done()
     return binding
@@ -190,4 +193,6 @@ def write_binding(binding: Binding, units: Units) -> dict[str, Any]:
             "shortest": text(scrappy.shortest),
             "seed": scrappy.seed,
         },
+        "start_side": None if binding.start_side is None else binding.start_side.value,
+        "least_to_corner": text(binding.least_to_corner),
     }

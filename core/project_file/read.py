@@ -19,6 +19,7 @@ from core.project_file.layers import (
     read_label,
     read_sleeve,
 )
+from core.project_file.shape_form import read_shape
 from core.quilt import (
     Kits,
     Project,
@@ -55,6 +56,7 @@ def from_document(document: dict[str, Any]) -> Project:
         label=read_label(fields) if (fields := part("label")) else None,
         units=units,
         table=read_table(fields) if (fields := part("table")) else None,
+        outline=read_shape(fields) if (fields := part("outline")) else None,
     )
     top.done()
     _refuse_unknown_fabrics(project)

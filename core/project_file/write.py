@@ -10,11 +10,12 @@ from core.lengths import Inches, Units, exact_text, sale_text
 from core.project_file.binding import write_binding
 from core.project_file.borders import border_document
 from core.project_file.layers import layer_documents
+from core.project_file.shape_form import shape_document
 from core.quilt import Project
 
 FORMAT = "crossgrain-project"
 VERSION = 1
-PARTS = ("backing", "batting", "binding", "sleeve", "label", "table")
+PARTS = ("backing", "batting", "binding", "sleeve", "label", "table", "outline")
 
 
 def to_document(project: Project) -> dict[str, Any]:
@@ -44,6 +45,8 @@ def to_document(project: Project) -> dict[str, Any]:
         parts["binding"] = write_binding(binding, project.units)
     if (table := project.table) is not None:
         parts["table"] = {"ruler": text(table.ruler), "folds": table.folds}
+    if project.outline is not None:
+        parts["outline"] = shape_document(project.outline, project.units)
     return document | {key: parts[key] for key in PARTS if key in parts}
 
 

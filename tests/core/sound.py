@@ -6,8 +6,11 @@ import json
 from collections import defaultdict
 from fractions import Fraction
 
+from shapely.geometry import LinearRing
+
 from core.binding_choices import Tuck
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.drawing.edge_map import draw_edge_map
 from core.drawing.marks import ROLES, Drawing, Label
 from core.drawing.quilt import draw_quilt
 from core.fabric import Fabric, OnHand
@@ -32,6 +35,7 @@ from core.quilt import (
     Seams,
     Sizing,
 )
+from core.shape import ShapeKind
 from tests.core.stranger import cloths_of, cut_out, pieces_of, whole_cloths
 
 NEAR = 1e-6
@@ -55,6 +59,8 @@ def _assert_finished(plan: Plan) -> None:
     for border in plan.borders:
         _assert_border(border, width, length)
         width, length = border.outer_width, border.outer_length
+    assert plan.sizes.bordered == (width, length)
+    width, length = _cut_to_shape(plan, width, length)
     assert (plan.finished_width, plan.finished_length) == (width, length)
     if (spec := plan.project.backing) is not None and (backing := plan.backing) is not None:
         _assert_backing(plan, spec, backing, width, length)
@@ -63,7 +69,7 @@ def _assert_finished(plan: Plan) -> None:
         assert (plan.batting.package is None) != (plan.batting.roll is None)
         assert_batting(plan.batting, plan.project.quilt.copies)
     if (bound := plan.project.binding) is not None and plan.binding is not None:
-        _assert_closed(bound, plan.binding, 2 * (width + length))
+        _assert_closed(bound, plan.binding, plan.sizes.outline.perimeter)
     for name in ("backing", "batting", "binding", "sleeve"):
         assert (getattr(plan, name) is None) == (getattr(plan.project, name) is None)
     assert (plan.label_patch is None) == (plan.project.label is None)
@@ -148,13 +154,32 @@ def _assert_closed(spec: Binding, binding: BindingPlan, perimeter: Fraction) -> 
         return
     strip, seam = binding.widths.strip, binding.widths.seam
     assert spec.strip_width in (None, strip)
-    closing = binding.needs - perimeter - spec.allowance
+    closing = binding.closing
+    assert 0 <= binding.needs - perimeter - closing - spec.allowance <= Fraction(1, 16)
     if spec.closing is Closing.DIAGONAL:
         assert closing == strip
     elif spec.closing is Closing.STRAIGHT:
         assert closing == 2 * seam
     elif spec.tuck == Tuck():
         assert strip + 2 <= closing <= strip + 3
+
+
+def _cut_to_shape(plan: Plan, width: Fraction, length: Fraction) -> tuple[Fraction, Fraction]:
+    """The box round the outline, whose own way round an independent geometry measures."""
+    outline = plan.sizes.outline
+    if plan.project.outline is None or plan.project.outline.kind is ShapeKind.RECTANGLE:
+        assert outline.perimeter == 2 * (width + length)
+        return width, length
+    drawn = LinearRing(outline.points)
+    assert drawn.is_simple
+    # Curves are drawn in short chords, which fall short of them by less than a thousandth.
+    assert drawn.length - 1e-3 <= outline.perimeter <= drawn.length * 1.001 + 1e-2
+    box = plan.sizes.finished
+    for size, true, whole in zip(
+        box, (outline.width, outline.length), (width, length), strict=True
+    ):
+        assert true <= size <= min(true + Fraction(1, 16), whole)
+    return box
 
 
 def usable(fabric: Fabric) -> Fraction:
@@ -241,6 +266,10 @@ def _assert_labelled(plan: Plan) -> None:
 
 def _assert_drawn(plan: Plan) -> None:
     assert_drawing(draw_quilt(plan))
+    edge = draw_edge_map(plan)
+    assert (edge is None) == (plan.sewn is None)
+    if edge is not None:
+        assert_drawing(edge)
     for place, fabric in enumerate(plan.fabrics):
         for sheet in sheets_of(fabric):
             for heading in Heading:

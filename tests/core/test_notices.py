@@ -8,10 +8,11 @@ from fractions import Fraction
 import pytest
 
 from core.binding_choices import Finishing
-from core.fabric import Fabric
+from core.fabric import Fabric, Grain
 from core.lengths import Units
 from core.plan import make_plan
 from core.quilt import Backing, Batting, Binding, Project, Quilt, Sleeve
+from core.shape import Facing, Shape, ShapeKind
 
 F = Fraction
 PLUM = Fabric("plum", F(43), F(1, 2))
@@ -108,3 +109,32 @@ def test_cloth_that_shrinks_is_to_be_washed_first(across: Fraction, along: Fract
     notices = told(fabrics=(shrinking,), binding=Binding("plum", F(5, 2)))
     assert "Wash and press plum first" in notices["fabrics[0].shrinkage.along"]
     assert "fabrics[0].shrinkage.along" not in told(fabrics=(shrinking,))
+
+
+def test_curves_ask_for_bias_and_inside_corners_for_a_clip() -> None:
+    rounded = Shape(ShapeKind.ROUNDED)
+    straight = told(outline=rounded, binding=Binding("plum", F(5, 2)))
+    assert "smallest radius of 4 in" in straight["binding.grain"]
+    bias = told(outline=rounded, binding=Binding("plum", F(5, 2), grain=Grain.BIAS))
+    assert "binding.grain" not in bias
+    scalloped = told(
+        outline=Shape(ShapeKind.SCALLOPED), binding=Binding("plum", F(5, 2), grain=Grain.BIAS)
+    )
+    assert "fold no mitre" in scalloped["outline"]
+
+
+def test_joins_that_must_lie_near_a_corner_are_told_with_what_could_be_had() -> None:
+    far = Binding("plum", F(5, 2), least_to_corner=F(24))
+    assert "24 in were wished" in told(binding=far)["binding.least_to_corner"]
+    best = make_plan(replace(LAP, binding=far)).sewn
+    assert best is not None
+    for side in Facing:
+        said = told(binding=replace(far, start_side=side))["binding.least_to_corner"]
+        better = best.edge_map.closing.facing is not side
+        assert ("Closing on the" in said) or not better or "No start" in said
+
+
+def test_a_side_that_the_quilt_lacks_is_told() -> None:
+    triangle = Shape(ShapeKind.POLYGON, points=((F(0), F(0)), (F(40), F(0)), (F(40), F(40))))
+    said = told(outline=triangle, binding=Binding("plum", F(5, 2), start_side=Facing.LEFT))
+    assert "cannot be closed on the left side" in said["binding.start_side"]

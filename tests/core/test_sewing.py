@@ -110,9 +110,8 @@ def test_every_part_of_any_plan_is_said_with_its_letters(project: Project) -> No
     except Refusal:
         return
     makings = sewing(plan)
-    assert len(makings) == len(plan.borders) + sum(
-        part is not None for part in (plan.backing, plan.sleeve, plan.label_patch)
-    )
+    parts = (plan.backing, plan.sleeve, plan.label_patch, plan.sewn)
+    assert len(makings) == len(plan.borders) + sum(part is not None for part in parts)
     for making in makings:
         assert making.sentences
         assert all(sentence.endswith(".") for sentence in making.sentences)

@@ -18,7 +18,7 @@ from tests.core.demos import DEMOS, demo
 
 Document = dict[str, Any]
 DOCUMENTS = [to_document(demo(name)) for name in DEMOS]
-TOP = ("quilt", "fabrics", "borders", "backing", "batting", "binding", "sleeve", "label")
+TOP = ("quilt", "fabrics", "borders", "backing", "batting", "binding", "sleeve", "label", "outline")
 
 WRONG_KINDS = st.sampled_from(
     [None, True, False, 0, 3, -1, 2.5, float("nan"), float("inf"), [], {}, [1], {"a": "b"}, 10**40]
@@ -37,6 +37,7 @@ OPTIONAL = {
     "order", "cloths", "seed",
     "panels", "frame", "narrowest_panel", "accent_width", "roll_width",
     "roll_sale_unit", "packages", "shape", "shorter", "split_above", "gap", "hem",
+    "start_side", "least_to_corner",
 }  # fmt: skip
 NULLABLE = {
     "price_per_yard", "price_per_metre", "repeat", "shrinkage", "corner_fabric", "backing",
@@ -45,6 +46,7 @@ NULLABLE = {
     "back_fabric", "tail", "gap", "turned", "overlap", "start", "cloth", "shows", "cord", "bias",
     "tails", "tuck", "accent", "scrappy", "label", "accent_fabric", "package", "ease",
     "overage_top", "overage_right", "overage_bottom", "overage_left",
+    "start_side", "least_to_corner",
 }  # fmt: skip
 
 

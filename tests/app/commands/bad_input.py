@@ -274,7 +274,7 @@ PART_ROWS = [
         "plan", "a one-way print laid sideways", "backing.seams", ("backing.seams", "crosswise")
     ),
     changed("plan", "a quilt too narrow for a sleeve", "sleeve",
-            ("quilt.width", "1/2"), ("borders", [])),
+            ("quilt.width", "3/4"), ("borders", [])),
     changed("plan", "a sleeve wider than the cloth", "sleeve.depth", ("sleeve.depth", "30")),
     row("plan", "a fabric of no name here", "binding.fabric", "velvet"),
     changed("plan", "two fabrics of one name", "fabrics[1].name", ("fabrics[1].name", "night sky")),

@@ -19,7 +19,7 @@ TypeIn = Callable[[str, str], None]
 FIELDS = {field.key: field for field in BINDING.fields}
 
 
-def pick(window: MainWindow, path: str, value: str) -> None:
+def pick(window: MainWindow, path: str, value: str | None) -> None:
     editor = editor_at(window, path)
     assert isinstance(editor, QComboBox)
     place = editor.findData(value)

@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 
 from app.window.field import Field, Kind, PartKind, summary, value_at
-from app.window.fields import INNER, PARTS
+from app.window.fields import INNER, PARTS, SINGLE_PARTS
 from core.binding_choices import (
     AccentKind,
     BiasMethod,
@@ -20,6 +20,7 @@ from core.binding_choices import (
     Order,
     WidthRule,
 )
+from core.edit import add_part
 from core.fabric import Grain
 from core.project_file import to_document
 from core.quilt import (
@@ -38,6 +39,7 @@ from core.quilt import (
     Sizing,
     SleeveShape,
 )
+from core.shape import Facing, ShapeKind, Upright
 
 KINDS = (*PARTS, *INNER)
 FIELDS = [
@@ -69,6 +71,9 @@ CHOICES: dict[str, AbstractSet[StrEnum]] = {
     "binding.bias.source": set(BiasSource),
     "binding.accent.kind": set(AccentKind),
     "binding.scrappy.order": set(Order),
+    "binding.start_side": set(Facing),
+    "outline.kind": set(ShapeKind),
+    "outline.upright": set(Upright),
 }
 
 
@@ -88,6 +93,8 @@ def example(demo: Project, kind: PartKind) -> dict[str, Any]:
         "on_hand": "fabrics[1].on_hand[0]",
         "packages": "batting.packages[0]",
     }
+    if kind in SINGLE_PARTS and value_at(to_document(demo), kind.key) is None:
+        demo = add_part(demo, kind.key)
     part: dict[str, Any] = value_at(to_document(demo), path.get(kind.key, kind.key))
     return part
 
@@ -107,7 +114,7 @@ def test_every_field_teaches_in_a_sentence(kind: PartKind, field: Field) -> None
 
 @pytest.mark.parametrize(("kind", "field"), FIELDS)
 def test_the_choices_are_those_of_the_file(kind: PartKind, field: Field) -> None:
-    offered = {value for value, _ in field.choices}
+    offered = {value for value, _ in field.choices if value is not None}
     assert offered == {c.value for c in CHOICES.get(f"{kind.key}.{field.key}", set())}
     assert bool(offered) == (field.kind is Kind.CHOICE)
 

@@ -1,0 +1,77 @@
+"""What to mind about the outline and about where the binding's joins land, as sentences."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from core.edge.edge_map import EdgeMap
+from core.fabric import Grain
+from core.lengths import Units, show
+
+if TYPE_CHECKING:
+    from core.plan import Plan
+
+
+def edge_notices(plan: Plan) -> Iterator[tuple[str, str]]:
+    """(path of the field, sentence) for the edge of a plan that has a binding."""
+    if plan.project.binding is None:
+        return
+    yield from _curves(plan)
+    yield from _inside_corners(plan)
+    yield from _joins(plan)
+
+
+def _curves(plan: Plan) -> Iterator[tuple[str, str]]:
+    """Curves ask for bias: The New Dressmaker, 1921; American Patchwork & Quilting, 2020."""
+    radius, binding = plan.sizes.outline.smallest_radius, plan.project.binding
+    if radius is None or binding is None or binding.grain is Grain.BIAS:
+        return
+    tight = show(radius, plan.project.units)
+    yield (
+        "binding.grain",
+        f"The outline is curved, with a smallest radius of {tight}: straight-cut strips do not go "
+        "round a curve well. Cut the binding on the bias.",
+    )
+
+
+def _inside_corners(plan: Plan) -> Iterator[tuple[str, str]]:
+    inside = [n for n, c in enumerate(plan.sizes.outline.corners, start=1) if c.inside]
+    if inside:
+        which = f"Corner {inside[0]} is" if len(inside) == 1 else f"{len(inside)} corners are"
+        yield (
+            "outline",
+            f"{which} cut into the quilt: clip its edge to just short of the seam line, open it "
+            "into a straight line as you sew, and fold no mitre.",
+        )
+
+
+def _joins(plan: Plan) -> Iterator[tuple[str, str]]:
+    sewn, binding, units = plan.sewn, plan.project.binding, plan.project.units
+    if sewn is None or binding is None:
+        return
+    wish = binding.start_side
+    if wish is not None and sewn.edge_map.closing.facing is not wish:
+        yield (
+            "binding.start_side",
+            f"The binding cannot be closed on the {wish} side; it is planned to close on the "
+            f"{sewn.edge_map.closing.facing} side.",
+        )
+    if not sewn.short or sewn.edge_map.least is None:
+        return
+    near, wished = show(sewn.edge_map.least, units), show(sewn.wished, units)
+    yield (
+        "binding.least_to_corner",
+        f"A join or the closing comes as near as {near} to a corner, where {wished} were wished. "
+        f"{_instead(sewn.elsewhere, units)}",
+    )
+
+
+def _instead(elsewhere: EdgeMap | None, units: Units) -> str:
+    """What could be had instead of a distance that cannot."""
+    if elsewhere is None or elsewhere.least is None:
+        return "No start, order or trim of these strips does better; other strip lengths may."
+    return (
+        f"Closing on the {elsewhere.closing.facing} side would keep all at least "
+        f"{show(elsewhere.least, units)} away."
+    )

@@ -1,0 +1,86 @@
+"""The binding sewn on: where to start, and where its joins then lie.
+
+Of the sides on which the binding's ends could meet, the one is taken whose
+joins stay farthest from the corners, or the one that the person asks for.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from core.edge.edge_map import Chain, EdgeMap, best_map
+from core.edge.joins import chain_length
+from core.edge.outline import Outline
+from core.finish.binding_plan import BindingPlan
+from core.lengths import Inches
+from core.quilt import Binding
+from core.segments import Segment
+from core.shape import Facing
+
+# Of sides that do equally well: where a visitor looks last. Our default, no source.
+_LIKED = (Facing.BOTTOM, Facing.LEFT, Facing.RIGHT, Facing.TOP)
+
+
+@dataclass(frozen=True, slots=True)
+class Sewn:
+    """The edge map to sew by, and what the person's wishes cost.
+
+    `wished` is how far joins and closing should stay from the corners.
+    `elsewhere` is the best on any side, where the side asked for does worse.
+    """
+
+    edge_map: EdgeMap
+    wished: Inches
+    elsewhere: EdgeMap | None
+
+    @property
+    def short(self) -> bool:
+        """Whether something comes nearer to a corner than wished."""
+        return self.edge_map.least is not None and self.edge_map.least < self.wished
+
+
+def sew(
+    binding: Binding, plan: BindingPlan, outline: Outline, segments: tuple[Segment, ...]
+) -> Sewn | None:
+    """How to sew `segments` round `outline`; None where they leave the closing no room.
+
+    The wished distance is a strip's width unless the person gives another: a
+    diagonal join lies half a width to either side of its middle, and a mitre
+    needs as much again. Our default, no source. A scrappy binding keeps its
+    order; a facing has no ring to close.
+    """
+    if plan.facing is not None or not segments:
+        return None
+    strip, loss = plan.widths.strip, plan.join_loss
+    chain = Chain(
+        _as_many_as_reach(segments, loss, outline.ring + plan.closing),
+        loss,
+        plan.closing,
+        least=strip,
+        reorder=plan.scrappy is None,
+    )
+    sides = {side.facing for side in outline.sides}
+    maps = {facing: best_map(outline, chain, facing) for facing in _LIKED if facing in sides}
+    found = {facing: made for facing, made in maps.items() if made is not None}
+    if not found:
+        return None
+    best = max(found.values(), key=_least)
+    chosen = best if binding.start_side is None else found.get(binding.start_side, best)
+    wished = strip if binding.least_to_corner is None else binding.least_to_corner
+    return Sewn(chosen, wished, best if _least(best) > _least(chosen) else None)
+
+
+def _as_many_as_reach(
+    segments: tuple[Segment, ...], loss: Inches, needs: Inches
+) -> tuple[Segment, ...]:
+    """The segments without last ones that are slack, and would be trimmed off whole."""
+    while len(segments) > 1:
+        fewer = tuple(length for _, length in segments[:-1])
+        if chain_length(fewer, loss) < needs:
+            break
+        segments = segments[:-1]
+    return segments
+
+
+def _least(made: EdgeMap) -> Inches:
+    return Inches(0) if made.least is None else made.least

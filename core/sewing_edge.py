@@ -1,0 +1,79 @@
+"""Sewing the binding on, in words: the order of its strips, the start, each kind of corner."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from core.edge.outline import Corner, Outline
+from core.finish.sewn import Sewn
+from core.lengths import Inches, Units, show
+from core.plan import Plan
+
+_DRAWN = Fraction(1, 1000)  # stops before corners are irrational; a thousandth tells enough
+
+
+def sewing_on(plan: Plan) -> Iterator[str]:
+    """How to sew the binding round the edge; lengths in the plan's units."""
+    sewn, binding, units = plan.sewn, plan.project.binding, plan.project.units
+    if sewn is None or binding is None:
+        return
+    outline = plan.sizes.outline
+    yield from _strips(sewn, units)
+    yield _start(sewn, outline, units)
+    yield from _corners(outline, binding.seam, units)
+    if sewn.edge_map.least is not None:
+        said = "" if sewn.edge_map.proved else " (the best that was found)"
+        yield (
+            f"So started, every join and the closing lies at least "
+            f"{show(sewn.edge_map.least, units)} from any corner{said}."
+        )
+
+
+def _strips(sewn: Sewn, units: Units) -> Iterator[str]:
+    made = sewn.edge_map
+    if len(made.order) > 1:
+        yield f"Join the strips in this order: {', '.join(made.order)}."
+    if made.trim:
+        yield f"Trim {show(made.trim, units)} off the free end of {made.order[0]}."
+
+
+def _start(sewn: Sewn, outline: Outline, units: Units) -> str:
+    """The ends meet at the closing, told by the way from the corner before it."""
+    closing = sewn.edge_map.closing
+    where = f"on the {closing.facing} side"
+    if outline.corners:
+        ring = outline.ring
+        past = min((closing.place - corner.place) % ring for corner in outline.corners)
+        where += f", {show(past, units)} past the corner before it"
+    return (
+        f"The two ends meet {where}. Lay the end of {sewn.edge_map.order[0]} there and sew with "
+        "the quilt to your left: down the left side, along the bottom, up the right side."
+    )
+
+
+def _corners(outline: Outline, seam: Inches, units: Units) -> Iterator[str]:
+    """Equal corners are told together."""
+    kinds: dict[float, list[int]] = {}
+    corners = dict(enumerate(outline.corners, start=1))
+    for number, corner in corners.items():
+        kinds.setdefault(round(corner.angle, 3), []).append(number)
+    for angle, numbers in kinds.items():
+        corner = corners[numbers[0]]
+        yield f"{_which(numbers, len(corners))} ({angle:.4g}°): {_how(corner, seam, units)}"
+
+
+def _which(numbers: list[int], count: int) -> str:
+    if len(numbers) == count:
+        return "Every corner" if count > 1 else "The corner"
+    if len(numbers) == 1:
+        return f"Corner {numbers[0]}"
+    return f"Corners {', '.join(map(str, numbers[:-1]))} and {numbers[-1]}"
+
+
+def _how(corner: Corner, seam: Inches, units: Units) -> str:
+    stop = corner.stop(seam)
+    if stop is None or corner.mitre is None:
+        return "cut in; clip it to just short of the seam line and sew round it without a mitre."
+    before = show(round(Fraction(stop) / _DRAWN) * _DRAWN, units)
+    return f"stop sewing {before} before it; the mitre lies at {corner.mitre:.4g}° to both edges."

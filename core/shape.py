@@ -1,0 +1,68 @@
+"""What shape the quilt is cut to; its geometry is worked out in `core.edge`.
+
+A shape is always cut from the quilt with its borders: rounded and clipped
+corners, scallops, ovals and points lie within that rectangle, and a regular
+hexagon or octagon is the largest that it holds.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from fractions import Fraction
+from typing import TypeAlias
+
+from core.lengths import Inches
+
+Spot: TypeAlias = tuple[Inches, Inches]
+
+
+class Facing(StrEnum):
+    """Which way a side of the quilt faces."""
+
+    LEFT = "left"
+    BOTTOM = "bottom"
+    RIGHT = "right"
+    TOP = "top"
+
+
+class ShapeKind(StrEnum):
+    """The shapes that an outline may have."""
+
+    RECTANGLE = "rectangle"
+    ROUNDED = "rounded"
+    CLIPPED = "clipped"
+    HEXAGON = "hexagon"
+    OCTAGON = "octagon"
+    CIRCLE = "circle"
+    OVAL = "oval"
+    SCALLOPED = "scalloped"
+    POLYGON = "polygon"
+
+
+class Upright(StrEnum):
+    """Whether a hexagon has a side or a corner at its top."""
+
+    SIDE = "side"
+    CORNER = "corner"
+
+
+@dataclass(frozen=True, slots=True)
+class Shape:
+    """The outline as the person gives it; each kind reads its own fields.
+
+    `radius` rounds the corners, `clip` is what a clipped corner takes off each
+    of its two edges, `upright` is the hexagon's, `scallops_across` and
+    `scallops_along` count them on the top and on a side, each `depth` deep, and
+    `points` are the polygon's corners, measured right and down from the upper
+    left corner of the quilt.
+    """
+
+    kind: ShapeKind = ShapeKind.RECTANGLE
+    radius: Inches = Fraction(4)
+    clip: Inches = Fraction(4)
+    upright: Upright = Upright.SIDE
+    scallops_across: int = 5
+    scallops_along: int = 6
+    depth: Inches = Fraction(2)
+    points: tuple[Spot, ...] = ()
