@@ -16,6 +16,7 @@ from functools import cache
 from math import ceil
 from typing import TypeAlias
 
+from core.lay.ask import ask_of
 from core.lay.bound import least_along
 from core.lay.lay import Lay
 from core.lay.places import cloth_of
@@ -171,7 +172,8 @@ def least_shared(problem: LayProblem, lay: Lay) -> dict[str, Inches]:
     for cloth in cloths:
         own = tuple(piece for piece in problem.pieces if piece.cloth == cloth.name)
         apart = tuple(run for run in runs if run.sources == (cloth.name,))
-        bounds[cloth.name] = _least(cloth, own, apart, used[cloth.name])
+        least = _least(cloth, own, apart, used[cloth.name])
+        bounds[cloth.name] = max(least, ask_of(problem, cloth).reached)
         if not any(other.buy_more for other in cloths if other != cloth):
             every = tuple(piece for piece in problem.pieces if piece.cloth in names)
             hands = tuple(hand for other in cloths for hand in other.on_hand)

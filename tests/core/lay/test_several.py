@@ -98,6 +98,14 @@ def test_a_segment_may_be_pinned_on_any_of_the_cloths() -> None:
     assert lay.cloths[1].placements
 
 
+def test_a_pin_far_along_bounds_a_cloth_that_a_run_draws_on() -> None:
+    pin = Pin("panel", F(0), F(30))
+    panel = Piece("panel", "cheap", F(20), F(38))
+    _, cheap, _ = laid(replace(PROBLEM, pieces=(panel,), pins=(pin,))).cloths
+    assert cheap.bound_along == cheap.used_along == 68
+    assert cheap.proved_least
+
+
 def test_a_run_on_a_cloth_that_it_may_not_draw_on_is_a_fault() -> None:
     problem = replace(PROBLEM, runs=(replace(RUN, cloths=("dear",)),))
     assert FaultKind.WRONG_CLOTH in {fault.kind for fault in check(problem, laid(PROBLEM))}
