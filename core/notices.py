@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING
 
 from core.edge_notices import edge_notices
 from core.finish.binding_width import reach_warning
-from core.lengths import Rounding, show, show_size
+from core.finish.border import BorderPlan
+from core.lengths import Rounding, Units, show, show_size
 from core.quilt import BattingFrom, Sizing
 
 if TYPE_CHECKING:
@@ -69,7 +70,7 @@ def _borders(plan: Plan) -> Iterator[Notice]:
     for border in plan.borders:
         if border.border.sizing is Sizing.WIDTH:
             continue
-        sides, ends = show(border.sides_width, units), show(border.ends_width, units)
+        wide = _coping_widths(border, units)
         size = show_size(border.outer_width, border.outer_length, units)
         blocks = ""
         if border.blocks is not None and border.border.block is not None:
@@ -78,9 +79,18 @@ def _borders(plan: Plan) -> Iterator[Notice]:
             blocks = f", which holds {across} × {along} blocks of {each}"
         yield Notice(
             border.path,
-            f"Border {border.number} is a coping strip, {sides} wide at the sides and {ends} at "
-            f"top and bottom. It brings the quilt to {size}{blocks}.",
+            f"Border {border.number} is a coping strip, {wide}. It brings the quilt to "
+            f"{size}{blocks}.",
         )
+
+
+def _coping_widths(border: BorderPlan, units: Units) -> str:
+    sides, ends = show(border.sides_width, units), show(border.ends_width, units)
+    if not border.sides_width:
+        return f"{ends} wide at top and bottom, with none at the sides"
+    if not border.ends_width:
+        return f"{sides} wide at the sides, with none at top and bottom"
+    return f"{sides} wide at the sides and {ends} at top and bottom"
 
 
 def _backing(plan: Plan) -> Iterator[Notice]:

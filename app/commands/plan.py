@@ -57,6 +57,7 @@ def _drawings(plan: Plan) -> list[tuple[str, bytes]]:
     """A file name and an SVG for the quilt and for each sheet in use."""
     from app.paint_svg import paint_svg
     from app.style import PAPER_COLOUR
+    from core.drawing.back import draw_back
     from core.drawing.cloth import Heading, draw_sheet, sheets_of
     from core.drawing.edge_map import draw_edge_map
     from core.drawing.quilt import draw_quilt
@@ -64,6 +65,8 @@ def _drawings(plan: Plan) -> list[tuple[str, bytes]]:
     drawings = [("quilt", draw_quilt(plan))]
     if (edge := draw_edge_map(plan)) is not None:
         drawings.append(("edge", edge))
+    if (back := draw_back(plan)) is not None:
+        drawings.append(("quilt from the back", back))
     for index, fabric in enumerate(plan.fabrics):
         for sheet in sheets_of(fabric):
             drawing = draw_sheet(plan, index, sheet, Heading.RIGHT)

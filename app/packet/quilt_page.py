@@ -16,6 +16,7 @@ from app.packet.swatch import WIDTH, swatch
 from app.packet.table import ColumnHead, table
 from app.typeface import typeface, visible
 from app.wording import cost, part_size, purchase
+from core.drawing.back import draw_back
 from core.drawing.edge_map import draw_edge_map
 from core.drawing.quilt import draw_quilt
 from core.lay.lay import BOLT
@@ -56,6 +57,7 @@ def quilt_pages(plan: Plan) -> tuple[Page, ...]:
     _spelled(column, plan)
     _warnings(column, plan)
     _binding(column, plan)
+    _back(column, plan)
     _sewing(column, plan)
     _cautions(column)
     return column.pages()
@@ -166,6 +168,18 @@ def _binding(column: Column, plan: Plan) -> None:
         top = column.take(drawing.height * scale + _GAP)
         left = (FRAME_WIDTH - drawing.width * scale) / 2
         column.add(Picture(drawing, (left, top), scale))
+
+
+def _back(column: Column, plan: Plan) -> None:
+    """The picture of the back, where there is something on it."""
+    drawing = draw_back(plan)
+    if drawing is None:
+        return
+    scale = min(_PICTURE[0] / drawing.width, _PICTURE[1] / drawing.height)
+    high = drawing.height * scale
+    column.heading("The back", level=1, follow=high)
+    top = column.take(high + _GAP)
+    column.add(Picture(drawing, (0, top), scale))
 
 
 def _sewing(column: Column, plan: Plan) -> None:

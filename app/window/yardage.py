@@ -5,6 +5,7 @@ from __future__ import annotations
 from app.window.answer_rows import proof
 from app.window.canvas import Canvas, Fit
 from app.window.drawing_item import HEADROOM, DrawingItem
+from core.drawing.back import draw_back
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
 from core.drawing.edge_map import draw_edge_map
 from core.drawing.quilt import draw_quilt
@@ -60,11 +61,16 @@ class EdgeView(Canvas):
 
 
 class QuiltView(Canvas):
-    """The finished quilt on its batting and backing."""
+    """The finished quilt on its batting and backing, and beside it its back."""
 
     def __init__(self) -> None:
         super().__init__("Quilt", Fit.ALL)
 
     def show_plan(self, plan: Plan) -> None:
-        """Draw the plan's quilt."""
-        self.show_items([DrawingItem(draw_quilt(plan), "", self.theme)])
+        """Draw the plan's quilt from both sides."""
+        front, back = draw_quilt(plan), draw_back(plan)
+        items = [DrawingItem(front, "", self.theme)]
+        if back is not None:
+            items.append(DrawingItem(back, "", self.theme))
+            items[1].setPos(front.width + GAP, 0)
+        self.show_items(items)

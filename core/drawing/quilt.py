@@ -12,7 +12,7 @@ from fractions import Fraction
 from core.drawing.borders import draw_border, inside
 from core.drawing.edge import band, within
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
-from core.drawing.shapes import area, grown, label, point
+from core.drawing.shapes import area, grown, label, moved, point
 from core.finish.overage import overages
 from core.lay.lay import Rect
 from core.lengths import Inches, show_size
@@ -30,9 +30,9 @@ def draw_quilt(plan: Plan) -> Drawing:
     box = Rect(outline.x, outline.y, *plan.sizes.layers)
     outermost = grown(_behind(plan, box), _MARGIN)
     marks = [*_layers(plan, box), *_cut(plan, _borders(plan, quilt)), *_binding(plan)]
-    moved = tuple(_moved(mark, -float(outermost.x), -float(outermost.y)) for mark in marks)
+    shifted = tuple(moved(mark, -float(outermost.x), -float(outermost.y)) for mark in marks)
     name = plan.project.quilt.name or "the quilt"
-    return Drawing(name, float(outermost.across), float(outermost.along), moved)
+    return Drawing(name, float(outermost.across), float(outermost.along), shifted)
 
 
 def _cut(plan: Plan, marks: Iterator[Mark]) -> Iterator[Mark]:
@@ -125,13 +125,3 @@ def _binding(plan: Plan) -> Iterator[Mark]:
         points = band(outline, place, place + float(side.length), face)
         yield Area(points, "binding", "binding")
     yield Line((*outline.points, outline.points[0]), "edge")
-
-
-def _moved(mark: Mark, dx: float, dy: float) -> Mark:
-    if isinstance(mark, Label):
-        x, y = mark.centre
-        return Label((x + dx, y + dy), mark.texts, mark.room, mark.role, mark.key)
-    points = tuple((x + dx, y + dy) for x, y in mark.points)
-    if isinstance(mark, Area):
-        return Area(points, mark.role, mark.key)
-    return Line(points, mark.role)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.drawing.marks import Area, Label, Point
+from core.drawing.marks import Area, Label, Line, Mark, Point
 from core.lay.lay import Rect
 from core.lengths import Inches
 
@@ -37,3 +37,14 @@ def label(rect: Rect, texts: tuple[str, ...], role: str, key: str = "") -> Label
     centre = point(rect.x + rect.across / 2, rect.y + rect.along / 2)
     room = (float(rect.across) * _PADDING, float(rect.along) * _PADDING)
     return Label(centre, texts, room, role, key)
+
+
+def moved(mark: Mark, dx: float, dy: float) -> Mark:
+    """The mark shifted to the right and down."""
+    if isinstance(mark, Label):
+        x, y = mark.centre
+        return Label((x + dx, y + dy), mark.texts, mark.room, mark.role, mark.key)
+    points = tuple((x + dx, y + dy) for x, y in mark.points)
+    if isinstance(mark, Area):
+        return Area(points, mark.role, mark.key)
+    return Line(points, mark.role)

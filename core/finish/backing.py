@@ -171,7 +171,9 @@ def _uncut(
         cover -= backing.accent_width
     widths = panel_widths(backing.panels, cover, backing.seam, usable, backing.narrowest_panel)
     if accent is not None:
-        first, *others = widths if len(widths) > 1 else in_two(cover, backing.seam)
+        two = in_two(cover, backing.seam)
+        equal = backing.panels is Panels.HALVES and two[0] <= usable
+        first, *others = two if len(widths) == 1 or equal else widths
         widths = (first, backing.accent_width + 2 * backing.seam, *others)
     seams = Seams.NONE if len(widths) == 1 else Seams.CROSSWISE if turned else Seams.LENGTHWISE
     return BackingPlan(

@@ -3,7 +3,8 @@
 n panels of usable width U, sewn with seam s, cover n·U − (n − 1)·2s. Least and
 whole: all panels but the last are as wide as the cloth. Halves: full panels in
 the middle and two equal narrow ones at the sides, so that no seam runs down the
-middle of the back. An accent strip lies between the first two panels.
+middle of the back. An accent strip lies
+between the first two panels; with halves, between two equal ones if they suffice.
 """
 
 from __future__ import annotations

@@ -9,6 +9,7 @@ from fractions import Fraction
 from shapely.geometry import LinearRing
 
 from core.binding_choices import Tuck
+from core.drawing.back import draw_back
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
 from core.drawing.edge_map import draw_edge_map
 from core.drawing.marks import ROLES, Drawing, Label
@@ -270,6 +271,8 @@ def _assert_drawn(plan: Plan) -> None:
     assert (edge is None) == (plan.sewn is None)
     if edge is not None:
         assert_drawing(edge)
+    if (back := draw_back(plan)) is not None:
+        assert_drawing(back)
     for place, fabric in enumerate(plan.fabrics):
         for sheet in sheets_of(fabric):
             for heading in Heading:

@@ -58,7 +58,7 @@ def test_every_output_at_once(demo: Path, tmp_path: Path) -> None:
     assert (tmp_path / "packet.pdf").read_bytes().startswith(b"%PDF-")
     pictures = sorted((tmp_path / "a" / "b").iterdir())
     sheets = sum(len(fabric.lay.sheets) for fabric in make_plan(load(demo)).fabrics)
-    assert len(pictures) == 2 + sheets, "the quilt, its edge and every sheet"
+    assert len(pictures) == 3 + sheets, "the quilt, its back, its edge and every sheet"
     for picture in pictures:
         assert ElementTree.parse(picture).getroot().tag.endswith("svg")
 

@@ -7,7 +7,7 @@ from fractions import Fraction
 from core.finish.backing import BackingPlan, backing_options
 from core.lengths import Inches, round_up, sale_text
 from core.plan import Plan, make_plan
-from core.quilt import Backing, Project, Quilt, Seams
+from core.quilt import Backing, Frame, Panels, Project, Quilt, Seams
 from tests.core.finish.published import Value, cloth
 
 F = Fraction
@@ -37,6 +37,14 @@ TQA = (
     "TQA News, 'Math for Quilters, Part 4', 2012, "
     "http://tqanews.blogspot.com/2012/03/thursday-tidbit-math-for-quilters-part_22.html"
 )
+LONGARM = "longarmquilter.ca, http://longarmquilter.ca/index.php/preparing-a-quilt-top-and-backing/"
+STOREY = (
+    "How to Make a Quilt, ch. 5 (Storey Basics; author and publisher from memory), "
+    "https://trantor.is/content/kw9KNWB7q2-hlr2a/HowToMakeQuilt-ebook-8.xhtml"
+)
+CROIX = "St. Croix quilters' site (Maine), http://www.stcroixquilters.com/quiltbacking.htm"
+OLOGY = "Quiltology, http://quiltologynotes.squarespace.com/how-to-piece-a-back"
+MOONLIGHT = "Moonlight Quilters Guild, http://www.moonlightquilters.org/tip-quilt-back-how-tos/"
 BONSIB = "S. Bonsib, 'Confetti' class supply list, http://sandybonsib.com/supplylist_SBConfetti.htm"
 
 
@@ -91,6 +99,46 @@ def short_strips(plan: Plan) -> tuple[int, Inches | None]:
     return part.count, part.along
 
 
+def framed() -> tuple[Inches, ...]:
+    """60 × 80 with 3 in over at the sides, 4 at top and bottom."""
+    backing = Backing("cloth", F(3), overage_top=F(4), overage_bottom=F(4))
+    plan = backing_options(backing, F(60), F(80), cloth(42))[0]
+    return plan.across, plan.along
+
+
+def single_width() -> str:
+    """40 × 45 backed from one width of 42, so with 1 in over at the sides, 2 1/2 at the ends."""
+    backing = Backing("cloth", F(5, 2), overage_left=F(1), overage_right=F(1))
+    [plan, *_] = backing_options(backing, F(40), F(45), cloth(42))
+    assert plan.panels == 1
+    return sale_text(round_up(plan.panel_along, F(9)), F(9))
+
+
+def inset() -> Plan:
+    """50 × 60: 57 1/2 × 72 with a strip of 16 between the panels, all seams 5/8."""
+    backing = Backing(
+        "cloth", F(15, 4), F(5, 8), Seams.LENGTHWISE, Panels.HALVES, accent_fabric="dots",
+        accent_width=16 - F(5, 4), overage_top=F(6), overage_bottom=F(6),
+    )  # fmt: skip
+    fabrics = cloth(42), cloth(42, name="dots")
+    return make_plan(Project(Quilt("", F(50), F(60)), fabrics, backing=backing))
+
+
+def split_length() -> Inches:
+    """Cloth for 60 × 80 without a centre seam: a full panel, and one length split in two."""
+    backing = Backing("cloth", F(4), seams=Seams.LENGTHWISE, panels=Panels.HALVES)
+    plan = make_plan(Project(Quilt("", F(60), F(80)), (cloth(42),), backing=backing))
+    return plan.fabrics[0].lay.used_along
+
+
+def seamed(width: int, length: int, frame: Frame = Frame.NONE) -> str:
+    """Which way the seams of whole panels run, 3 in over on each side."""
+    backing = Backing("cloth", F(3), panels=Panels.WHOLE, frame=frame)
+    fabric = cloth(42, sale_unit=F(1))
+    plan = make_plan(Project(Quilt("", F(width), F(length)), (fabric,), backing=backing))
+    return plan_of(plan).seams.value
+
+
 BACKINGS = (
     Value(
         "at least 4 on every side", PATCHWORK, (48, 68),
@@ -127,6 +175,26 @@ BACKINGS = (
     Value("60 × 75: to buy", TQA, "3 2/3 yd", lambda: sale_text(F(132), F(12))),
     Value("70 × 90: to buy", TQA, "5 1/3 yd", lambda: sale_text(F(192), F(12))),
     Value("90 × 100: to buy", TQA, "8 yd", lambda: sale_text(F(288), F(12))),
+    Value("60 × 80, 3 at the sides, 4 at top and bottom", LONGARM, (66, 88), framed),
+    Value("small quilt 30 × 36, 2 all round", STOREY, (34, 40), lambda: backed(30, 36, 2)),
+    Value("small project 12 × 12, 1 all round", STOREY, (14, 14), lambda: backed(12, 12, 1)),
+    Value("40 × 45 from a single width", CROIX, "1 1/2 yd", single_width),
+    Value(
+        "50 × 60, an insert of 16 between", OLOGY, (22, 16, 22), lambda: plan_of(inset()).widths
+    ),
+    Value(
+        "the insert is made of two strips", OLOGY, 2,
+        lambda: inset().part("backing accent strip").count,
+    ),
+    Value(
+        "panels 22 + 16 + 22 make", OLOGY, 58, lambda: plan_of(inset()).across, F(115, 2),
+        "two seams of 5/8 take 2 1/2 of the 60, and the page allows 2",
+    ),
+    Value("no centre seam: two lengths, one of them split", ABOUT, 2 * 88, split_length),
+    Value("a half on each side of a full panel", MOONLIGHT, 2 * 88, split_length),
+    Value("40 × 50: seam along the rollers", MMM, "crosswise", lambda: seamed(40, 50, Frame.TOP)),
+    Value("60 × 75: the horizontal seam takes less", TQA, "crosswise", lambda: seamed(60, 75)),
+    Value("70 × 90: the vertical seam takes less", TQA, "lengthwise", lambda: seamed(70, 90)),
     Value(
         "44 1/2 square: two whole lengths", BONSIB, "3 yd",
         lambda: sale_text(round_up(two_lengths(F(89, 2)), F(9, 2)), F(9, 2)),

@@ -33,6 +33,7 @@ OZARK = (
     "Ozark Foothills quilt group, 2013, https://ozarkfoothillssaga.blogspot.com/2013/06/"
     "june-meeting-ozark-foothills-group-quilt.html"
 )
+CHESHIRE = "reprint 'How to Use Borders', http://icheshire.co.uk/How-To-Use-Borders-1593530270.html"
 TOP = F(65, 2), F(44)  # the handout's top, 32 1/2 × 44
 
 
@@ -82,6 +83,10 @@ BORDERS = (
     Value(
         "butted, centre 36 finished, border 3: 36 + 2 × 3 + 1/2", ANNIE, F(85, 2),
         lambda: strips(bordered(F(73, 2), F(97, 2), 3))[1],
+    ),
+    Value(
+        "strip for a finished side of 48: 48 + 1/2", CHESHIRE, F(97, 2),
+        lambda: strips(bordered(F(73, 2), F(97, 2), 3))[0],
     ),
     Value("border 1, cut 1 1/2", HANDOUT, (44, F(69, 2)), lambda: strips(bordered(*TOP, 1))),
     Value("border 1: the quilt is", HANDOUT, (F(69, 2), 46), lambda: outer(bordered(*TOP, 1))),

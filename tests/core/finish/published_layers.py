@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import Any
 
+from core.batting_packages import COMMON, Package
 from core.finish.batting import plan_batting
 from core.finish.sleeve import plan_sleeve
 from core.lengths import Inches, parse
 from core.plan import make_plan
-from core.quilt import Batting, Project, Quilt, Sleeve
+from core.quilt import Batting, Project, Quilt, Sleeve, SleeveShape
 from tests.core.finish.published import Value, cloth
 
 F = Fraction
@@ -40,9 +42,9 @@ def batted(
     return plan.across, plan.along
 
 
-def package(width: Inches | int, length: Inches | int) -> str | None:
-    """The package for a batting of exactly this size."""
-    found = plan_batting(Batting(F(0)), F(width), F(length)).package
+def package(width: Inches | int, length: Inches | int, *more: Package) -> str | None:
+    """The package for a batting of exactly this size, of the common ones and `more`."""
+    found = plan_batting(Batting(F(0), packages=(*more, *COMMON)), F(width), F(length)).package
     return None if found is None else found.name
 
 
@@ -65,11 +67,19 @@ BATTINGS = (
     Value("king 120 × 120", HONEY, "king", lambda: package(120, 120)),
     Value(
         "full 84 × 96", PROJECT_12, "full", lambda: package(84, 96), "queen",
-        "makers' packs differ (81 or 84 wide); the program counts on the smaller",
+        "makers' packs differ (81 or 84 wide); the program's table counts on the smaller",
+    ),
+    Value(
+        "full 84 × 96, in a table of one's own", PROJECT_12, "full",
+        lambda: package(84, 96, Package("full", F(84), F(96))),
     ),
     Value(
         "king 124 × 120", PROJECT_12, "king", lambda: package(124, 120), None,
-        "makers' packs differ (120 or 124); the program counts on the smaller",
+        "makers' packs differ (120 or 124); the program's table counts on the smaller",
+    ),
+    Value(
+        "king 124 × 120, in a table of one's own", PROJECT_12, "king",
+        lambda: package(124, 120, Package("king", F(124), F(120))),
     ),
     Value("a quarter inch over a king pack", HONEY, None, lambda: package(120, F(481, 4))),
 )  # fmt: skip
@@ -103,12 +113,19 @@ BLUE = (
     "Blue Mountains Quilters, conditions 2016-19, "
     "https://bluemountainsquilters.blogspot.com/p/2016-conditions-of-entry.html"
 )
-OUR_RULE = "the program cuts by one rule, 2 × depth + 1/2 and 1 in shorter than the quilt"
+TASMANIA = (
+    "Tasmanian quilt guild, Island Quilts 2017, https://tasquiltguild.org.au/island-quilts/iq-2017/"
+    "preparing-your-quilt-for-exhibition/"
+)
 
 
-def sleeve(depth: Inches | int, width: Inches | int = 40) -> tuple[Inches, Inches]:
+def sleeve(
+    depth: Inches | int,
+    width: Inches | int = 40,
+    **choices: Any,  # noqa: ANN401 - a sleeve's other fields
+) -> tuple[Inches, Inches]:
     """The sleeve's strip: cut width and length."""
-    plan = plan_sleeve(Sleeve("cloth", F(depth)), F(width), cloth(42))
+    plan = plan_sleeve(Sleeve("cloth", F(depth), **choices), F(width), cloth(42))
     return plan.cut_width, plan.length
 
 
@@ -131,13 +148,18 @@ SLEEVES = (
     Value("strip 9 × (width − 1)", FABRICATION, (9, 39), lambda: sleeve(F(17, 4))),
     Value("flat tube 4 1/2: strip 9 1/2", PIE, F(19, 2), lambda: sleeve(F(9, 2))[0]),
     Value(
-        "10 × (width − 1 1/2)", CONTEMPORARY, (10, F(77, 2)), lambda: sleeve(F(19, 4)), (10, 39),
-        OUR_RULE,
+        "D-sleeve: 10 × (width − 1 1/2)", CONTEMPORARY, (10, F(77, 2)),
+        lambda: sleeve(4, shape=SleeveShape.D, shorter=F(3, 2)),
     ),
     Value(
-        "18 wide, flat tube 4 1/2 with seams of 1/2: 10 × 17", MOONLIGHTING, (10, 17),
-        lambda: sleeve(F(9, 2), 18), (F(19, 2), 17), OUR_RULE,
+        "18 wide, seams of 1/2: 10 × 17", MOONLIGHTING, (10, 17),
+        lambda: sleeve(F(9, 2), 18, ease=F(1, 2)),
     ),
+    Value("a miniature's sleeve of 2: strip 4 1/2", HILL, F(9, 2), lambda: sleeve(2)[0]),
+    Value("hung length up to 96: in one", PRAIRIE, (F(17, 2), 96),
+          lambda: sleeve(4, 97, split_above=F(96))),
+    Value("over 100 cm: across the full width", TASMANIA, parse("120 cm"),
+          lambda: sleeve(parse("10 cm"), parse("120 cm"), shorter=F(0))[1]),
     Value("1 shorter than the quilt", LONE_STAR, 39, lambda: sleeve(4)[1]),
     Value(
         "10 cm is called 4 in", IRELAND, F(17, 2), lambda: sleeve(parse("10 cm"))[0],

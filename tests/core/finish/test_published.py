@@ -47,11 +47,16 @@ NOT_TESTED = {
     "double fold: 4 layers and 2; single fold: 2 and 2": "no lengths in it",
     "usual tails of 5 to 8 in": "a habit of the hand, inside the allowance",
     "backing table, twin 5 1/4 to king 8 yd (St. Croix)": "the quilts' sizes are not stated",
-    "40 × 45 backed from one width of 40 to 42 with 2 to 3 in over (St. Croix)": (
+    "overage of 2 to 3 in at the sides of 40 × 45 from one width of 40 to 42 (St. Croix)": (
         "40 and twice 2 in are more than 42: the page leaves less over at the sides"
     ),
-    "center insert of two strips of 16 × 72 (Quiltology)": "panels here are not inset",
-    "overage 1, 2, 2-3, 3-4, 4-5 by habit and size of quilt": "the person's choice",
+    "overage 4-5, and 6-8 over 38 in wide, as ranges": (
+        "ranges; each number is tried as an overage of its own"
+    ),
+    "a panel seam of 1 in, pressed open or to one side": "pressing is not cut from cloth",
+    "joins at 45° are for looks, up to about 3 in wide": "a rule of taste, no length in it",
+    "lengthwise grain stretches less": "a rule with no number",
+    "batting shrinks by 3 to 5 % in the first wash": "a range; and of the finished quilt",
     "measure a top in three places and take the mean": "the file takes the measure itself",
     "sleeve top gaps of 1/4, 1/2 and 1 in; hung length of 90 or 96": "not cut from cloth",
     "mattress, comforter and quilt sizes": "the person's choice; the top is measured",
