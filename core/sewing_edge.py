@@ -75,5 +75,6 @@ def _how(corner: Corner, seam: Inches, units: Units) -> str:
     stop = corner.stop(seam)
     if stop is None or corner.mitre is None:
         return "cut in; clip it to just short of the seam line and sew round it without a mitre."
-    before = show(round(Fraction(stop) / _DRAWN) * _DRAWN, units)
+    square = round(corner.angle, 6) == 90  # then the stop is the seam itself, exactly
+    before = show(seam if square else round(Fraction(stop) / _DRAWN) * _DRAWN, units)
     return f"stop sewing {before} before it; the mitre lies at {corner.mitre:.4g}° to both edges."

@@ -10,6 +10,7 @@ from typing import Any, Final
 from core.batting_packages import COMMON, Package
 from core.figures import figure
 from core.lengths import Inches, Units, exact_text
+from core.project_file.sale_units import sale_unit_text
 from core.quilt import (
     Backing,
     Batting,
@@ -197,7 +198,7 @@ def _batting_document(batting: Batting, units: Units) -> dict[str, Any]:
         "source": batting.source.value,
         "package": batting.package,
         "roll_width": exact_text(batting.roll_width, units),
-        "roll_sale_unit": exact_text(batting.roll_sale_unit, units),
+        "roll_sale_unit": sale_unit_text(batting.roll_sale_unit, units),
         "packages": [
             {
                 "name": package.name,

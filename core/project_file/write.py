@@ -6,10 +6,11 @@ from fractions import Fraction
 from typing import Any
 
 from core.fabric import Fabric
-from core.lengths import Inches, Units, exact_text, sale_text
+from core.lengths import Inches, Units, exact_text
 from core.project_file.binding import write_binding
 from core.project_file.borders import border_document
 from core.project_file.layers import layer_documents
+from core.project_file.sale_units import sale_unit_text
 from core.project_file.shape_form import shape_document
 from core.quilt import Project
 
@@ -55,7 +56,7 @@ def _fabric_document(fabric: Fabric, units: Units) -> dict[str, Any]:
         "name": fabric.name,
         "width": exact_text(fabric.width, units),
         "selvage": exact_text(fabric.selvage, units),
-        "sale_unit": _sale_unit(fabric.sale_unit, units),
+        "sale_unit": sale_unit_text(fabric.sale_unit, units),
         "price_per_yard": _price(fabric.price_per_yard),
         "price_per_metre": _price(fabric.price_per_metre),
         "one_way_print": fabric.one_way_print,
@@ -79,12 +80,6 @@ def _fabric_document(fabric: Fabric, units: Units) -> dict[str, Any]:
 
 def _price(price: Fraction | None) -> str | None:
     return None if price is None else _decimal(price)
-
-
-def _sale_unit(length: Inches, units: Units) -> str:
-    """In yards where the cloth is sold so: `1/8 yd` says more than `4 1/2`."""
-    text = sale_text(length, length)
-    return text if text.endswith("yd") else exact_text(length, units)
 
 
 def _decimal(number: Fraction, places: int = 2) -> str:

@@ -227,6 +227,32 @@ def test_a_piece_on_hand_is_added_within_its_fabric(window: MainWindow) -> None:
     assert "fabrics[0].on_hand[0].across" in all_rows(window)
 
 
+def test_the_table_of_packages_is_changed_and_undone(window: MainWindow) -> None:
+    window.parts.show_field("batting.packages[0].width")
+    table = window.parts.singles["batting"].inner
+    assert table is not None
+    before = window.document.project.batting
+    assert before is not None
+    assert len(table.sections) == len(before.packages)
+    table.add.click()
+    assert window.document.project.batting is not None
+    assert window.document.project.batting.packages[-1].name == "package"
+    choose(table.sections[0], "Remove")
+    assert window.document.project.batting.packages[0] == before.packages[1]
+    window.document.undo_stack.undo()
+    window.document.undo_stack.undo()
+    assert window.document.project.batting == before
+
+
+def test_what_a_border_would_take_the_other_way_is_said_under_its_grain(
+    window: MainWindow, qtbot: QtBot
+) -> None:
+    row = window.parts.row_at("borders[0].grain")
+    assert row is not None
+    qtbot.waitUntil(lambda: window.plan is not None)
+    assert row.note.text().startswith("Cut lengthwise in one piece, with no joins, it would take")
+
+
 def test_a_fabric_in_use_is_not_removed_and_its_part_says_why(window: MainWindow) -> None:
     section = window.parts.fabrics.sections[0]
     choose(section, "Remove")
