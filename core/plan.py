@@ -35,6 +35,7 @@ from core.steady import steadied
 from core.steps import CutStep, steps_for
 from core.ways import Chosen, choose
 
+DRAFT_TRIES = 9  # of each lay: with the first proof, and before the long search begins
 # I and O are left out: they read as 1 and 0.
 _LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"
 
@@ -134,19 +135,21 @@ class Plan:
         return self.part(placement.name).label(placement.copy)
 
 
-def make_plan(project: Project, previous: Plan | None = None) -> Plan:
+def make_plan(project: Project, previous: Plan | None = None, *, draft: bool = False) -> Plan:
     """The plan of a project; what can lies as in `previous`, where that costs nothing.
 
+    A `draft` is a legal plan made in a fraction of the time: its lays may be longer
+    and less well proved, and what another choice would buy is left out.
     Raises `Refusal`, worded in the project's units.
     """
     try:
-        return _make(project, previous)
+        return _make(project, previous, draft)
     except Refusal as refusal:
         raise refusal.in_units(project.units) from None
 
 
-def _make(project: Project, previous: Plan | None) -> Plan:
-    chosen = choose(project)
+def _make(project: Project, previous: Plan | None, draft: bool) -> Plan:
+    chosen = choose(project, DRAFT_TRIES if draft else None)
     if previous is not None:
         before = Lay(tuple(fabric.lay for fabric in previous.fabrics))
         chosen = steadied(project, chosen, before)
@@ -174,7 +177,7 @@ def _make(project: Project, previous: Plan | None) -> Plan:
         warnings=(),
         sizes=chosen.sizes,
         sewn=_sewn(project, chosen, parts, binding),
-        otherwise=tuple(otherwise(project, chosen)),
+        otherwise=() if draft else tuple(otherwise(project, chosen)),
         from_backing=from_backing(project, chosen),
     )
     return replace(plan, warnings=notices(plan))

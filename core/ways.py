@@ -72,11 +72,13 @@ class Chosen:
         return next((p for p in self.combination if isinstance(p, LabelPlan)), None)
 
 
-def choose(project: Project) -> Chosen:
-    """The cheapest way to cut the project, laid and checked."""
+def choose(project: Project, most_tries: int | None = None) -> Chosen:
+    """The cheapest way to cut the project, laid and checked; each lay in so many tries at most."""
     _refuse_long_repeats(project)
     options, sizes = part_options(project)
-    best = min(_candidates(project, options, sizes), key=lambda found: _score(project, found))
+    tries = min(care(project), most_tries or care(project))
+    found = _candidates(project, options, sizes, tries)
+    best = min(found, key=lambda found: _score(project, found))
     if best.lay.unplaced:
         raise _not_enough(project, best)
     if not matched(best):
@@ -113,17 +115,19 @@ def part_options(
 
 
 def _candidates(
-    project: Project, options: list[tuple[PartPlan, ...]], sizes: Sizes
+    project: Project, options: list[tuple[PartPlan, ...]], sizes: Sizes, tries: int
 ) -> Iterator[Chosen]:
     """Combinations worth a choice; what is a last resort only where nothing else can be laid."""
     usual = [tuple(way for way in ways if not _last_resort(way)) or ways for ways in options]
-    found = list(_tried(project, usual, sizes))
+    found = list(_tried(project, usual, sizes, tries))
     yield from found
     if usual != options and not any(_complete(one) for one in found):
-        yield from _tried(project, options, sizes)
+        yield from _tried(project, options, sizes, tries)
 
 
-def _tried(project: Project, options: list[tuple[PartPlan, ...]], sizes: Sizes) -> Iterator[Chosen]:
+def _tried(
+    project: Project, options: list[tuple[PartPlan, ...]], sizes: Sizes, tries: int
+) -> Iterator[Chosen]:
     """Every combination where they are few; else part by part, the others held.
 
     Of many quilts cut together each combination is laid in haste, and only the
@@ -131,17 +135,20 @@ def _tried(project: Project, options: list[tuple[PartPlan, ...]], sizes: Sizes) 
     """
     count = prod(len(ways) for ways in options)
     if count > MOST_COMBINATIONS:
-        yield from _part_by_part(project, options, sizes)
+        yield from _part_by_part(project, options, sizes, tries)
         return
     combinations = list(product(*options))
     if project.quilt.cut_together > FEW_COPIES and count > 1:
         best = min(
-            (lay_out(project, combination, sizes, IN_HASTE) for combination in combinations),
+            (
+                lay_out(project, combination, sizes, min(tries, IN_HASTE))
+                for combination in combinations
+            ),
             key=lambda found: _score(project, found),
         )
         combinations = [best.combination]
     for combination in combinations:
-        yield lay_out(project, combination, sizes, care(project))
+        yield lay_out(project, combination, sizes, tries)
 
 
 def care(project: Project) -> int:
@@ -150,11 +157,13 @@ def care(project: Project) -> int:
 
 
 def _part_by_part(
-    project: Project, options: list[tuple[PartPlan, ...]], sizes: Sizes
+    project: Project, options: list[tuple[PartPlan, ...]], sizes: Sizes, tries: int
 ) -> Iterator[Chosen]:
     held = [ways[0] for ways in options]
     for place, ways in enumerate(options):
-        tried = [lay_out(project, (*held[:place], way, *held[place + 1 :]), sizes) for way in ways]
+        tried = [
+            lay_out(project, (*held[:place], way, *held[place + 1 :]), sizes, tries) for way in ways
+        ]
         best = min(range(len(ways)), key=lambda i: _score(project, tried[i]))
         held[place] = ways[best]
         yield tried[best]

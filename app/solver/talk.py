@@ -44,10 +44,14 @@ class Fault:
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """What came of the ask of that number: a plan or an answer, a `Refusal`, or a `Fault`."""
+    """What came of the ask of that number: a plan or an answer, a `Refusal`, or a `Fault`.
+
+    After a `draft`, a plan made in a moment, the answer itself is still to come.
+    """
 
     number: int
     result: object
+    draft: bool = False
 
 
 def packed(message: Ask | Answer) -> bytes:

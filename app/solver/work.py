@@ -12,11 +12,12 @@ import os
 import signal
 import sys
 import traceback
+from collections.abc import Callable
 from threading import Condition, Thread
 from types import FrameType
 
 from app.solver.talk import Answer, Ask, Fault, Job, Unpacker, packed
-from core.plan import make_plan
+from core.plan import Plan, make_plan
 from core.quilt import Project
 from core.refusal import Refusal
 
@@ -27,15 +28,21 @@ class _GivenUp(BaseException):
     """The ask being planned is void. Not an `Exception`, so that nothing takes it for a fault."""
 
 
-def result_of(job: Job) -> object:
+def result_of(job: Job, *, draft: bool = False) -> object:
     """The plan or answer, or why there is none; a fault is told on standard error as well."""
     try:
-        return make_plan(job) if isinstance(job, Project) else job.answer()
+        return make_plan(job, draft=draft) if isinstance(job, Project) else job.answer()
     except Refusal as refusal:
         return refusal
     except Exception as error:
         traceback.print_exc()
         return Fault(f"{type(error).__name__}: {error}")
+
+
+def draft_of(job: Job) -> Plan | None:
+    """A plan made in a moment; None where there is none, and the answer will say why."""
+    drafted = result_of(job, draft=True) if isinstance(job, Project) else None
+    return drafted if isinstance(drafted, Plan) else None
 
 
 class Solver:
@@ -55,13 +62,17 @@ class Solver:
         Thread(target=self._listen, daemon=True).start()
         while (ask := self._next()) is not None:
             try:
-                answer = packed(Answer(ask.number, self._result(ask.job)))
+                self._answer(ask)
             except _GivenUp:
                 continue
-            try:
-                self._write(answer)
             except OSError:
                 return  # the window has gone
+
+    def _answer(self, ask: Ask) -> None:
+        draft = self._worked(draft_of, ask.job)
+        if draft is not None:
+            self._write(packed(Answer(ask.number, draft, draft=True)))
+        self._write(packed(Answer(ask.number, self._worked(result_of, ask.job))))
 
     def _listen(self) -> None:
         unpacker = Unpacker()
@@ -85,12 +96,12 @@ class Solver:
             ask, self._wanted = self._wanted, None
             return ask
 
-    def _result(self, job: Job) -> object:
-        """Raises `_GivenUp` if a newer ask comes before it is done."""
+    def _worked(self, work: Callable[[Job], object], job: Job) -> object:
+        """What comes of work. Raises `_GivenUp` if a newer ask comes before it is done."""
         try:
             self._planning = True
             self._interrupted()  # for news that came just before
-            return result_of(job)
+            return work(job)
         finally:
             self._planning = False
 

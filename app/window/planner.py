@@ -23,9 +23,10 @@ ROOT = Path(app.__file__).resolve().parents[1]
 
 
 class Planner(QObject):
-    """Emits `planned(Plan)` or `refused(Refusal)` once for the newest project asked for.
+    """Emits `planned(Plan)` or `refused(Refusal)` for the newest project asked for.
 
-    Asked a question about a project instead, it emits the answer as `planned`.
+    A draft comes first as a rule, and the plan itself if it is another one; `busy`
+    until then. Asked a question about a project instead, it emits the answer as `planned`.
 
     `failed(sentence)` says that there will be neither, and why; `restarted` that the
     solver had died; `slow(bool)` that a plan takes its time, and later that it is there.
@@ -41,6 +42,7 @@ class Planner(QObject):
         super().__init__()
         self._number = 0
         self._wanted: Job | None = None
+        self._draft: object = None
         self._deaths = 0
         self._unpacker = Unpacker()
         self._then: list[Callable[[], None]] = []
@@ -63,7 +65,7 @@ class Planner(QObject):
     def ask(self, job: Job) -> None:
         """Plan a project, or answer a question; whatever was asked before is void."""
         self._number += 1
-        self._wanted = job
+        self._wanted, self._draft = job, None
         self._late.start()
         self._send()
 
@@ -98,7 +100,11 @@ class Planner(QObject):
         for message in self._unpacker.take(bytes(data)):
             if isinstance(message, Answer) and message.number == self._number:
                 self._deaths = 0
-                self._settle(message.result)
+                if message.draft:
+                    self._draft = message.result
+                    self.planned.emit(message.result)
+                else:
+                    self._settle(message.result)
 
     def _settle(self, result: object) -> None:
         self._wanted = None
@@ -106,10 +112,10 @@ class Planner(QObject):
         self.slow.emit(False)
         if isinstance(result, Refusal):
             self.refused.emit(result)
-        elif not isinstance(result, Fault):
-            self.planned.emit(result)
-        else:
+        elif isinstance(result, Fault):
             self.failed.emit(f"No plan could be made: the program has a fault ({result.sentence}).")
+        elif result != self._draft:
+            self.planned.emit(result)
         waiting, self._then = self._then, []
         for act in waiting:
             self.when_settled(act)

@@ -192,3 +192,12 @@ def test_a_part_with_one_copy_has_no_number_in_its_label() -> None:
     assert [part.label(1) for part in singles] == [part.letter for part in singles]
     many = next(part for part in plan.parts if part.count > 1)
     assert many.label(2) == f"{many.letter}2"
+
+
+@pytest.mark.parametrize("name", DEMOS)
+def test_a_draft_is_a_whole_plan_that_never_buys_less(name: str) -> None:
+    draft, plan = make_plan(demo(name), draft=True), make_plan(demo(name))
+    assert_sound(draft)
+    assert [part.name for part in draft.parts] == [part.name for part in plan.parts]
+    least, most = (sum(c.buy.along for c in made.fabrics) for made in (plan, draft))
+    assert least <= most
