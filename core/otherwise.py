@@ -18,24 +18,27 @@ from core.lengths import Inches, sale_text
 from core.money import money
 from core.quilt import Frame, Project
 from core.refusal import Refusal
-from core.ways import Chosen, PartPlan, care, lay_out, part_options
+from core.ways import Chosen, PartPlan, care, haste, lay_out, part_options
 
 
 @dataclass(frozen=True, slots=True)
 class Otherwise:
     """The part at `path` cut otherwise, as `how` says: what is then bought more of each fabric.
 
-    `more` is negative where less is bought; `cost` is None where no price is known.
+    `more` is negative where less is bought; `cost` is None where no price is known. With
+    many copies the other way is laid in haste, and what is said is `about` right.
     """
 
     path: str
     how: str
     more: tuple[tuple[str, Inches], ...]
     cost: Fraction | None
+    about: bool = False
 
     def sentence(self, project: Project) -> str:
         """In words, each length as its fabric is sold."""
-        return f"{self.how} it would take {self._bought(project)}."
+        about = "about " if self.about else ""
+        return f"{self.how} it would take {about}{self._bought(project)}."
 
     def _bought(self, project: Project) -> str:
         said = [
@@ -68,7 +71,7 @@ def otherwise(project: Project, chosen: Chosen) -> Iterator[Otherwise]:
 def _instead(project: Project, chosen: Chosen, part: PartPlan, other: PartPlan) -> Chosen:
     """The lay with one part cut another way."""
     combination = tuple(other if p is part else p for p in chosen.combination)
-    return lay_out(project, combination, chosen.sizes, care(project))
+    return lay_out(project, combination, chosen.sizes, haste(project))
 
 
 def _how(border: BorderPlan) -> str:
@@ -120,7 +123,8 @@ def _compared(project: Project, path: str, how: str, chosen: Chosen, found: Chos
             costs.append(_cost(fabric, by))
     known = [cost for cost in costs if cost is not None]
     cost = sum(known, Fraction(0)) if len(known) == len(costs) else None
-    return Otherwise(path, how, tuple(more), cost)
+    about = haste(project) < care(project)
+    return Otherwise(path, how, tuple(more), cost, about)
 
 
 def _cost(fabric: Fabric, along: Inches) -> Fraction | None:

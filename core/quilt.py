@@ -37,15 +37,27 @@ from core.lengths import Inches, Units
 from core.shape import Facing, Shape
 from core.table import Table, default_table
 
-# What is imported here for the project is to be had from here too.
+# All that a project is made of is to be had from here.
 __all__ = [
     "Backing",
     "Batting",
     "BattingFrom",
+    "Binding",
+    "Border",
+    "Closing",
+    "Corners",
+    "First",
+    "Fold",
     "Frame",
+    "Joins",
+    "Kits",
     "Label",
     "Panels",
+    "Piecing",
+    "Project",
+    "Quilt",
     "Seams",
+    "Sizing",
     "Sleeve",
     "SleeveShape",
 ]

@@ -151,6 +151,11 @@ def _tried(
         yield lay_out(project, combination, sizes, tries)
 
 
+def haste(project: Project) -> int:
+    """How many tries a lay is worth that is only compared with."""
+    return IN_HASTE if project.quilt.cut_together > FEW_COPIES else care(project)
+
+
 def care(project: Project) -> int:
     """How many tries each lay is worth; with many copies every try takes long."""
     return WITH_CARE if project.quilt.cut_together > FEW_COPIES else Stop().iterations

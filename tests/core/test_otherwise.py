@@ -54,6 +54,12 @@ def test_it_is_said_in_the_shop_s_words() -> None:
     assert " less of plum" in back.sentence(PROJECT)
 
 
+def test_with_many_copies_the_other_way_is_said_to_be_about_right() -> None:
+    kits = replace(PROJECT, quilt=replace(PROJECT.quilt, copies=4), backing=None, binding=None)
+    [said] = make_plan(kits).otherwise
+    assert "it would take about" in said.sentence(kits)
+
+
 def test_a_border_from_the_backing_s_cloth_costs_less_than_its_length() -> None:
     """Lengthwise strips lie beside the backing's narrow panel: one lay, no cloth of their own."""
     lap = replace(PROJECT, quilt=Quilt("", F(42), F(60)), binding=None)
