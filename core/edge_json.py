@@ -42,6 +42,26 @@ def outline_document(plan: Plan) -> dict[str, Any]:
     }
 
 
+def measured_document(plan: Plan) -> dict[str, Any]:
+    """What the plan goes by, how each edge is eased, how far out of square the quilt is."""
+    measured, found = plan.project.measured, plan.sizes.squareness
+    return {
+        "top": [str(size) for size in plan.project.top],
+        "ease": {edge: str(more) for edge, more in measured.ease} if measured else None,
+        "layers": [str(size) for size in plan.sizes.layers],
+        "washed": [str(size) for size in plan.sizes.washed],
+        "out_of_square": None
+        if found is None
+        else {
+            "diagonals": str(found.diagonals),
+            "widths": str(found.widths),
+            "lengths": str(found.lengths),
+            "corner_angles": [_decimal(angle) for angle in found.corners],
+            "trim_to": [str(found.width), str(found.length)],
+        },
+    }
+
+
 def _rounded(length: Inches) -> Inches:
     return round(length / _THOUSANDTH) * _THOUSANDTH
 

@@ -14,6 +14,7 @@ from dataclasses import replace
 from typing import Any
 
 from core.lengths import Units
+from core.new_measures import new_measures
 from core.new_parts import CLOTHLESS, new_fabric, new_on_hand, new_package, new_part
 from core.project_file import from_document, to_document
 from core.project_file.read import fabric_names
@@ -125,6 +126,8 @@ def _new_item(project: Project, path: str) -> dict[str, Any]:
 def _with_fabric(project: Project, part: str) -> dict[str, Any]:
     if part not in CLOTHLESS and not project.fabrics:
         raise Refusal(part, "add a fabric first, for this part to be cut from")
+    if part in ("measured", "squaring", "take_up"):
+        return new_measures(part, project)
     name = project.fabrics[0].name if project.fabrics else ""
     return new_part(part, name, project.units)
 

@@ -46,7 +46,7 @@ def new_package(name: str, units: Units) -> dict[str, Any]:
 
 
 # Parts that are not cut from a fabric of the project.
-CLOTHLESS: Final = ("batting", "outline")
+CLOTHLESS: Final = ("batting", "outline", "measured", "squaring", "take_up")
 
 
 def new_part(part: str, fabric: str, units: Units) -> dict[str, Any]:

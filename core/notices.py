@@ -11,6 +11,7 @@ from core.edge_notices import edge_notices
 from core.finish.binding_width import reach_warning
 from core.finish.border import BorderPlan
 from core.lengths import Rounding, Units, show, show_size
+from core.measure_notices import measure_notices
 from core.quilt import BattingFrom, Sizing
 
 if TYPE_CHECKING:
@@ -39,6 +40,7 @@ def notices(plan: Plan) -> tuple[Notice, ...]:
         *_binding(plan),
         *_sleeve(plan),
         *(Notice(path, text) for path, text in edge_notices(plan)),
+        *(Notice(path, text) for path, text in measure_notices(plan)),
     )
 
 

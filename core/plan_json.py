@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from core.binding_json import binding_document
-from core.edge_json import edge_map_document, outline_document
+from core.edge_json import edge_map_document, measured_document, outline_document
 from core.finish.backing import BackingPlan
 from core.finish.batting import BattingPlan
 from core.finish.binding_plan import BindingPlan
@@ -48,6 +48,7 @@ def plan_document(plan: Plan) -> dict[str, Any]:
         "backing": _backing(plan, plan.backing) if plan.backing else None,
         "batting": _batting(plan.batting) if plan.batting else None,
         "outline": outline_document(plan),
+        "measured": measured_document(plan),
         "binding": _binding(plan, plan.binding) if plan.binding else None,
         "sleeve": _sleeve(plan.sleeve) if plan.sleeve else None,
         "label": _label(plan.label_patch) if plan.label_patch else None,

@@ -34,6 +34,7 @@ from core.layers import (
     SleeveShape,
 )
 from core.lengths import Inches, Units
+from core.measured import Measured, Squaring, TakeUp
 from core.shape import Facing, Shape
 from core.table import Table, default_table
 
@@ -247,6 +248,16 @@ class Project:
     units: Units = Units.INCHES
     label: Label | None = None
     outline: Shape | None = None
+    measured: Measured | None = None
+    squaring: Squaring | None = None
+    take_up: TakeUp | None = None
+
+    @property
+    def top(self) -> tuple[Inches, Inches]:
+        """Width and length of the top that the plan goes by."""
+        measured = self.measured or self.quilt
+        return measured.width, measured.length
+
     table: Table | None = None  # None: the default of the units
 
     @property

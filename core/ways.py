@@ -91,7 +91,7 @@ def part_options(
 ) -> tuple[list[tuple[PartPlan, ...]], Sizes]:
     """Each part's options, and the quilt's sizes with all borders on."""
     quilt = project.quilt
-    width, length = quilt.width, quilt.length
+    width, length = project.top
     options: list[tuple[PartPlan, ...]] = []
     for number, border in enumerate(project.borders, start=1):
         ways = border_options(border, number, width, length, project.fabric)

@@ -8,11 +8,25 @@ from app.window.fields_border import BORDER
 from app.window.fields_cloth import FABRIC, QUILT
 from app.window.fields_edge import OUTLINE
 from app.window.fields_layers import BACKING, BATTING, LABEL, SLEEVE
+from app.window.fields_measured import MEASURED, SQUARING, TAKE_UP
 
 # The first three are always there; the rest may be absent.
-PARTS = (QUILT, FABRIC, BORDER, OUTLINE, BACKING, BATTING, BINDING, SLEEVE, LABEL)
+PARTS = (
+    QUILT,
+    FABRIC,
+    BORDER,
+    MEASURED,
+    TAKE_UP,
+    SQUARING,
+    OUTLINE,
+    BACKING,
+    BATTING,
+    BINDING,
+    SLEEVE,
+    LABEL,
+)
 INNER = tuple(kind.inner for kind in PARTS if kind.inner is not None)
-SINGLE_PARTS = (OUTLINE, BACKING, BATTING, BINDING, SLEEVE, LABEL)
+SINGLE_PARTS = (MEASURED, TAKE_UP, SQUARING, OUTLINE, BACKING, BATTING, BINDING, SLEEVE, LABEL)
 
 
 def part_name(form: FileForm, prefix: str) -> str:

@@ -42,6 +42,9 @@ from core.refusal import Refusal
 LEAST_WIDTH = 300
 # In the menus, with the letter that chooses each.
 SINGLE_WORDS = {
+    "measured": "&Measured in three places",
+    "take_up": "Ta&ke-up",
+    "squaring": "S&quaring up",
     "outline": "&Outline",
     "backing": "B&acking",
     "batting": "Ba&tting",

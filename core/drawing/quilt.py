@@ -26,7 +26,7 @@ _MARGIN = Fraction(2)
 def draw_quilt(plan: Plan) -> Drawing:
     """The picture of the finished quilt lying on its batting and backing, in inches."""
     quilt = Rect(Fraction(0), Fraction(0), *plan.sizes.bordered)
-    outline = plan.sizes.outline
+    outline = plan.sizes.laid
     box = Rect(outline.x, outline.y, *plan.sizes.layers)
     outermost = grown(_behind(plan, box), _MARGIN)
     marks = [*_layers(plan, box), *_cut(plan, _borders(plan, quilt)), *_binding(plan)]
@@ -41,7 +41,7 @@ def _cut(plan: Plan, marks: Iterator[Mark]) -> Iterator[Mark]:
     if shape is None or shape.kind is ShapeKind.RECTANGLE:
         yield from marks
         return
-    outline = plan.sizes.outline.points
+    outline = plan.sizes.laid.points
     for mark in marks:
         if isinstance(mark, Label):
             (x, y), (wide, high) = mark.centre, mark.room
@@ -110,7 +110,7 @@ def _borders(plan: Plan, quilt: Rect) -> Iterator[Mark]:
         yield from draw_border(border, outer, letters)
         outer = inside(border, outer)
     units = plan.project.units
-    size = show_size(plan.project.quilt.width, plan.project.quilt.length, units)
+    size = show_size(*plan.project.top, units)
     yield area(outer, "top")
     yield label(outer, (f"quilt top\n{size}", "quilt top", "top"), "top")
 
@@ -119,7 +119,7 @@ def _binding(plan: Plan) -> Iterator[Mark]:
     """The binding's first face, a band a side, mitred where they meet."""
     if plan.binding is None:
         return
-    outline, face = plan.sizes.outline, float(plan.binding.first_face_width)
+    outline, face = plan.sizes.laid, float(plan.binding.first_face_width)
     for start, side in zip(outline.starts, outline.sides, strict=True):
         place = float(start)
         points = band(outline, place, place + float(side.length), face)

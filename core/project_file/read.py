@@ -19,6 +19,7 @@ from core.project_file.layers import (
     read_label,
     read_sleeve,
 )
+from core.project_file.measured_form import read_measured, read_squaring, read_take_up
 from core.project_file.shape_form import read_shape
 from core.quilt import (
     Kits,
@@ -57,6 +58,9 @@ def from_document(document: dict[str, Any]) -> Project:
         units=units,
         table=read_table(fields) if (fields := part("table")) else None,
         outline=read_shape(fields) if (fields := part("outline")) else None,
+        measured=read_measured(fields) if (fields := part("measured")) else None,
+        squaring=read_squaring(fields) if (fields := part("squaring")) else None,
+        take_up=read_take_up(fields) if (fields := part("take_up")) else None,
     )
     top.done()
     _refuse_unknown_fabrics(project)

@@ -10,13 +10,15 @@ from core.lengths import Inches, Units, exact_text
 from core.project_file.binding import write_binding
 from core.project_file.borders import border_document
 from core.project_file.layers import layer_documents
+from core.project_file.measured_form import measure_documents
 from core.project_file.sale_units import sale_unit_text
 from core.project_file.shape_form import shape_document
 from core.quilt import Project
 
 FORMAT = "crossgrain-project"
 VERSION = 1
-PARTS = ("backing", "batting", "binding", "sleeve", "label", "table", "outline")
+MEASURES = ("measured", "squaring", "take_up")
+PARTS = ("backing", "batting", "binding", "sleeve", "label", "table", "outline", *MEASURES)
 
 
 def to_document(project: Project) -> dict[str, Any]:
@@ -46,6 +48,7 @@ def to_document(project: Project) -> dict[str, Any]:
         parts["binding"] = write_binding(binding, project.units)
     if (table := project.table) is not None:
         parts["table"] = {"ruler": text(table.ruler), "folds": table.folds}
+    parts |= measure_documents(project)
     if project.outline is not None:
         parts["outline"] = shape_document(project.outline, project.units)
     return document | {key: parts[key] for key in PARTS if key in parts}

@@ -22,6 +22,7 @@ from core.binding_choices import (
 )
 from core.edit import add_part
 from core.fabric import Grain
+from core.measured import Use
 from core.project_file import to_document
 from core.quilt import (
     BattingFrom,
@@ -73,6 +74,7 @@ CHOICES: dict[str, AbstractSet[StrEnum]] = {
     "binding.scrappy.order": set(Order),
     "binding.start_side": set(Facing),
     "outline.kind": set(ShapeKind),
+    "measured.use": set(Use),
     "outline.upright": set(Upright),
 }
 

@@ -42,7 +42,7 @@ NOT_TESTED = {
     ),
     "strips cut one by one from a bias square (Creative Partners)": "tubes only",
     "bias diagonal of a 31 in width, 44; 45° across 9 in, 12.73": "plain √2, no part of a plan",
-    "scallops: 12 × 20 + 18 = 8 yd; square of 15": "edges here are straight",
+    "scallops: 12 × 20 + 18 = 8 yd; square of 15": "the depth of the scallops is not stated",
     "ends pre-cut at 45° lose 0.707 in": "strips here have square ends",
     "double fold: 4 layers and 2; single fold: 2 and 2": "no lengths in it",
     "usual tails of 5 to 8 in": "a habit of the hand, inside the allowance",
@@ -57,7 +57,13 @@ NOT_TESTED = {
     "joins at 45° are for looks, up to about 3 in wide": "a rule of taste, no length in it",
     "lengthwise grain stretches less": "a rule with no number",
     "batting shrinks by 3 to 5 % in the first wash": "a range; and of the finished quilt",
-    "measure a top in three places and take the mean": "the file takes the measure itself",
+    "measure a top in three places and take the mean": (
+        "advice without a value; done in tests/core/edge/test_squareness.py"
+    ),
+    "120° corner: stop on its bisector; 60° corner: stop at the seam line": (
+        "no lengths in it; the meeting of the seam lines is tests/core/edge/test_corners.py"
+    ),
+    "take-up of 3 to 5 % by quilting, up to 5 % by washing": "the person's choice; 0 here",
     "sleeve top gaps of 1/4, 1/2 and 1 in; hung length of 90 or 96": "not cut from cloth",
     "mattress, comforter and quilt sizes": "the person's choice; the top is measured",
     "precut strips and squares": "cloth on hand is measured",

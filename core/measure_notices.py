@@ -1,0 +1,58 @@
+"""What measuring the quilt showed, as sentences for the person."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from core.lengths import show, show_size
+
+if TYPE_CHECKING:
+    from core.plan import Plan
+
+
+def measure_notices(plan: Plan) -> Iterator[tuple[str, str]]:
+    """(path of the field, sentence) for easing, squaring and take-up."""
+    yield from _easing(plan)
+    yield from _squaring(plan)
+    yield from _take_up(plan)
+
+
+def _easing(plan: Plan) -> Iterator[tuple[str, str]]:
+    measured, units = plan.project.measured, plan.project.units
+    if measured is None:
+        return
+    said = [
+        f"{'ease in' if more > 0 else 'stretch'} {show(abs(more), units)} at the {edge}"
+        for edge, more in measured.ease
+        if more
+    ]
+    if said:
+        size = show_size(*plan.project.top, units)
+        yield "measured", f"The plan takes the top as {size}: {', '.join(said)}."
+
+
+def _squaring(plan: Plan) -> Iterator[tuple[str, str]]:
+    found, units = plan.sizes.squareness, plan.project.units
+    if found is None or found.square:
+        return
+    size = show_size(found.width, found.length, units)
+    yield (
+        "squaring",
+        f"The quilt is out of square: its diagonals differ by {show(found.diagonals, units)}, its "
+        f"widths by {show(found.widths, units)}, its lengths by {show(found.lengths, units)}. The "
+        f"largest true rectangle to trim from it is {size}, and the binding is planned for that.",
+    )
+
+
+def _take_up(plan: Plan) -> Iterator[tuple[str, str]]:
+    take_up, units = plan.project.take_up, plan.project.units
+    if take_up is None or not (take_up.quilting or take_up.washing):
+        return
+    finished = show_size(*plan.sizes.finished, units)
+    washed = show_size(*plan.sizes.washed, units)
+    yield (
+        "take_up",
+        f"Backing and batting are planned for the top before quilting, with their overage as "
+        f"given; the binding for {finished} after it. Washed, the quilt comes to {washed}.",
+    )
