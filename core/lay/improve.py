@@ -38,11 +38,11 @@ MOST_TIES = 12
 # After so many tries, and four times as many, and so on, it is worth trying to prove the lay.
 EARLY = 8
 # The best prices are worth their time after so many tries, with many sizes after more.
-READY, FEW_SIZES, LATE = 30, 12, 500
+READY, FEW_SIZES, LATE = 30, 12, 128
 # Every so many tries one fills rows by subset sums.
 BY_ROWS = 4
 # Changes to the best lay after each try: few at first, more with time.
-FEWEST_CHANGES, MOST_CHANGES, CHANGES_GROW = 10, 200, 8
+FEWEST_CHANGES, MOST_CHANGES, CHANGES_GROW = 30, 200, 8
 # Joins of builds for each try that was made.
 EFFORT = 500
 
@@ -77,11 +77,14 @@ def joins(task: Task, packing: Packing) -> int:
 
 
 def improve(
-    task: Task, stop: Stop, rng: Random, on_better: Callable[[Found], None] | None = None
+    task: Task,
+    stop: Stop,
+    rng: Random,
+    on_better: Callable[[Found], None] | None = None,
 ) -> Found:
     """The best lay found for one cloth until `stop`; always at least one is tried."""
     search = _Search(task, rng, on_better)
-    milestone, flat = EARLY, one_dimensional(task)
+    milestone, flat = search.early, one_dimensional(task)
     if task.stages is not None:
         search.consider(plain_lay(task))
     for number, (order, rules) in enumerate(tries(task, rng, lambda: search.way)):
@@ -90,11 +93,13 @@ def improve(
         search.attempt(order, rules, rng)
         if flat or (number % BY_ROWS == 1 and can_fill_rows(task)):
             search.consider(fill_rows(task, rng))
-        if number >= EARLY and not flat:
+        if number >= EARLY and not flat and not search.finished:
             search.renew(min(MOST_CHANGES, FEWEST_CHANGES + number // CHANGES_GROW))
+        search.set_bound(number)
         if number == milestone:
             search.prove(number, partial(stop.reached, number))
             milestone *= 4
+    search.set_bound(search.next_bound)
     return search.found()
 
 
@@ -108,6 +113,9 @@ class _Search:
         self.best_score: Score | None = None
         self.bound = Fraction(0)
         self.fewest_joins = _fewest_joins(task)
+        # With many sizes, bounds and proofs take longer than many tries.
+        self.early = EARLY if len(task.sizes) <= FEW_SIZES else LATE
+        self.unbound, self.next_bound = False, 0 if self.early == EARLY else READY
         self.fruitless = self.ties = 0
         self.way: Way | None = None
         self.pursuit = Pursuit(task, rng)
@@ -134,7 +142,7 @@ class _Search:
         """Raise the bound, or find the lay that buys less, by more thorough means."""
         if not self.complete or self.best is None or self.proved:
             return
-        if tried >= (READY if len(self.task.sizes) <= FEW_SIZES else LATE):
+        if tried >= (READY if self.early == EARLY else 16 * LATE):
             self._raise(raised(self.task, self.bound, self.best.used))
         effort = EFFORT * tried
         while can_build(self.task) and not self.proved:
@@ -155,12 +163,12 @@ class _Search:
 
     def renew(self, changes: int) -> None:
         """Make so many changes to the best lay, to buy less or to use less."""
-        best = self.untidied
-        if best is None or not self.complete or self.proved or best.used <= 1:
+        best, used = self.untidied, self.best.used if self.best else 0
+        if best is None or not self.complete or self.proved or used <= 1:
             return
         if self.task.start:  # one of many ways round what has its place: not worth its time
             return
-        packing = self.pursuit.follow(best, self.bound, changes)
+        packing = self.pursuit.follow(best, used, self.bound, changes)
         if packing is not None:
             self.consider(packing)
 
@@ -196,7 +204,14 @@ class _Search:
         self._report()
         # Behind what is bought anyway a bound would be one of this place only.
         if not packing.missing and self.best_score[1] != bought and not self.task.start:
-            self._raise(least_along(self.task, packing.used))
+            self.unbound = True
+
+    def set_bound(self, number: int) -> None:
+        """Hold a lay that buys less than the one before against a new bound, not too often."""
+        if self.unbound and self.best is not None and number >= self.next_bound:
+            self.unbound = False
+            self.next_bound = number + min(self.early, number)
+            self._raise(least_along(self.task, self.best.used))
 
     def _raise(self, bound: Fraction) -> None:
         if bound > self.bound:

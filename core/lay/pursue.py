@@ -1,7 +1,8 @@
 """Which length the renewal of a lay aims at: far below the best at first, then nearer.
 
 If so much less turns out to be too much, a third of it is asked for, down to
-the least step that buys or uses less; that one is pursued as long as there is time.
+the least step that buys or uses less, which is pursued as long as there is
+time; after a success twice as much is asked for.
 """
 
 from __future__ import annotations
@@ -17,8 +18,9 @@ from core.lay.ticks import Task
 
 # The first aim lies this part of the way from the best to the bound.
 PART: Final = 4
-# Steps after which a lay so much shorter is given up.
-PATIENCE: Final = 2000
+# Steps after which a lay so much shorter is given up: the most of this number
+# and a share of all that were made.
+PATIENCE, SHARE = 600, 8
 
 
 class Pursuit:
@@ -28,24 +30,28 @@ class Pursuit:
         self.task = task
         self.renewal = Renewal(task, rng)
         self.origin: Packing | None = None
-        self.less: int | None = None
-        self.tried = 0
+        self.less = task.plenty
+        self.tried = self.total = 0
+        on_hand = sum(board.across * board.along for board in task.boards)
+        pieces = sum(size.across * size.along * size.copies for size in task.sizes)
+        self.by_area = -((on_hand - pieces) // task.width)
 
-    def follow(self, best: Packing, bound: Fraction, steps: int) -> Packing | None:
-        """Try so many changes to `best`; a lay that takes less, if one is found."""
+    def follow(self, best: Packing, used: int, bound: Fraction, steps: int) -> Packing | None:
+        """Try so many changes to `best`; a lay that takes less than `used`, if one is found."""
         if best is not self.origin:
-            self._set_out(best, bound)
-        elif self.tried >= PATIENCE and self.less and self.less > 1:
-            self.less = max(1, self.less // 3)
-            self._set_out(best, bound)
+            self.less *= 2
+            self._set_out(best, used, bound)
+        elif self.less > 1 and self.tried >= max(PATIENCE, self.total // SHARE):
+            self.less //= 3
+            self._set_out(best, used, bound)
         self.tried += steps
+        self.total += steps
         return self.renewal.packing() if self.renewal.steps(steps) else None
 
-    def _set_out(self, best: Packing, bound: Fraction) -> None:
-        least = ceil(bound)
-        way = max(1, (best.used - least) // PART)
-        self.less = way if self.less is None else min(self.less, way)
-        buys_less = self.task.room_in(self.task.bought(best.used) - self.task.cloth.sale_unit)
+    def _set_out(self, best: Packing, used: int, bound: Fraction) -> None:
+        least = max(ceil(bound), self.by_area, 1)
+        self.less = max(1, min(self.less, (used - least) // PART))
+        buys_less = self.task.room_in(self.task.bought(used) - self.task.cloth.sale_unit)
         self.origin, self.tried = best, 0
         self.renewal.start_from(best)
-        self.renewal.aim(max(1, least, min(buys_less, best.used - self.less)))
+        self.renewal.aim(max(least, min(buys_less, used - self.less)))

@@ -17,7 +17,7 @@ from typing import Final
 
 from core.lay.slabs import slabs
 from core.lay.start import Packing
-from core.lay.ticks import Laid, Task
+from core.lay.ticks import Laid, Strip, Task
 from core.lay.tree import CUT, FREE, Node, Tree, from_slab
 
 # So many things are taken up at most, at each step.
@@ -30,6 +30,8 @@ BLINK: Final = 0.02
 HOT, COLD = 0.3, 0.005
 # Steps of the first cooling; each is twice as long as the one before, up to the last.
 FIRST_COOLING, LAST_COOLING = 500, 8000
+# Ways to order what is aside, and how much chance there is in each; the first twice as often.
+RANKS: Final = ((0, 0.3), (1, 0.2), (0, 0.3), (2, 0.2), (3, 0.3))
 # What free area in one piece counts against area aside.
 WHOLE: Final = 0.05
 
@@ -46,6 +48,14 @@ class Renewal:
             for copy in range(1, strip.copies + 1)
         ]
         self.areas = [size.across * size.along for size in task.sizes]
+        boxes = [size.shapes[0] for size in task.sizes]
+        boxes += [(min(task.width, strip.needs), strip.strip) for _, _, strip in self.runs]
+        self.ranks = (
+            [across * along for across, along in boxes],
+            [along for _, along in boxes],
+            [across for across, _ in boxes],
+            [across + along for across, along in boxes],
+        )
         area = sum(size.across * size.along * size.copies for size in task.sizes)
         area += sum(strip.strip * strip.needs for _, _, strip in self.runs)
         rows = sum(1 + strip.needs // task.width for _, _, strip in self.runs)
@@ -99,8 +109,8 @@ class Renewal:
         """Make up to so many changes; whether everything is laid."""
         random = self.rng.random
         for _ in range(count):
-            if self.done:
-                break
+            if not self.aside and self.done:
+                return True
             mark = self.tree.mark()
             aside, owed = self.aside[:], self.owed[:]
             self._take_up(1 + int(random() * MOST_TAKEN))
@@ -194,38 +204,29 @@ class Renewal:
     def _order(self) -> list[int]:
         """All that is aside by area, length, width or girth, with a little chance."""
         random, first = self.rng.random, len(self.shapes)
-        waiting = self.aside + [first + n for n, owed in enumerate(self.owed) if owed > 0]
-        kind = random()
-        keyed = []
-        for place, thing in enumerate(waiting):
-            if thing < first:
-                across, along = self.shapes[thing][0]
-            else:
-                strip = self.runs[thing - first][2]
-                across, along = min(self.task.width, self.owed[thing - first]), strip.strip
-            if kind < 0.4:
-                key = across * along * (0.7 + 0.6 * random())
-            elif kind < 0.6:
-                key = along * (0.8 + 0.4 * random())
-            elif kind < 0.8:
-                key = across * (0.8 + 0.4 * random())
-            else:
-                key = (across + along) * (0.7 + 0.6 * random())
-            keyed.append((-key, place, thing))
+        kind, slip = RANKS[int(random() * len(RANKS))]
+        ranks, least, waiting = self.ranks[kind], 1 - slip, self.aside
+        if self.owed:
+            waiting = waiting + [first + n for n, owed in enumerate(self.owed) if owed > 0]
+        slip *= -2
+        keyed = [(ranks[thing] * (slip * random() - least), thing) for thing in waiting]
         keyed.sort()
-        return [thing for _, _, thing in keyed]
+        return [thing for _, thing in keyed]
 
     def _lay_piece(self, thing: int, fit: float, blink: float) -> bool:
         random = self.rng.random
         best, found = 0.0, None
-        for across, along in self.shapes[thing]:
+        for shape in self.shapes[thing]:
+            across, along = shape
             for cell in self.tree.free:
-                aside, behind = cell.across - across, cell.along - along
-                if aside < 0 or behind < 0 or (blink and random() < blink):
+                aside = cell.across - across
+                if aside < 0:
                     continue
-                cost: float
+                behind = cell.along - along
+                if behind < 0 or random() < blink:
+                    continue
                 if fit < 0.6:
-                    cost = aside if aside < behind else behind
+                    cost: float = min(behind, aside)
                 elif fit < 0.9:
                     cost = cell.across * cell.along
                 else:
@@ -233,14 +234,15 @@ class Renewal:
                 if not aside or not behind:
                     cost *= 0.5
                 if found is None or cost < best:
-                    best, found = cost, (cell, across, along)
+                    best, found, laid = cost, cell, shape
         if found is None:
             return False
-        cell, across, along = found
-        crosswise = cell.across * (cell.along - along) >= (cell.across - across) * cell.along
+        across, along = laid
+        wide, long = found.across, found.along
+        crosswise = wide * (long - along) >= (wide - across) * long
         if random() < 0.1:
             crosswise = not crosswise
-        self.tree.lay(cell, thing, across, along, crosswise=crosswise)
+        self.tree.lay(found, thing, across, along, crosswise=crosswise)
         return True
 
     def _lay_run(self, thing: int, blink: float) -> None:
@@ -248,11 +250,10 @@ class Renewal:
         run = thing - len(self.shapes)
         strip = self.runs[run][2]
         while self.owed[run] > 0:
-            alone = self.owed[run] == strip.demand
-            wanted = self.owed[run] + strip.loss
-            wanted = wanted if alone else max(wanted, strip.joined)
-            least = min(wanted, strip.joined) if not alone else strip.least
-            slot = self._slot(strip.strip, wanted, least, strip.crosswise, strip.lengthwise, blink)
+            wanted, least = self.owed[run] + strip.loss, strip.least
+            if self.owed[run] < strip.demand:
+                wanted, least = max(wanted, strip.joined), strip.joined
+            slot = self._slot(strip, wanted, least, blink)
             if slot is None:
                 return
             cell, lengthwise = slot
@@ -262,22 +263,19 @@ class Renewal:
             self.owed[run] -= length - strip.loss
 
     def _slot(
-        self, width: int, wanted: int, least: int, crosswise: bool, lengthwise: bool, blink: float
+        self, strip: Strip, wanted: int, least: int, blink: float
     ) -> tuple[Node, bool] | None:
         """The free cell that a segment leaves least of, by its width and its length."""
         random = self.rng.random
         weight = (0.0, 0.1, 1.0)[int(3 * random())]
         best, found = 0.0, None
         for cell in self.tree.free:
-            for turned, length, room in (
-                (False, cell.across, cell.along),
-                (True, cell.along, cell.across),
-            ):
-                if not (lengthwise if turned else crosswise) or room < width or length < least:
+            across, along = cell.across, cell.along
+            for turned, length, room in ((False, across, along), (True, along, across)):
+                allowed = strip.lengthwise if turned else strip.crosswise
+                if not allowed or room < strip.strip or length < least or random() < blink:
                     continue
-                if blink and random() < blink:
-                    continue
-                cost = room - width + weight * abs(length - wanted)
+                cost = room - strip.strip + weight * abs(length - wanted)
                 if found is None or cost < best:
                     best, found = cost, (cell, turned)
         return found

@@ -116,7 +116,7 @@ def test_a_pursuit_gives_only_lays_that_use_less() -> None:
     assert best is not None
     pursuit = Pursuit(task, Random(0))
     for _ in range(20):
-        found = pursuit.follow(best, task.inches(0), 50)
+        found = pursuit.follow(best, best.used, task.inches(0), 50)
         if found is not None:
             assert found.used < best.used
             best = found
