@@ -21,7 +21,7 @@ def outline_document(plan: Plan) -> dict[str, Any]:
     decimals to the nearest thousandth.
     """
     outline, shape = plan.sizes.outline, plan.project.outline
-    seam = None if plan.project.binding is None else plan.project.binding.seam
+    seam = None if plan.binding is None else plan.binding.widths.seam
     radius = outline.smallest_radius
     return {
         "kind": "rectangle" if shape is None else shape.kind.value,

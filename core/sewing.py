@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from core.plan import Plan
+from core.sewing_binding import binding_sentences
 from core.sewing_borders import border_sentences
 from core.sewing_edge import sewing_on
 from core.sewing_layers import backing_sentences, label_sentences, sleeve_sentences
@@ -19,7 +20,7 @@ class Making:
 
 
 def sewing(plan: Plan) -> tuple[Making, ...]:
-    """The borders from the inside out, backing, sleeve and label; lengths in the plan's units."""
+    """Borders from the inside out, backing, sleeve, label, binding; lengths in the plan's units."""
     makings = [
         Making(f"Border {border.number}", tuple(border_sentences(plan, border)))
         for border in plan.borders
@@ -30,6 +31,8 @@ def sewing(plan: Plan) -> tuple[Making, ...]:
         makings.append(Making("Hanging sleeve", tuple(sleeve_sentences(plan, plan.sleeve))))
     if plan.label_patch is not None:
         makings.append(Making("Label", tuple(label_sentences(plan))))
+    if plan.binding is not None:
+        makings.append(Making("Binding", tuple(binding_sentences(plan))))
     if plan.sewn is not None:
         makings.append(Making("Sewing the binding on", tuple(sewing_on(plan))))
     return tuple(makings)

@@ -15,13 +15,13 @@ _DRAWN = Fraction(1, 1000)  # stops before corners are irrational; a thousandth 
 
 def sewing_on(plan: Plan) -> Iterator[str]:
     """How to sew the binding round the edge; lengths in the plan's units."""
-    sewn, binding, units = plan.sewn, plan.project.binding, plan.project.units
+    sewn, binding, units = plan.sewn, plan.binding, plan.project.units
     if sewn is None or binding is None:
         return
     outline = plan.sizes.outline
     yield from _strips(sewn, units)
     yield _start(sewn, outline, units)
-    yield from _corners(outline, binding.seam, units)
+    yield from _corners(outline, binding.widths.seam, units)
     if sewn.edge_map.least is not None:
         said = "" if sewn.edge_map.proved else " (the best that was found)"
         yield (

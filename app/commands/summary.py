@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from app.binding_wording import bias_given
 from app.wording import batting_from, times
 from core.lengths import Rounding, show, show_size
 from core.money import money
@@ -39,6 +40,8 @@ def _lines(plan: Plan) -> Iterator[str]:
             f"{show(binding.joined_length, units, Rounding.DOWN)} joined, "
             f"{show(binding.spare, units, Rounding.DOWN)} spare"
         )
+        for name, given in bias_given(binding, units):
+            yield f"{name.capitalize()}: {given}"
     for warning in plan.warnings:
         yield f"Mind: {warning.text}"
 

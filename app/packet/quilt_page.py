@@ -17,7 +17,10 @@ from app.packet.table import ColumnHead, table
 from app.typeface import typeface, visible
 from app.wording import cost, part_size, purchase
 from core.drawing.back import draw_back
+from core.drawing.bias_plan import bias_drawings
 from core.drawing.edge_map import draw_edge_map
+from core.drawing.edge_section import draw_edge_section
+from core.drawing.marks import Drawing
 from core.drawing.quilt import draw_quilt
 from core.lay.lay import BOLT
 from core.lengths import show, show_size
@@ -26,6 +29,7 @@ from core.sewing import sewing
 
 _TITLE: Final = "The quilt"
 _PICTURE: Final = (250.0, 240.0)  # points that the picture may take
+_SECTION: Final = (440.0, 190.0)
 _FACTS_AT: Final = 264.0
 _ASIDE: Final = WIDTH + 6
 _GAP: Final = 10.0
@@ -164,10 +168,17 @@ def _binding(column: Column, plan: Plan) -> None:
     column.items(facts)
     column.gap(_GAP)
     if (drawing := draw_edge_map(plan)) is not None:
-        scale = min(_PICTURE[0] / drawing.width, _PICTURE[1] / drawing.height)
-        top = column.take(drawing.height * scale + _GAP)
-        left = (FRAME_WIDTH - drawing.width * scale) / 2
-        column.add(Picture(drawing, (left, top), scale))
+        _drawn(column, drawing, _PICTURE)
+    for drawing in (draw_edge_section(plan), *bias_drawings(plan)):
+        if drawing is not None:
+            _drawn(column, drawing, _SECTION)
+
+
+def _drawn(column: Column, drawing: Drawing, room: tuple[float, float]) -> None:
+    """A picture of the binding, in the middle, as large as `room` allows."""
+    scale = min(room[0] / drawing.width, room[1] / drawing.height)
+    top = column.take(drawing.height * scale + _GAP)
+    column.add(Picture(drawing, ((FRAME_WIDTH - drawing.width * scale) / 2, top), scale))
 
 
 def _back(column: Column, plan: Plan) -> None:
@@ -183,7 +194,7 @@ def _back(column: Column, plan: Plan) -> None:
 
 
 def _sewing(column: Column, plan: Plan) -> None:
-    """How cut pieces become borders, backing and sleeve."""
+    """How cut pieces become borders, backing, binding and sleeve."""
     for making in sewing(plan):
         column.heading(making.title, level=1, follow=items_height(making.sentences))
         column.items(making.sentences)

@@ -20,7 +20,7 @@ from app.window.comparing.side_by_side import SideBySideView
 from app.window.comparing.staircase_view import StaircaseView
 from app.window.furniture import Sentence, quiet_button
 from app.window.planner import Planner
-from app.window.yardage import EdgeView, QuiltView, YardageView
+from app.window.yardage import BindingView, EdgeView, QuiltView, YardageView
 from core.plan import Plan
 from core.quilt import Project
 
@@ -61,9 +61,11 @@ class Centre(QWidget):
         self.banner = Banner()
         self.yardage = YardageView()
         self.quilt = QuiltView()
+        self.binding = BindingView()
         self.tabs = QTabWidget(documentMode=True)
         self.tabs.addTab(self.yardage, "Yardage")
         self.tabs.addTab(self.quilt, "Quilt")
+        self.tabs.addTab(self.binding, "Binding")
         self.side_by_side = SideBySideView(comparer)
         self.staircase = StaircaseView(comparer)
         self.in_hand = InHandView(comparer)
@@ -72,7 +74,7 @@ class Centre(QWidget):
         self.tabs.addTab(self.in_hand, "In hand")
         self.edge = EdgeView()
         self.tabs.addTab(self.edge, "Edge")
-        self.pictures = (self.yardage, self.quilt, self.edge)
+        self.pictures = (self.yardage, self.quilt, self.binding, self.edge)
         self.tabs.tabBar().setAccessibleName("Pictures")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)

@@ -6,8 +6,11 @@ from app.window.answer_rows import proof
 from app.window.canvas import Canvas, Fit
 from app.window.drawing_item import HEADROOM, DrawingItem
 from core.drawing.back import draw_back
+from core.drawing.bias_plan import bias_drawings
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
 from core.drawing.edge_map import draw_edge_map
+from core.drawing.edge_section import draw_edge_section
+from core.drawing.enlarging import enlarged
 from core.drawing.quilt import draw_quilt
 from core.lay.lay import Sheet
 from core.lengths import typeset
@@ -15,6 +18,7 @@ from core.plan import FabricPlan, Plan
 
 NOTHING = "Nothing to cut yet.\nAdd a border, a backing or a binding at the left."
 NO_BINDING = "No binding yet.\nAdd one at the left."
+SECTION_ENLARGED = 16.0  # times: beside bias cloth of half a yard
 GAP = 2.0  # inches of table between two cloths, beside the room that each keeps round itself
 
 
@@ -73,4 +77,24 @@ class QuiltView(Canvas):
         if back is not None:
             items.append(DrawingItem(back, "", self.theme))
             items[1].setPos(front.width + GAP, 0)
+        self.show_items(items)
+
+
+class BindingView(Canvas):
+    """The bound edge cut through, enlarged, and the marking plans of bias cloth."""
+
+    def __init__(self) -> None:
+        super().__init__("Binding", Fit.ALL, NO_BINDING)
+
+    def show_plan(self, plan: Plan) -> None:
+        """Draw the plan's binding, one picture below the other."""
+        section = draw_edge_section(plan)
+        drawings = [] if section is None else [enlarged(section, SECTION_ENLARGED)]
+        items: list[DrawingItem] = []
+        top = HEADROOM
+        for drawing in (*drawings, *bias_drawings(plan)):
+            item = DrawingItem(drawing, typeset(drawing.title), self.theme)
+            item.setPos(0, top)
+            top += drawing.height + HEADROOM + GAP
+            items.append(item)
         self.show_items(items)

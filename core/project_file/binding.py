@@ -129,7 +129,7 @@ def _scrappy(fields: Fields) -> Scrappy:
     for place, name in enumerate(scrappy.cloths):
         if name in scrappy.cloths[:place]:
             raise Refusal(
-                f"{fields.at('fabrics')}[{place}]", f'"{name}" is listed twice; write it once'
+                f"{fields.at('cloths')}[{place}]", f'"{name}" is listed twice; write it once'
             )
     if scrappy.order is not Order.NONE and len(scrappy.cloths) < _CLOTHS_AT_LEAST:
         raise Refusal(

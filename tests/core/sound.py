@@ -10,8 +10,10 @@ from shapely.geometry import LinearRing
 
 from core.binding_choices import Tuck
 from core.drawing.back import draw_back
+from core.drawing.bias_plan import bias_drawings
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
 from core.drawing.edge_map import draw_edge_map
+from core.drawing.edge_section import draw_edge_section
 from core.drawing.marks import ROLES, Drawing, Label
 from core.drawing.quilt import draw_quilt
 from core.fabric import Fabric, OnHand
@@ -273,6 +275,11 @@ def _assert_drawn(plan: Plan) -> None:
         assert_drawing(edge)
     if (back := draw_back(plan)) is not None:
         assert_drawing(back)
+    section = draw_edge_section(plan)
+    assert (section is None) == (plan.binding is None)
+    for drawing in (section, *bias_drawings(plan)):
+        if drawing is not None:
+            assert_drawing(drawing)
     for place, fabric in enumerate(plan.fabrics):
         for sheet in sheets_of(fabric):
             for heading in Heading:
