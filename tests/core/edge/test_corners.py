@@ -16,7 +16,29 @@ import pytest
 
 from core.edge.corners import stop_before_corner
 
-ANGLES = [60, 90, 120, 135]
+# From the sharpest corner of a common outline to nearly straight: 45° to 170°, twenty of them.
+ANGLES = [
+    45,
+    50,
+    55,
+    60,
+    67.5,
+    72,
+    75,
+    80,
+    90,
+    100,
+    105,
+    108,
+    112.5,
+    120,
+    128,
+    135,
+    144,
+    150,
+    160,
+    170,
+]
 WIDTH = 2.5
 BEFORE, AFTER = 9.0, 14.0  # inches of the strip's raw edge before and after the corner
 INSIDE = [WIDTH * tenth / 10 for tenth in range(11)]
@@ -87,7 +109,7 @@ def test_every_thread_keeps_its_length_and_so_uses_none_at_the_corner(
 
 
 @pytest.mark.parametrize("angle", ANGLES)
-def test_the_raw_edge_passes_through_the_corner_and_follows_both_edges(angle: int) -> None:
+def test_the_raw_edge_passes_through_the_corner_and_follows_both_edges(angle: float) -> None:
     _, on = edges(angle)
     _, first_crease, second_crease, end = round_the_corner(angle, 0.0)
     assert abs(first_crease) < NEAR
@@ -97,7 +119,7 @@ def test_the_raw_edge_passes_through_the_corner_and_follows_both_edges(angle: in
 
 @pytest.mark.parametrize("angle", ANGLES)
 @pytest.mark.parametrize("inside", INSIDE[1:])
-def test_the_mitre_lies_on_the_bisector(angle: int, inside: float) -> None:
+def test_the_mitre_lies_on_the_bisector(angle: float, inside: float) -> None:
     # Geometry; see Verhoeff and Verhoeff, "The Mathematics of Mitering", Bridges. The interior
     # angle lies between the way back along the first edge and the way along the second.
     to, on = edges(angle)
@@ -109,7 +131,7 @@ def test_the_mitre_lies_on_the_bisector(angle: int, inside: float) -> None:
 
 
 @pytest.mark.parametrize("angle", ANGLES)
-def test_a_crease_beyond_the_corner_would_use_strip(angle: int) -> None:
+def test_a_crease_beyond_the_corner_would_use_strip(angle: float) -> None:
     # The same folding with the crease a quarter inch too far out: each inch goes out and back.
     _, on = edges(angle)
     slip = 0.25
@@ -131,9 +153,9 @@ def test_the_run_round_a_polygon_is_exactly_its_perimeter(sides: int) -> None:
     assert isclose(length(thread), sides * side)
 
 
-@pytest.mark.parametrize("angle", [*ANGLES, 45, 108, 150])
+@pytest.mark.parametrize("angle", ANGLES)
 @pytest.mark.parametrize("seam", [Fraction(1, 4), Fraction(3, 8), Fraction(1, 2)])
-def test_sewing_stops_where_the_seam_lines_meet(angle: int, seam: Fraction) -> None:
+def test_sewing_stops_where_the_seam_lines_meet(angle: float, seam: Fraction) -> None:
     to, on = edges(angle)
     stop = stop_before_corner(seam, angle)
     needle = float(seam) * 1j - stop * to
@@ -142,14 +164,14 @@ def test_sewing_stops_where_the_seam_lines_meet(angle: int, seam: Fraction) -> N
 
 
 @pytest.mark.parametrize("angle", ANGLES)
-def test_the_mitre_starts_where_the_sewing_stops(angle: int) -> None:
+def test_the_mitre_starts_where_the_sewing_stops(angle: float) -> None:
     seam = Fraction(1, 4)
     mitre = round_the_corner(angle, float(seam))[1]
     assert isclose(-mitre.real, stop_before_corner(seam, angle))
 
 
 @pytest.mark.parametrize(("angle", "seams"), [(60, sqrt(3)), (90, 1.0), (135, sqrt(2) - 1)])
-def test_known_corners_stop_at_known_places(angle: int, seams: float) -> None:
+def test_known_corners_stop_at_known_places(angle: float, seams: float) -> None:
     # 1/tan 30°, 1/tan 45°, 1/tan 67.5°: textbook values.
     assert isclose(stop_before_corner(Fraction(1), angle), seams)
 
@@ -164,6 +186,6 @@ def test_a_regular_corner_is_mitred_at_half_its_turn(sides: int, off_square: flo
 
 
 @pytest.mark.parametrize("angle", [0, -1, 180, 270])
-def test_only_an_outside_corner_has_a_place_to_stop(angle: int) -> None:
+def test_only_an_outside_corner_has_a_place_to_stop(angle: float) -> None:
     with pytest.raises(ValueError, match="between 0 and 180"):
         stop_before_corner(Fraction(1, 4), angle)
