@@ -41,8 +41,9 @@ EARLY = 8
 READY, FEW_SIZES, LATE = 30, 12, 128
 # Every so many tries one fills rows by subset sums.
 BY_ROWS = 4
-# Changes to the best lay after each try: few at first, more with time.
-FEWEST_CHANGES, MOST_CHANGES, CHANGES_GROW = 30, 200, 8
+# Changes to the best lay after each try: few at first, more with time; three times
+# as many where there are no runs, which the other tries serve better.
+FEWEST_CHANGES, MOST_CHANGES, CHANGES_GROW = 10, 200, 16
 # Joins of builds for each try that was made.
 EFFORT = 500
 
@@ -94,7 +95,8 @@ def improve(
         if flat or (number % BY_ROWS == 1 and can_fill_rows(task)):
             search.consider(fill_rows(task, rng))
         if number >= EARLY and not flat and not search.finished:
-            search.renew(min(MOST_CHANGES, FEWEST_CHANGES + number // CHANGES_GROW))
+            changes = min(MOST_CHANGES, FEWEST_CHANGES + number // CHANGES_GROW)
+            search.renew(changes if task.strips else 3 * changes)
         search.set_bound(number)
         if number == milestone:
             search.prove(number, partial(stop.reached, number))
