@@ -10,6 +10,7 @@ from tests.core.finish import (
     published_borders,
     published_cloth,
     published_layers,
+    published_ways,
 )
 from tests.core.finish.published import Value
 
@@ -18,6 +19,7 @@ TABLES: dict[str, tuple[Value, ...]] = {
     "binding widths": published_binding.WIDTHS,
     "joins": published_binding.JOIN_LOSSES,
     "bias": published_binding.BIAS,
+    "binding ways": published_ways.WAYS,
     "borders": published_borders.BORDERS,
     "backing": published_backing.BACKINGS,
     "batting": published_layers.BATTINGS,
@@ -40,12 +42,8 @@ NOT_TESTED = {
     "cut the bias square a multiple of the strip's width (The Textile)": (
         "not what the geometry needs: (S − 2s)/√2 must divide"
     ),
-    "strips cut one by one from a bias square (Creative Partners)": "tubes only",
     "bias diagonal of a 31 in width, 44; 45° across 9 in, 12.73": "plain √2, no part of a plan",
     "scallops: 12 × 20 + 18 = 8 yd; square of 15": "the depth of the scallops is not stated",
-    "ends pre-cut at 45° lose 0.707 in": "strips here have square ends",
-    "double fold: 4 layers and 2; single fold: 2 and 2": "no lengths in it",
-    "usual tails of 5 to 8 in": "a habit of the hand, inside the allowance",
     "backing table, twin 5 1/4 to king 8 yd (St. Croix)": "the quilts' sizes are not stated",
     "overage of 2 to 3 in at the sides of 40 × 45 from one width of 40 to 42 (St. Croix)": (
         "40 and twice 2 in are more than 42: the page leaves less over at the sides"
