@@ -93,7 +93,7 @@ def fabrics(name: str, units: Units) -> st.SearchStrategy[Fabric]:
         shrinkage_along=shrinkages(),
         straightening=lengths(0, 2, units),
         on_hand=st.lists(pieces, max_size=2).map(tuple),
-        buy_more=st.sampled_from((True, True, True, True, False)),
+        buy_more=st.sampled_from((*(True,) * 8, False)),
     )
 
 
@@ -111,10 +111,10 @@ def borders(units: Units) -> st.SearchStrategy[Border]:
         first=st.sampled_from(First),
         piecing=st.sampled_from(Piecing),
         squaring=lengths(0, 1, units),
-        sizing=st.sampled_from((Sizing.WIDTH, Sizing.WIDTH, Sizing.WIDTH, *Sizing)),
-        to_width=st.none() | lengths(80, 110, units),
-        to_length=st.none() | lengths(80, 110, units),
-        block=lengths(2, 12, units).filter(bool) | st.none(),
+        sizing=st.sampled_from((*(Sizing.WIDTH,) * 6, *Sizing)),
+        to_width=lengths(100, 130, units),
+        to_length=st.none() | lengths(100, 130, units),
+        block=lengths(2, 12, units).filter(bool),
         left_fabric=st.none() | st.sampled_from(NAMES),
         top_fabric=st.none() | st.none() | st.sampled_from(NAMES),
         right_fabric=st.none() | st.none() | st.sampled_from(NAMES),
