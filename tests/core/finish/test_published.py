@@ -36,7 +36,7 @@ NOT_TESTED = {
         "the strip's width is not stated"
     ),
     "binding yardage of the 63 × 87 and 84 × 92 chart": "strip and cloth width are not stated",
-    "square quilts of 18 in as a rectangle of 8 × 42 (Geta)": "only squares are cut for bias",
+    "square quilts of 18 in as a rectangle of 8 × 42 (Geta)": "bare area; no strip width",
     "bias by the yard, up to 200, 350, 525 in (Cotton Patch)": "ranges, not values",
     "one fat quarter gives about 5 yd of bias": "the strip's width is not given",
     "cut the bias square a multiple of the strip's width (The Textile)": (
