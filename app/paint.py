@@ -9,7 +9,7 @@ one function of its own.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Protocol, assert_never
 
 from app.hatch import Segment, hatch_lines
@@ -20,8 +20,9 @@ from core.drawing.marks import Area, Drawing, Label, Line, Point
 
 HATCH_PITCH = 7.0  # points
 HATCH_WIDTH = 0.35  # points: thin enough not to drown a letter, thick enough to photocopy
-LABEL_SIZES = Sizes(least=4.5, easy=10, most=16)  # points; 10 reads well at arm's length
-_QUIET = Sizes(least=4.5, easy=8, most=10)
+LEAST = 4.5  # points: the smallest words that are drawn where nobody asks for larger ones
+LABEL_SIZES = Sizes(least=LEAST, easy=10, most=16)  # 10 reads well at arm's length
+_QUIET = Sizes(least=LEAST, easy=8, most=10)
 # Words that are not the name of a piece to cut.
 _SIZES = {"ruler": _QUIET, "grain": _QUIET, "note": _QUIET, "offcut": _QUIET}
 _HALO = 1.5  # points of plain fill kept round words on a hatch
@@ -53,6 +54,7 @@ class Painter:
     scale: float
     theme: Theme
     face: Typeface
+    least: float = LEAST
 
     def paint(self, drawing: Drawing) -> None:
         for mark in drawing.marks:
@@ -75,7 +77,10 @@ class Painter:
         self.surface.outline(area.points, _pen(style), closed=True)
 
     def _label(self, label: Label) -> None:
-        style, setting = self.theme[label.role], setting_of(label, self.scale, self.face)
+        style, setting = (
+            self.theme[label.role],
+            setting_of(label, self.scale, self.face, self.least),
+        )
         if setting is None:
             return
         if style.hatch:
@@ -90,11 +95,13 @@ class Painter:
         return ((x - dx, y - dy), (x + dx, y - dy), (x + dx, y + dy), (x - dx, y + dy))
 
 
-def setting_of(label: Label, scale: float, face: Typeface) -> Setting | None:
-    """How `label` is set at `scale` points to the inch; None where it has no room."""
+def setting_of(label: Label, scale: float, face: Typeface, least: float = LEAST) -> Setting | None:
+    """How `label` is set at `scale` points to the inch; None where `least` does not go in."""
     texts = [face.words(text) for text in label.texts]
     room = (label.room[0] * scale, label.room[1] * scale)
-    return fit(texts, room, face.width, _SIZES.get(label.role, LABEL_SIZES))
+    sizes = _SIZES.get(label.role, LABEL_SIZES)
+    least_sizes = replace(sizes, least=least, easy=max(least, sizes.easy))
+    return fit(texts, room, face.width, replace(least_sizes, most=max(least, sizes.most)))
 
 
 def _pen(style: Style) -> Pen:

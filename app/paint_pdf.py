@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from typing import TYPE_CHECKING
 
 from app.hatch import Segment
-from app.paint import Painter, Pen
+from app.paint import LEAST, Painter, Pen
 from app.style import Theme
 from app.type_fit import Setting
 from app.typeface import typeface
@@ -16,14 +16,23 @@ if TYPE_CHECKING:
     from reportlab.pdfgen.canvas import Canvas
 
 
-def paint_pdf(canvas: Canvas, drawing: Drawing, *, at: Point, scale: float, style: Theme) -> None:
+def paint_pdf(
+    canvas: Canvas,
+    drawing: Drawing,
+    *,
+    at: Point,
+    scale: float,
+    style: Theme,
+    least: float = LEAST,
+) -> None:
     """Paint `drawing` with its top left corner `at` a place on the page.
 
     `at` is in points from the page's bottom left corner, as the canvas counts;
-    `scale` is points to an inch of the drawing (72 is true size).
+    `scale` is points to an inch of the drawing (72 is true size), `least` the
+    smallest type in points.
     """
     face = typeface()
-    Painter(_Page(canvas, at, scale, face.name), scale, style, face).paint(drawing)
+    Painter(_Page(canvas, at, scale, face.name), scale, style, face, least).paint(drawing)
 
 
 class _Page:

@@ -196,7 +196,7 @@ def sentence(step: CutStep, units: Units, table: Table) -> str:
 def _falls(step: CutStep, units: Units) -> str:
     """What comes off, as short sentences: "Gives B1, B2. Offcut 6 × 20 in. The rest is waste."."""
     pieces = [f.label for f in step.falls if f.becomes in (Becomes.PIECE, Becomes.SECTION)]
-    said = [f"Gives {', '.join(_ranges(pieces))}."] if pieces else []
+    said = [f"Gives {', '.join(ranges(pieces))}."] if pieces else []
     for fall in step.falls:
         if fall.becomes is Becomes.OFFCUT:
             size = show_size(fall.rect.across, fall.rect.along, units)
@@ -209,10 +209,10 @@ def _falls(step: CutStep, units: Units) -> str:
 _NUMBERED = re.compile(r"([A-Z]+|section )(\d+)", re.ASCII)
 
 
-def _ranges(labels: list[str]) -> list[str]:
+def ranges(labels: list[str]) -> list[str]:
     """Labels with each stretch of three or more neighbours drawn together.
 
-    >>> _ranges(["A1", "A2", "A3", "B", "C1", "C2", "section 1"])
+    >>> ranges(["A1", "A2", "A3", "B", "C1", "C2", "section 1"])
     ['A1 to A3', 'B', 'C1', 'C2', 'section 1']
     """
     out: list[str] = []

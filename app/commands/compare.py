@@ -5,11 +5,13 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
+from app.commands.on_paper import add_format, format_of
 from app.commands.output import STANDARD_OUTPUT, json_bytes, print_lines, put_out
 from app.comparing import comparison_lines
 from core.compare.choices import CHOICES, Choice
 from core.compare.columns import Comparison, compare
 from core.compare.document import comparison_document
+from core.lengths import Units
 from core.project_file import load
 from core.quilt import Project
 from core.refusal import Refusal
@@ -30,8 +32,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     add_place(parser)
     parser.add_argument("--json", metavar="OUT", help="write the comparison as JSON, - for here")
     parser.add_argument("--pdf", metavar="OUT", help="write it on one page")
-    parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
-    parser.add_argument("--grey", action="store_true", help="a page without colour")
+    add_format(parser)
 
 
 def option(choice: Choice) -> str:
@@ -84,7 +85,6 @@ def _compared(project: Project, arguments: argparse.Namespace) -> Comparison:
 
 def _page(comparison: Comparison, arguments: argparse.Namespace) -> bytes:
     from app.packet.comparison_page import comparison_bytes
-    from app.packet.paper import Paper
 
-    paper = Paper[arguments.paper.upper()]
-    return comparison_bytes(comparison, paper=paper, grey=arguments.grey)
+    units = next((plan.project.units for plan in comparison.plans), Units.INCHES)
+    return comparison_bytes(comparison, format_of(arguments, units))

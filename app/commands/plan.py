@@ -6,6 +6,7 @@ import argparse
 import re
 from pathlib import Path
 
+from app.commands.on_paper import add_format, add_packet, packet_choice_of
 from app.commands.output import STANDARD_OUTPUT, json_bytes, print_lines, put_out
 from app.commands.summary import summary
 from core.plan import Plan, make_plan
@@ -21,8 +22,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--json", metavar="OUT", help="write the plan as JSON, - for here")
     parser.add_argument("--pdf", metavar="OUT", help="write the cutting packet")
     parser.add_argument("--svg", metavar="DIR", help="write a drawing a sheet of cloth")
-    parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
-    parser.add_argument("--grey", action="store_true", help="a packet without colour")
+    add_packet(parser)
+    add_format(parser)
 
 
 def run(arguments: argparse.Namespace) -> int:
@@ -32,7 +33,7 @@ def run(arguments: argparse.Namespace) -> int:
     if arguments.json:
         outputs.append((arguments.json, json_bytes(plan_document(plan))))
     if arguments.pdf:
-        outputs.append((arguments.pdf, _packet(plan, arguments.paper, grey=arguments.grey)))
+        outputs.append((arguments.pdf, _packet(plan, arguments)))
     drawings = _drawings(plan) if arguments.svg else []
     for where, data in outputs:
         put_out(data, where)
@@ -46,11 +47,10 @@ def run(arguments: argparse.Namespace) -> int:
     return 0
 
 
-def _packet(plan: Plan, paper: str, *, grey: bool) -> bytes:
+def _packet(plan: Plan, arguments: argparse.Namespace) -> bytes:
     from app.packet.packet import packet_bytes
-    from app.packet.paper import Paper
 
-    return packet_bytes(plan, paper=Paper[paper.upper()], grey=grey)
+    return packet_bytes(plan, packet_choice_of(arguments, plan.project.units))
 
 
 def _drawings(plan: Plan) -> list[tuple[str, bytes]]:

@@ -6,6 +6,7 @@ import argparse
 from pathlib import Path
 
 from app.commands.compare import add_place, option, place_of
+from app.commands.on_paper import add_format, format_of
 from app.commands.output import STANDARD_OUTPUT, json_bytes, print_lines, put_out
 from app.comparing import staircase_lines
 from core.compare.choices import STRIP_WIDTH, USABLE_WIDTH, Choice
@@ -31,8 +32,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     add_place(parser)
     parser.add_argument("--json", metavar="OUT", help="write the steps as JSON, - for here")
     parser.add_argument("--pdf", metavar="OUT", help="write the picture and the steps on a page")
-    parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
-    parser.add_argument("--grey", action="store_true", help="a page without colour")
+    add_format(parser)
 
 
 def run(arguments: argparse.Namespace) -> int:
@@ -55,11 +55,9 @@ def run(arguments: argparse.Namespace) -> int:
 
 
 def _page(project: Project, stairs: Staircase, arguments: argparse.Namespace) -> bytes:
-    from app.packet.paper import Paper
     from app.packet.staircase_page import staircase_bytes
 
-    paper = Paper[arguments.paper.upper()]
-    return staircase_bytes(project, stairs, paper=paper, grey=arguments.grey)
+    return staircase_bytes(project, stairs, format_of(arguments, project.units))
 
 
 def _width(project: Project, option: str, text: str | None, usual: Inches) -> Inches:

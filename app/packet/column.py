@@ -1,7 +1,7 @@
 """A column of matter that runs on from page to page and never clips.
 
 Whatever is added is set below what is there; where it does not fit, the column
-turns to a new page, which repeats the running head. Sizes are points.
+turns to a new page, which repeats the running head. Sizes are points of layout.
 """
 
 from __future__ import annotations
@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from app.packet.page import Box, Entry, Item, Page, Words
-from app.packet.paper import FRAME_HEIGHT, FRAME_WIDTH
+from app.packet.paper import USUAL, Format
 from app.type_fit import CAPITALS, LEADING, limited, shortened, wrap
 from app.typeface import Typeface, typeface
 
@@ -21,7 +21,6 @@ FOOT: Final = 10.0
 LINE: Final = 1.3 * BODY  # from one baseline of running text to the next
 
 FOOT_HEIGHT: Final = 22.0
-BOTTOM: Final = FRAME_HEIGHT - FOOT_HEIGHT  # where the matter of a page ends
 _TITLE_LINES = 2
 _BEFORE_HEADING = 8.0
 _HANG = 1.4 * BODY
@@ -30,8 +29,10 @@ _HANG = 1.4 * BODY
 class Column:
     """Pages in the making. `y` is where the next thing goes."""
 
-    def __init__(self, head: str) -> None:
-        self.head = head
+    def __init__(self, head: str, form: Format = USUAL) -> None:
+        self.head, self.form = head, form
+        self.width = form.width
+        self.bottom = form.height - FOOT_HEIGHT  # where the matter of a page ends
         self.y = 0.0
         self._pages: list[tuple[list[Item], list[Entry]]] = [([], [])]
 
@@ -48,9 +49,15 @@ class Column:
         self._line(f"{self.head}, continued" if head is None else head, HEADING)
         self.y += 4
 
+    def fresh(self) -> None:
+        """Start a new page without a head, unless nothing is on this one yet."""
+        if self._pages[-1][0]:
+            self._pages.append(([], []))
+            self.y = 0.0
+
     def need(self, height: float) -> None:
         """Turn the page unless `height` is still free on this one."""
-        if self.y + height > BOTTOM:
+        if self.y + height > self.bottom:
             self.turn()
 
     def take(self, height: float) -> float:
@@ -63,7 +70,7 @@ class Column:
     def gap(self, height: float) -> None:
         """Space that a page may end in; none at the top of the first page."""
         if self.y:
-            self.y = min(self.y + height, BOTTOM)
+            self.y = min(self.y + height, self.bottom)
 
     def mark(self, title: str, level: int) -> None:
         """Put an entry into the outline that leads here."""
@@ -72,8 +79,8 @@ class Column:
     def title(self, text: str) -> None:
         """A large heading, in two lines at the most."""
         bold = typeface(bold=True)
-        lines = wrap(bold.words(text), FRAME_WIDTH, bold.width, TITLE)
-        for line in limited(lines, _TITLE_LINES, FRAME_WIDTH, bold.width, TITLE):
+        lines = wrap(bold.words(text), self.width, bold.width, TITLE)
+        for line in limited(lines, _TITLE_LINES, self.width, bold.width, TITLE):
             self._line(line, TITLE)
         self.y += 6
 
@@ -88,19 +95,24 @@ class Column:
 
     def text(self, text: str, *, bold: bool = False, indent: float = 0.0) -> None:
         """A paragraph; it may run over the page's end between lines."""
-        for line in lines_of(text, FRAME_WIDTH - indent, bold=bold):
+        for line in lines_of(text, self.width - indent, bold=bold):
             self.words(line, indent, self.take(LINE), bold=bold)
 
     def items(self, texts: Sequence[str], sign: str = "•") -> None:
         """Paragraphs hung on bullets; a paragraph stays in one piece where a page can hold it."""
         for text in texts:
-            lines = lines_of(text, FRAME_WIDTH - _HANG)
-            self.need(min(len(lines) * LINE, BOTTOM / 2))
+            lines = lines_of(text, self.width - _HANG)
+            self.need(min(len(lines) * LINE, self.bottom / 2))
             for place, line in enumerate(lines):
                 top = self.take(LINE)
                 if place == 0:
                     self.words(sign, 0, top)
                 self.words(line, _HANG, top)
+
+    def items_height(self, texts: Sequence[str]) -> float:
+        """What `items` takes for `texts` on one page; no more than a page, where they may break."""
+        lines = sum(len(lines_of(text, self.width - _HANG)) for text in texts)
+        return min(lines * LINE, self.bottom / 2)
 
     def words(self, text: str, left: float, top: float, *, bold: bool = False) -> None:
         """One line of running text in the strip whose top is `top`."""
@@ -113,15 +125,10 @@ class Column:
 
     def _line(self, text: str, size: float) -> None:
         face = typeface(bold=True)
-        fitted = shortened(face.words(text), FRAME_WIDTH, face.width, size)
+        fitted = shortened(face.words(text), self.width, face.width, size)
         height = size * LEADING
         self.add(Words((0.0, self.y + (height + CAPITALS * size) / 2), fitted, size, True))
         self.y += height
-
-
-def items_height(texts: Sequence[str]) -> float:
-    """What `Column.items` takes for `texts` on one page."""
-    return sum(len(lines_of(text, FRAME_WIDTH - _HANG)) for text in texts) * LINE
 
 
 def baseline(top: float) -> float:

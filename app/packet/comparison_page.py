@@ -6,12 +6,11 @@ from collections.abc import Iterator, Sequence
 from typing import Final
 
 from app.comparing import cell_note, value_text
-from app.packet.column import BODY, BOTTOM, HEADING, LINE, Column
+from app.packet.column import BODY, HEADING, LINE, Column
 from app.packet.page import Page, Picture
-from app.packet.paper import FRAME_WIDTH, POINTS_PER_INCH, Paper
+from app.packet.paper import USUAL, Format
 from app.packet.print_pages import print_pages
 from app.packet.table import ColumnHead, table
-from app.style import PAPER_COLOUR, PAPER_GREY
 from app.type_fit import LEADING, shortened
 from app.typeface import typeface
 from core.compare.columns import Column as Value
@@ -26,16 +25,15 @@ _GAP: Final = 8.0
 _SMALLEST: Final = 60.0  # points of height left below which the pictures go on a page of their own
 
 
-def comparison_bytes(comparison: Comparison, *, paper: Paper, grey: bool) -> bytes:
+def comparison_bytes(comparison: Comparison, form: Format) -> bytes:
     """The comparison as a PDF; the same comparison gives the same bytes."""
-    pages = comparison_pages(comparison)
-    return print_pages(pages, _title(comparison), paper, PAPER_GREY if grey else PAPER_COLOUR)
+    return print_pages(comparison_pages(comparison, form), _title(comparison), form)
 
 
-def comparison_pages(comparison: Comparison) -> tuple[Page, ...]:
+def comparison_pages(comparison: Comparison, form: Format = USUAL) -> tuple[Page, ...]:
     """One page where the pictures fit under the table, else two."""
     units = _units(comparison)
-    column = Column(_title(comparison))
+    column = Column(_title(comparison), form)
     column.title(_title(comparison))
     column.mark(_title(comparison), 0)
     _values(column, comparison, units)
@@ -84,17 +82,19 @@ def _pictures(column: Column, comparison: Comparison) -> None:
         return
     stacks = [_drawings(value, place) for value in comparison.columns]
     name = comparison.plans[0].fabrics[place].fabric.name
-    room = BOTTOM - column.y - HEADING * LEADING - LINE - 3 * _GAP
+    room = column.bottom - column.y - HEADING * LEADING - LINE - 3 * _GAP
     if room < _SMALLEST:
         column.turn()
-    width = FRAME_WIDTH / len(stacks)
-    ratio = _ratio(stacks, width - _GAP, BOTTOM - column.y - HEADING * LEADING - LINE - 3 * _GAP)
+    width = column.width / len(stacks)
+    free = column.bottom - column.y - HEADING * LEADING - LINE - 3 * _GAP
+    inch = column.form.inch
+    ratio = _ratio(stacks, (width - _GAP) / inch, free / inch, _GAP / inch)
     column.heading(f"{name}, 1 : {ratio}", follow=_SMALLEST)
     top = column.y + LINE
     for number, (value, stack) in enumerate(zip(comparison.columns, stacks, strict=True)):
         left = number * width
         column.words(_short(value.text, width - _GAP), left, column.y)
-        for picture in _stacked(stack, left, top, POINTS_PER_INCH / ratio):
+        for picture in _stacked(stack, left, top, inch / ratio):
             column.add(picture)
 
 
@@ -105,13 +105,13 @@ def _drawings(value: Value, place: int) -> tuple[Drawing, ...]:
     return tuple(draw_sheet(value.plan, place, sheet, Heading.DOWN) for sheet in sheets)
 
 
-def _ratio(stacks: Sequence[Sequence[Drawing]], width: float, height: float) -> int:
-    """The least n at which every stack fits its column at 1 : n."""
+def _ratio(stacks: Sequence[Sequence[Drawing]], width: float, height: float, gap: float) -> int:
+    """The least n at which every stack fits its column at 1 : n; inches on paper."""
     ratio = 1.0
     for stack in stacks:
-        free = max(1.0, height - _GAP * len(stack))
-        tall = sum(drawing.height for drawing in stack) * POINTS_PER_INCH
-        wide = max((drawing.width for drawing in stack), default=0.0) * POINTS_PER_INCH
+        free = max(gap, height - gap * len(stack))
+        tall = sum(drawing.height for drawing in stack)
+        wide = max((drawing.width for drawing in stack), default=0.0)
         ratio = max(ratio, tall / free, wide / width)
     return -int(-ratio // 1)
 

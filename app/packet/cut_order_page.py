@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import Final
 
-from app.packet.column import BOTTOM, LINE, Column, lines_of
+from app.packet.column import LINE, Column, lines_of
 from app.packet.page import Page
-from app.packet.paper import FRAME_WIDTH
+from app.packet.paper import USUAL, Format
 from core.drawing.cloth import sheet_title
 from core.lay.lay import Sheet
 from core.plan import FabricPlan, Plan
@@ -18,9 +18,9 @@ _BETWEEN: Final = 5.0  # points between one cut and the next
 _TITLE: Final = "The cut order"
 
 
-def cut_order_pages(plan: Plan) -> tuple[Page, ...]:
+def cut_order_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
     """The checklist, cloth by cloth and sheet by sheet; a line is never broken over pages."""
-    column = Column(_TITLE)
+    column = Column(_TITLE, form)
     column.mark(_TITLE, 0)
     column.title(_TITLE)
     column.text(
@@ -50,8 +50,8 @@ def _fabric(column: Column, plan: Plan, fabric_plan: FabricPlan) -> None:
 
 
 def _step(column: Column, plan: Plan, step: CutStep) -> None:
-    lines = lines_of(_said(plan, step), FRAME_WIDTH - _TEXT_AT)
-    column.need(min(len(lines) * LINE + _BETWEEN, BOTTOM / 2))
+    lines = lines_of(_said(plan, step), column.width - _TEXT_AT)
+    column.need(min(len(lines) * LINE + _BETWEEN, column.bottom / 2))
     for place, line in enumerate(lines):
         top = column.take(LINE)
         if place == 0:
@@ -69,7 +69,7 @@ def _done(column: Column, plan: Plan, fabric_plan: FabricPlan) -> None:
     """What should now lie on the table."""
     labels = ", ".join(plan.label(placement) for placement in fabric_plan.lay.placements)
     name = fabric_plan.fabric.name
-    lines = lines_of(f"{name} is all cut when you have: {labels}.", FRAME_WIDTH - _TEXT_AT)
+    lines = lines_of(f"{name} is all cut when you have: {labels}.", column.width - _TEXT_AT)
     for place, line in enumerate(lines):
         top = column.take(LINE)
         if place == 0:

@@ -23,46 +23,65 @@ _SLACK: Final = 1e-6  # floats only ever place ink here
 
 
 @dataclass(frozen=True, slots=True)
+class Room:
+    """Free space of a page, in points of layout, of which `inch` come out as one inch."""
+
+    width: float
+    height: float
+    inch: float = POINTS_PER_INCH
+
+    @property
+    def smallest_readable(self) -> int:
+        return max(1, int(SMALLEST_READABLE * self.inch / POINTS_PER_INCH))
+
+    @property
+    def least_for_two_overlaps(self) -> int:
+        """The least n at which a page of a broken cloth shows more than it shares."""
+        return max(1, ceil((2 * OVERLAP + 1) * self.inch / max(self.height, self.inch)))
+
+    def inches_high(self, ratio: int) -> float:
+        """Whole inches of drawing that the room holds at 1 : `ratio`."""
+        return float(int(max(self.height, self.inch) * ratio / self.inch))
+
+
+@dataclass(frozen=True, slots=True)
 class Layout:
     """1 : `ratio`, and the stretches of the drawing (from, to: its y in inches), one a page."""
 
     ratio: int
     stretches: tuple[tuple[float, float], ...]
 
-    @property
-    def scale(self) -> float:
-        """Points to an inch of drawing."""
-        return POINTS_PER_INCH / self.ratio
 
+def lay_out(drawing: Drawing, room: Room) -> Layout:
+    """How `drawing` goes on pages with `room` for it.
 
-def lay_out(drawing: Drawing, width: float, height: float) -> Layout:
-    """How `drawing` goes on pages with `width` × `height` points for it.
-
-    >>> lay_out(Drawing("", 40, 60, ()), 500, 500).ratio
+    >>> lay_out(Drawing("", 40, 60, ()), Room(500, 500)).ratio
     9
-    >>> lay_out(Drawing("", 40.0, 200.0, ()), 500, 500)
+    >>> lay_out(Drawing("", 40.0, 200.0, ()), Room(500, 500))
     Layout(ratio=10, stretches=((0.0, 69.0), (66.0, 135.0), (132.0, 200.0)))
     """
-    across = _ratio(drawing.width, width)
-    whole = ratio_on_one_page(drawing, width, height)
-    if whole <= max(SMALLEST_READABLE, across):
+    across = _ratio(drawing.width, room.width, room.inch)
+    whole = ratio_on_one_page(drawing, room)
+    most = max(room.smallest_readable, across, room.least_for_two_overlaps)
+    if whole <= most:
         return Layout(whole, ((0.0, drawing.height),))
-    most = max(SMALLEST_READABLE, across)
-    pages = len(_stretches(drawing.height, _inches(height, most)))
+    pages = len(_stretches(drawing.height, room.inches_high(most)))
     ratio = next(
         n
-        for n in range(across, most + 1)
-        if len(_stretches(drawing.height, _inches(height, n))) == pages
+        for n in range(max(across, room.least_for_two_overlaps), most + 1)
+        if len(_stretches(drawing.height, room.inches_high(n))) == pages
     )
-    return Layout(ratio, _stretches(drawing.height, _inches(height, ratio)))
+    return Layout(ratio, _stretches(drawing.height, room.inches_high(ratio)))
 
 
-def ratio_on_one_page(drawing: Drawing, width: float, height: float) -> int:
+def ratio_on_one_page(drawing: Drawing, room: Room) -> int:
     """The least n at which all of `drawing` goes on one page at 1 : n."""
-    return max(_ratio(drawing.width, width), _ratio(drawing.height, height))
+    return max(
+        _ratio(drawing.width, room.width, room.inch), _ratio(drawing.height, room.height, room.inch)
+    )
 
 
-def larger_turned(upright: Layout, turned: int) -> bool:
+def larger_turned(upright: Layout, turned: int, readable: int = SMALLEST_READABLE) -> bool:
     """Whether one page at 1 : `turned`, the cloth lying, beats the upright layout.
 
     >>> larger_turned(Layout(16, ((0.0, 90.0),)), 12)
@@ -71,7 +90,7 @@ def larger_turned(upright: Layout, turned: int) -> bool:
     False
     """
     if len(upright.stretches) > 1:
-        return turned <= max(SMALLEST_READABLE, upright.ratio)
+        return turned <= max(readable, upright.ratio)
     return turned * 5 <= upright.ratio * 4
 
 
@@ -144,13 +163,8 @@ def _mirrored(points: tuple[Point, ...]) -> tuple[Point, ...]:
     return tuple((x, -y) for x, y in points)
 
 
-def _ratio(inches: float, points: float) -> int:
-    return max(1, ceil(inches * POINTS_PER_INCH / points - _SLACK))
-
-
-def _inches(points: float, ratio: int) -> float:
-    """Whole inches of drawing that `points` of page hold."""
-    return float(int(points * ratio / POINTS_PER_INCH))
+def _ratio(inches: float, points: float, inch: float) -> int:
+    return max(1, ceil(inches * inch / points - _SLACK))
 
 
 def _stretches(length: float, held: float) -> tuple[tuple[float, float], ...]:

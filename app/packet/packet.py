@@ -6,64 +6,93 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from pathlib import Path
 
+from app.packet.cautions_page import cautions_pages
+from app.packet.choice import THE_USUAL, PacketChoice, Pages
 from app.packet.column import FOOT, FOOT_HEIGHT
 from app.packet.cut_order_page import cut_order_pages
-from app.packet.page import Page, Rule, Words
-from app.packet.paper import FRAME_HEIGHT, FRAME_WIDTH, Paper
+from app.packet.page import Item, Page, Rule, Words
+from app.packet.paper import Format
 from app.packet.print_pages import print_pages
 from app.packet.quilt_page import quilt_pages
-from app.packet.sheet_page import sheet_pages
-from app.style import PAPER_COLOUR, PAPER_GREY
+from app.packet.sewing_page import sewing_pages
+from app.packet.sheet_page import cloth_pages
 from app.type_fit import shortened
 from app.typeface import typeface
-from core.drawing.cloth import sheets_of
 from core.plan import Plan
+from core.refusal import Refusal
 from core.whole_file import write_whole
 
 
-def write_packet(
-    plan: Plan, path: Path, *, paper: Paper = Paper.LETTER, grey: bool = False
-) -> None:
-    """Write the packet to `path`, whole or not at all. Raises `OSError`."""
-    write_whole(path, packet_bytes(plan, paper=paper, grey=grey))
+def write_packet(plan: Plan, path: Path, choice: PacketChoice = THE_USUAL) -> None:
+    """Write the packet to `path`, whole or not at all. Raises `OSError` and `Refusal`."""
+    write_whole(path, packet_bytes(plan, choice))
 
 
-def packet_bytes(plan: Plan, *, paper: Paper = Paper.LETTER, grey: bool = False) -> bytes:
-    """The packet as a PDF; the same plan gives the same bytes."""
+def packet_bytes(plan: Plan, choice: PacketChoice = THE_USUAL) -> bytes:
+    """The packet as a PDF; the same plan and choice give the same bytes. Raises `Refusal`."""
     title = f"{plan.project.quilt.name or 'A quilt'}: cutting packet"
-    return print_pages(packet_pages(plan), title, paper, PAPER_GREY if grey else PAPER_COLOUR)
+    return print_pages(packet_pages(plan, choice), title, choice.form)
 
 
-def packet_pages(plan: Plan) -> tuple[Page, ...]:
-    """All pages: the quilt, each sheet of cloth, the cut order; numbered at the foot."""
-    pages = [
-        *quilt_pages(plan),
-        *(page for place in range(len(plan.fabrics)) for page in _lays(plan, place)),
-        *(cut_order_pages(plan) if plan.parts else ()),
-    ]
-    return tuple(_footed(pages, plan.project.quilt.name))
+def packet_pages(plan: Plan, choice: PacketChoice = THE_USUAL) -> tuple[Page, ...]:
+    """A packet for each name, `copies` of each; pages are numbered within a packet.
+
+    Raises `Refusal` where the chosen kinds of pages give none.
+    """
+    shared = {kind: _pages(plan, choice.form, kind) for kind in choice.pages}
+    pages: list[Page] = []
+    for name in choice.names or ("",):
+        bound = [page for kind in choice.pages for page in _for(name, kind, shared, plan, choice)]
+        if not bound:
+            raise Refusal("pages", "the chosen pages have nothing on them; choose the quilt's page")
+        footed = tuple(_footed(bound, plan.project.quilt.name, name, choice.form))
+        for copy in range(choice.copies):
+            pages.extend(footed if copy == 0 else (replace(page, entries=()) for page in footed))
+    return tuple(pages)
 
 
-def _lays(plan: Plan, fabric_index: int) -> Iterator[Page]:
-    for sheet in sheets_of(plan.fabrics[fabric_index]):
-        yield from sheet_pages(plan, fabric_index, sheet)
+def _for(
+    name: str,
+    kind: Pages,
+    shared: dict[Pages, tuple[Page, ...]],
+    plan: Plan,
+    choice: PacketChoice,
+) -> tuple[Page, ...]:
+    """The pages of one kind in one person's packet: only the first bears the name."""
+    if name and kind is Pages.QUILT:
+        first = quilt_pages(plan, choice.form, name)[0]
+        return (first, *shared[kind][1:])
+    return shared[kind]
 
 
-def _footed(pages: Sequence[Page], name: str) -> Iterator[Page]:
-    """The pages with the project's name and "page n of m" at the foot."""
+def _pages(plan: Plan, form: Format, kind: Pages) -> tuple[Page, ...]:
+    match kind:
+        case Pages.QUILT:
+            return quilt_pages(plan, form)
+        case Pages.CLOTHS:
+            return cloth_pages(plan, form)
+        case Pages.CUTS:
+            return cut_order_pages(plan, form) if plan.parts else ()
+        case Pages.SEWING:
+            return sewing_pages(plan, form)
+        case Pages.CAUTIONS:
+            return cautions_pages(form)
+        case _:
+            return ()
+
+
+def _footed(pages: Sequence[Page], quilt: str, name: str, form: Format) -> Iterator[Page]:
+    """The pages with the project's name, whose they are, and "page n of m" at the foot."""
     face = typeface()
-    rule = FRAME_HEIGHT - FOOT_HEIGHT + 8
+    rule, foot = form.height - FOOT_HEIGHT + 8, form.height - 3
     for number, page in enumerate(pages, start=1):
         count = f"page {number} of {len(pages)}"
-        left = FRAME_WIDTH - face.width(count) * FOOT
-        shown = shortened(face.words(name), left - 20, face.width, FOOT)
-        foot = FRAME_HEIGHT - 3
-        yield replace(
-            page,
-            items=(
-                *page.items,
-                Rule((0.0, rule), (FRAME_WIDTH, rule), 0.5),
-                Words((0.0, foot), shown, FOOT),
-                Words((left, foot), count, FOOT),
-            ),
+        left = form.width - face.width(count) * FOOT
+        whose = f"{quilt}, for {name}" if quilt and name else name or quilt
+        shown = shortened(face.words(whose), left - 20, face.width, FOOT)
+        items: tuple[Item, ...] = (
+            Rule((0.0, rule), (form.width, rule), 0.5),
+            Words((0.0, foot), shown, FOOT),
+            Words((left, foot), count, FOOT),
         )
+        yield replace(page, foot=items)

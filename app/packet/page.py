@@ -82,7 +82,11 @@ class Entry:
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One page: its items in painting order, and its outline entries."""
+    """One page: its items in painting order, its outline entries, and what is at its foot.
+
+    Pages of several packets may share one tuple of items, which is then printed once.
+    """
 
     items: tuple[Item, ...]
     entries: tuple[Entry, ...] = ()
+    foot: tuple[Item, ...] = ()

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from io import BytesIO
 from typing import TYPE_CHECKING, assert_never
 
 from app.packet.page import Box, Frame, Item, Page, Picture, Rule, Words
-from app.packet.paper import FRAME_HEIGHT, FRAME_WIDTH, Paper
+from app.packet.paper import Format
 from app.paint_pdf import paint_pdf
-from app.style import Theme
 from app.typeface import typeface
 from core.drawing.marks import Point
 
@@ -19,24 +19,32 @@ if TYPE_CHECKING:
 LANGUAGE = "en"
 
 
-def print_pages(pages: Sequence[Page], title: str, paper: Paper, theme: Theme) -> bytes:
-    """The pages as a PDF on `paper`: fonts embedded, with outline, title and page numbers."""
+def print_pages(pages: Sequence[Page], title: str, form: Format) -> bytes:
+    """The pages as a PDF: fonts embedded, with outline, title and page numbers.
+
+    What several pages share, as the packets of a class do, is in the file once.
+    """
     out = BytesIO()
-    canvas = _canvas(out, title, paper)
+    canvas = _canvas(out, title, form)
+    uses = Counter(id(page.items) for page in pages)
+    shared: dict[int, str] = {}
     for number, page in enumerate(pages, start=1):
-        printer = _Printer(canvas, paper, theme)
-        for item in page.items:
-            printer.put(item)
+        printer = _Printer(canvas, form)
+        if uses[id(page.items)] == 1:
+            printer.put_all(page.items)
+        else:
+            printer.put_shared(page.items, shared)
+        printer.put_all(page.foot)
         for place, entry in enumerate(page.entries):
             key = f"p{number}-{place}"
-            canvas.bookmarkHorizontalAbsolute(key, printer.place((0.0, entry.top))[1])
+            canvas.bookmarkHorizontalAbsolute(key, printer.height_of(entry.top))
             canvas.addOutlineEntry(entry.title, key, entry.level, closed=False)
         canvas.showPage()
     canvas.save()
     return out.getvalue()
 
 
-def _canvas(out: BytesIO, title: str, paper: Paper) -> Canvas:
+def _canvas(out: BytesIO, title: str, form: Format) -> Canvas:
     """An empty document: reproducible, and with no font but the embedded ones.
 
     The initial font is ours because the library would else name Helvetica,
@@ -49,7 +57,7 @@ def _canvas(out: BytesIO, title: str, paper: Paper) -> Canvas:
     rl_config.useA85 = 0
     canvas = Canvas(
         out,
-        pagesize=paper.size,
+        pagesize=form.paper.size,
         invariant=1,
         lang=LANGUAGE,
         pdfVersion=(1, 7),
@@ -70,16 +78,41 @@ def _canvas(out: BytesIO, title: str, paper: Paper) -> Canvas:
 
 
 class _Printer:
-    """One page of the canvas: points of the frame, y down, to points of the page, y up."""
+    """One page of the canvas: points of layout, y down, to points of layout, y up.
 
-    def __init__(self, canvas: Canvas, paper: Paper, theme: Theme) -> None:
-        self.canvas, self.theme = canvas, theme
-        wide, high = paper.size
-        self.left = (wide - FRAME_WIDTH) / 2
-        self.top = high - (high - FRAME_HEIGHT) / 2
+    The canvas is moved and enlarged so that the frame lies in the middle of the paper.
+    """
+
+    def __init__(self, canvas: Canvas, form: Format) -> None:
+        self.canvas, self.form = canvas, form
+        wide, high = form.paper.size
+        self.left = (wide - form.width * form.zoom) / 2
+        self.foot = (high - form.height * form.zoom) / 2
+
+    def put_all(self, items: Sequence[Item]) -> None:
+        self.canvas.saveState()
+        self.canvas.translate(self.left, self.foot)
+        if self.form.zoom != 1:
+            self.canvas.scale(self.form.zoom, self.form.zoom)
+        for item in items:
+            self.put(item)
+        self.canvas.restoreState()
+
+    def put_shared(self, items: tuple[Item, ...], shared: dict[int, str]) -> None:
+        """Items that other pages show too: painted into the file once, and named here."""
+        if id(items) not in shared:
+            name = shared[id(items)] = f"shared{len(shared)}"
+            self.canvas.beginForm(name, 0, 0, *self.form.paper.size)
+            self.put_all(items)
+            self.canvas.endForm()
+        self.canvas.doForm(shared[id(items)])
 
     def place(self, point: Point) -> Point:
-        return self.left + point[0], self.top - point[1]
+        return point[0], self.form.height - point[1]
+
+    def height_of(self, top: float) -> float:
+        """Where a place of the frame lies above the paper's foot."""
+        return self.foot + (self.form.height - top) * self.form.zoom
 
     def put(self, item: Item) -> None:
         match item:
@@ -96,14 +129,14 @@ class _Printer:
                 assert_never(item)
 
     def _words(self, words: Words) -> None:
-        self.canvas.setFillColor(self.theme.ink)
+        self.canvas.setFillColor(self.form.theme.ink)
         self.canvas.setFont(typeface(bold=words.bold).name, words.size)
         self.canvas.drawString(*self.place(words.at), words.text)
 
     def _box(self, box: Box) -> None:
         left, bottom = self.place((box.left, box.top + box.height))
         if box.solid:
-            self.canvas.setFillColor(self.theme.ink)
+            self.canvas.setFillColor(self.form.theme.ink)
             self.canvas.rect(left, bottom, box.width, box.height, stroke=0, fill=1)
             return
         self._pen(box.line)
@@ -119,7 +152,8 @@ class _Printer:
             picture.drawing,
             at=self.place(picture.at),
             scale=picture.scale,
-            style=self.theme,
+            style=self.form.theme,
+            least=self.form.least,
         )
         self.canvas.restoreState()
 
@@ -129,6 +163,6 @@ class _Printer:
         self.canvas.clipPath(window, stroke=0, fill=0)
 
     def _pen(self, width: float, dash: Sequence[float] = ()) -> None:
-        self.canvas.setStrokeColor(self.theme.ink)
+        self.canvas.setStrokeColor(self.form.theme.ink)
         self.canvas.setLineWidth(width)
         self.canvas.setDash(list(dash))

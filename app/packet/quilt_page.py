@@ -6,26 +6,19 @@ from collections import Counter
 from collections.abc import Iterator
 from typing import Final
 
-from app.cautions import CAUTIONS
-from app.packet.binding_facts import binding_facts
-from app.packet.column import LINE, Column, items_height, lines_of
-from app.packet.page import Page, Picture
-from app.packet.paper import FRAME_WIDTH
+from app.packet.column import BODY, LINE, Column, lines_of
+from app.packet.page import Page, Picture, Rule
+from app.packet.paper import USUAL, Format
 from app.packet.quilt_facts import quilt_facts
 from app.packet.swatch import WIDTH, swatch
 from app.packet.table import ColumnHead, table
+from app.type_fit import shortened
 from app.typeface import typeface, visible
 from app.wording import cost, part_size, purchase
-from core.drawing.back import draw_back
-from core.drawing.bias_plan import bias_drawings
-from core.drawing.edge_map import draw_edge_map
-from core.drawing.edge_section import draw_edge_section
-from core.drawing.marks import Drawing
 from core.drawing.quilt import draw_quilt
 from core.lay.lay import BOLT
 from core.lengths import show, show_size
 from core.plan import FabricPlan, Plan
-from core.sewing import sewing
 
 _TITLE: Final = "The quilt"
 _PICTURE: Final = (250.0, 240.0)  # points that the picture may take
@@ -33,6 +26,9 @@ _SECTION: Final = (440.0, 190.0)
 _FACTS_AT: Final = 264.0
 _ASIDE: Final = WIDTH + 6
 _GAP: Final = 10.0
+_WHO: Final = 0.62  # of the width, for the name; the rest is for the date
+_WRITE: Final = 22.0  # from one line to write on to the next
+_FEWEST_NOTES, _MOST_NOTES = 3, 8
 _BUY = (
     ColumnHead("Fabric", 21),
     ColumnHead("Buy", 20),
@@ -50,42 +46,80 @@ _CUT = (
 )
 
 
-def quilt_pages(plan: Plan) -> tuple[Page, ...]:
-    """The first page, and its continuation where a plan says more than a page holds."""
-    column = Column(_TITLE)
+def quilt_pages(plan: Plan, form: Format = USUAL, name: str = "") -> tuple[Page, ...]:
+    """The first page, and its continuation where a plan says more than a page holds.
+
+    `name` is whose packet it is; without one there is a line to write it on.
+    """
+    column = Column(_TITLE, form)
     column.mark(_TITLE, 0)
     column.title(plan.project.quilt.name or "A quilt")
+    _whose(column, name)
     _quilt(column, plan)
     _buy(column, plan)
     _cut(column, plan)
     _spelled(column, plan)
     _warnings(column, plan)
-    _binding(column, plan)
-    _back(column, plan)
-    _sewing(column, plan)
-    _cautions(column)
     return column.pages()
 
 
+def _whose(column: Column, name: str) -> None:
+    """Whose packet it is, and when: written by hand, since a file knows no date."""
+    face, half = typeface(), column.width * _WHO
+    top = column.take(_WRITE)
+    _to_write(column, "For", 0.0, half - _GAP, top)
+    if name:
+        start = face.width("For ") * BODY
+        shown = shortened(face.words(name), half - start - 2 * _GAP, face.width, BODY)
+        column.words(shown, start + 4, top, bold=True)
+    _to_write(column, "Date", half, column.width, top)
+    column.gap(_GAP)
+
+
+def _to_write(column: Column, word: str, left: float, right: float, top: float) -> None:
+    """A word and a line to write on, in the strip that starts at `top`."""
+    column.words(word, left, top)
+    start = left + typeface().width(f"{word} ") * BODY
+    column.add(Rule((start, top + LINE + 1), (right, top + LINE + 1), 0.5))
+
+
 def _quilt(column: Column, plan: Plan) -> None:
-    """The picture, and beside it the sizes."""
+    """The picture; beside it, or in large print below it, the sizes and lines for notes."""
     drawing = draw_quilt(plan)
     scale = min(_PICTURE[0] / drawing.width, _PICTURE[1] / drawing.height)
     wide, high = drawing.width * scale, drawing.height * scale
-    rows = tuple(_fact_lines(plan))
-    top = column.take(max(high, len(rows) * LINE) + _GAP)
-    column.add(Picture(drawing, ((_PICTURE[0] - wide) / 2, top), scale))
+    below = column.form.large
+    left = 0.0 if below else _FACTS_AT
+    rows = tuple(_fact_lines(plan, column.width - left - _ASIDE))
+    beside = len(rows) * LINE + LINE + _FEWEST_NOTES * _WRITE
+    top = column.take(high + _GAP if below else max(high, beside) + _GAP)
+    room = column.width if below else _PICTURE[0]
+    column.add(Picture(drawing, ((room - wide) / 2, top), scale))
     for place, (role, line, bold) in enumerate(rows):
-        strip = top + place * LINE
+        strip = column.take(LINE) if below else top + place * LINE
         if role:
-            column.add(swatch(role, _FACTS_AT, strip))
-        column.words(line, _FACTS_AT + _ASIDE, strip, bold=bold)
+            column.add(swatch(role, left, strip))
+        column.words(line, left + _ASIDE, strip, bold=bold)
+    if below:
+        _notes(column, left, column.take(beside - len(rows) * LINE), _FEWEST_NOTES)
+    else:
+        free = int((column.y - _GAP - top - len(rows) * LINE - LINE) / _WRITE)
+        _notes(column, left, top + len(rows) * LINE, min(free, _MOST_NOTES))
 
 
-def _fact_lines(plan: Plan) -> Iterator[tuple[str, str, bool]]:
+def _notes(column: Column, left: float, top: float, lines: int) -> None:
+    """Lines to write on."""
+    column.words("Notes", left, top + 4)
+    start = left + typeface().width("Notes ") * BODY
+    for line in range(lines):
+        y = top + LINE + 4 + line * _WRITE
+        column.add(Rule((left if line else start, y), (column.width, y), 0.35))
+
+
+def _fact_lines(plan: Plan, width: float) -> Iterator[tuple[str, str, bool]]:
     """The facts in lines that fit beside the picture, a role with the first of each."""
     for fact in quilt_facts(plan):
-        lines = lines_of(fact.text, FRAME_WIDTH - _FACTS_AT - _ASIDE, bold=fact.bold)
+        lines = lines_of(fact.text, width, bold=fact.bold)
         for place, line in enumerate(lines):
             yield fact.role if place == 0 else "", line, fact.bold
 
@@ -158,49 +192,3 @@ def _warnings(column: Column, plan: Plan) -> None:
     column.heading("Before you cut", level=1)
     column.items([warning.text for warning in plan.warnings], "!")
     column.gap(_GAP)
-
-
-def _binding(column: Column, plan: Plan) -> None:
-    if plan.binding is None or plan.project.binding is None:
-        return
-    facts = tuple(binding_facts(plan.project.binding, plan.binding, plan.project.units))
-    column.heading("The binding", level=1, follow=items_height(facts))
-    column.items(facts)
-    column.gap(_GAP)
-    if (drawing := draw_edge_map(plan)) is not None:
-        _drawn(column, drawing, _PICTURE)
-    for drawing in (draw_edge_section(plan), *bias_drawings(plan)):
-        if drawing is not None:
-            _drawn(column, drawing, _SECTION)
-
-
-def _drawn(column: Column, drawing: Drawing, room: tuple[float, float]) -> None:
-    """A picture of the binding, in the middle, as large as `room` allows."""
-    scale = min(room[0] / drawing.width, room[1] / drawing.height)
-    top = column.take(drawing.height * scale + _GAP)
-    column.add(Picture(drawing, ((FRAME_WIDTH - drawing.width * scale) / 2, top), scale))
-
-
-def _back(column: Column, plan: Plan) -> None:
-    """The picture of the back, where there is something on it."""
-    drawing = draw_back(plan)
-    if drawing is None:
-        return
-    scale = min(_PICTURE[0] / drawing.width, _PICTURE[1] / drawing.height)
-    high = drawing.height * scale
-    column.heading("The back", level=1, follow=high)
-    top = column.take(high + _GAP)
-    column.add(Picture(drawing, (0, top), scale))
-
-
-def _sewing(column: Column, plan: Plan) -> None:
-    """How cut pieces become borders, backing, binding and sleeve."""
-    for making in sewing(plan):
-        column.heading(making.title, level=1, follow=items_height(making.sentences))
-        column.items(making.sentences)
-        column.gap(_GAP)
-
-
-def _cautions(column: Column) -> None:
-    column.heading("Cautions", level=1, follow=items_height(CAUTIONS))
-    column.items(CAUTIONS)

@@ -7,10 +7,9 @@ from typing import Final
 from app.comparing import room_text, step_range, step_text
 from app.packet.column import Column
 from app.packet.page import Page, Picture
-from app.packet.paper import FRAME_WIDTH, Paper
+from app.packet.paper import USUAL, Format
 from app.packet.print_pages import print_pages
 from app.packet.table import ColumnHead, table
-from app.style import PAPER_COLOUR, PAPER_GREY
 from core.compare.staircase import Staircase
 from core.drawing.staircase import draw_staircase
 from core.quilt import Project
@@ -18,20 +17,19 @@ from core.quilt import Project
 _HEADS: Final = (ColumnHead("from … to", 1.0), ColumnHead("buys", 3.0))
 
 
-def staircase_bytes(project: Project, stairs: Staircase, *, paper: Paper, grey: bool) -> bytes:
+def staircase_bytes(project: Project, stairs: Staircase, form: Format) -> bytes:
     """The staircase as a PDF; the same project gives the same bytes."""
-    theme = PAPER_GREY if grey else PAPER_COLOUR
-    return print_pages(staircase_pages(project, stairs), _title(project, stairs), paper, theme)
+    return print_pages(staircase_pages(project, stairs, form), _title(project, stairs), form)
 
 
-def staircase_pages(project: Project, stairs: Staircase) -> tuple[Page, ...]:
+def staircase_pages(project: Project, stairs: Staircase, form: Format = USUAL) -> tuple[Page, ...]:
     """One page, more only where the steps are very many."""
-    column = Column(_title(project, stairs))
+    column = Column(_title(project, stairs), form)
     column.title(_title(project, stairs))
     column.mark(_title(project, stairs), 0)
     column.text(room_text(stairs, project.units))
     drawing = draw_staircase(project, stairs)
-    scale = FRAME_WIDTH / drawing.width
+    scale = column.width / drawing.width
     column.gap(8)
     column.add(Picture(drawing, (0.0, column.take(drawing.height * scale)), scale))
     column.gap(8)

@@ -1,4 +1,7 @@
-"""Tables: rows of wrapped cells under a head that is repeated on every page."""
+"""Tables: rows of wrapped cells under a head that is repeated on every page.
+
+In large print, where columns would be too narrow, each row is a list of its own.
+"""
 
 from __future__ import annotations
 
@@ -6,15 +9,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from app.packet.column import BODY, BOTTOM, LINE, Column, lines_of
+from app.packet.column import BODY, LINE, Column, lines_of
 from app.packet.page import Rule
-from app.packet.paper import FRAME_WIDTH
 from app.type_fit import limited
 from app.typeface import typeface
 
 _GUTTER: Final = 8.0
 _ROW_GAP: Final = 4.0
 _MOST_LINES: Final = 5  # in one cell; a longer text is cut short
+_INDENT: Final = 12.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,27 +30,44 @@ class ColumnHead:
 
 def table(column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence[str]]) -> None:
     """Add a table as wide as the frame; a row stays on one page."""
-    widths = _widths(heads)
+    if column.form.large:
+        _listed(column, heads, rows)
+        return
+    widths = _widths(heads, column.width)
     first = _cells(rows[0], widths) if rows else []
-    column.need(LINE + _ROW_GAP + _height(first))
-    _row(column, [[head.title] for head in heads], widths, bold=True)
+    titles = _cells([head.title for head in heads], widths, bold=True)
+    column.need(_height(titles) + _height(first))
+    _row(column, titles, widths, bold=True)
     for row in rows:
         cells = _cells(row, widths)
-        if column.y + _height(cells) > BOTTOM:
+        if column.y + _height(cells) > column.bottom:
             column.turn()
-            _row(column, [[head.title] for head in heads], widths, bold=True)
+            _row(column, titles, widths, bold=True)
         _row(column, cells, widths)
 
 
-def _widths(heads: Sequence[ColumnHead]) -> list[float]:
+def _listed(column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence[str]]) -> None:
+    """Each row: its first cell as a line in bold, then a line for every other cell."""
+    for row in rows:
+        name, *others = row
+        column.need(min(3 * LINE, column.bottom / 2))
+        column.text(f"{heads[0].title} {name}".strip(), bold=True)
+        for head, text in zip(heads[1:], others, strict=True):
+            column.text(f"{head.title}: {text}".replace("\n", ", "), indent=_INDENT)
+        column.gap(_ROW_GAP)
+
+
+def _widths(heads: Sequence[ColumnHead], whole: float) -> list[float]:
     shares = sum(head.share for head in heads)
-    return [head.share / shares * FRAME_WIDTH for head in heads]
+    return [head.share / shares * whole for head in heads]
 
 
-def _cells(row: Sequence[str], widths: Sequence[float]) -> list[list[str]]:
-    measure = typeface().width
+def _cells(row: Sequence[str], widths: Sequence[float], *, bold: bool = False) -> list[list[str]]:
+    measure = typeface(bold=bold).width
     return [
-        limited(lines_of(text, width - _GUTTER), _MOST_LINES, width - _GUTTER, measure, BODY)
+        limited(
+            lines_of(text, width - _GUTTER, bold=bold), _MOST_LINES, width - _GUTTER, measure, BODY
+        )
         for text, width in zip(row, widths, strict=True)
     ]
 
@@ -65,4 +85,4 @@ def _row(
             column.words(line, left, top + place * LINE, bold=bold)
         left += width
     foot = column.y - _ROW_GAP / 2
-    column.add(Rule((0.0, foot), (FRAME_WIDTH, foot), 0.9 if bold else 0.35))
+    column.add(Rule((0.0, foot), (column.width, foot), 0.9 if bold else 0.35))

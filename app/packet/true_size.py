@@ -7,33 +7,53 @@ from typing import Final
 
 from app.packet.column import BODY, LINE, baseline, lines_of
 from app.packet.page import Box, Item, Rule, Words
-from app.packet.paper import FRAME_WIDTH, POINTS_PER_INCH, POINTS_PER_MM
+from app.packet.paper import Format
 
-SQUARE: Final = POINTS_PER_INCH
-BAR: Final = 100 * POINTS_PER_MM
-HEIGHT: Final = SQUARE
-_ASIDE = SQUARE + 14.0
+_GUTTER = 14.0
 _BAR_HEIGHT = 6.0
+_TICK: Final = 8.0
 _TEXT = (
     "Print at 100 % (“actual size”), not fitted to the page. Then measure: "
     "the square is 1 in each way, the bar 100 mm long."
 )
 
 
-def true_size(top: float) -> Iterator[Item]:
-    """The check, in a strip of `HEIGHT` points from `top`."""
-    yield Box(0.0, top, SQUARE, SQUARE, 0.6)
-    yield Words((SQUARE / 2 - 1.2 * BODY, baseline(top + (SQUARE - LINE) / 2)), "1\u00a0in", BODY)
-    for place, line in enumerate(lines_of(_TEXT, FRAME_WIDTH - _ASIDE)):
-        yield Words((_ASIDE, baseline(top + place * LINE)), line, BODY)
-    foot = top + SQUARE
-    yield Box(_ASIDE, foot - _BAR_HEIGHT, BAR, _BAR_HEIGHT, solid=True)
-    yield from _ticks(foot - _BAR_HEIGHT)
-    yield Words((_ASIDE + BAR + 6, foot), "100\u00a0mm", BODY)
+def height(form: Format) -> float:
+    """What `true_size` takes of a page."""
+    lines = len(_lines(form))
+    return max(form.inch, lines * LINE + _TICK + _BAR_HEIGHT + 2)
 
 
-def _ticks(bar_top: float) -> Iterator[Item]:
+def true_size(top: float, form: Format) -> Iterator[Item]:
+    """The check, in a strip of `height` points from `top`."""
+    inch, aside = form.inch, _aside(form)
+    yield Box(0.0, top, inch, inch, 0.6)
+    yield Words((inch / 2 - 1.2 * BODY, baseline(top + (inch - LINE) / 2)), "1\u00a0in", BODY)
+    for place, line in enumerate(_lines(form)):
+        yield Words((aside, baseline(top + place * LINE)), line, BODY)
+    foot, bar = top + height(form), 100 * form.mm
+    yield Box(aside, foot - _BAR_HEIGHT, bar, _BAR_HEIGHT, solid=True)
+    yield from _ticks(aside, foot - _BAR_HEIGHT, form)
+    yield Words((aside + bar + 6, foot), "100\u00a0mm", BODY)
+
+
+def _aside(form: Format) -> float:
+    return form.inch + _GUTTER
+
+
+def _lines(form: Format) -> list[str]:
+    corrected = (
+        f" Lengths are printed {float(form.correction):.4g} times as long, as measured for this "
+        "printer."
+        if form.correction != 1
+        else ""
+    )
+    return lines_of(_TEXT + corrected, form.width - _aside(form))
+
+
+def _ticks(left: float, bar_top: float, form: Format) -> Iterator[Item]:
     """A tick every 10 mm, longer in the middle."""
     for centimetre in range(11):
-        x = _ASIDE + 10 * centimetre * POINTS_PER_MM
-        yield Rule((x, bar_top), (x, bar_top - (8 if centimetre % 5 == 0 else 4)), 0.5)
+        x = left + 10 * centimetre * form.mm
+        high = _TICK if centimetre % 5 == 0 else _TICK / 2
+        yield Rule((x, bar_top), (x, bar_top - high), 0.5)

@@ -31,10 +31,12 @@ def export(document: Document, plan: Plan | None, asker: Asker, paper: Paper) ->
     if path is None:
         return None
     # Imported only now: the window opens sooner without it.
+    from app.packet.choice import PacketChoice
     from app.packet.packet import write_packet
+    from app.packet.paper import Format
 
     try:
-        write_packet(plan, path, paper=paper)
+        write_packet(plan, path, PacketChoice(form=Format(paper)))
     except OSError as error:
         asker.tell(f"{path.name} was not written", reason(error, path))
         return None

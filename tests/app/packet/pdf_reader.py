@@ -11,6 +11,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from io import BytesIO
+from math import hypot
 from typing import Any, TypeAlias
 
 from pypdf import PageObject, PdfReader
@@ -99,7 +100,12 @@ class _Reading:
         }
         self.font, self.size = _Font(None), 0.0
         self.text = self.line = _IDENTITY
-        for operands, operator in ContentStream(page.get_contents(), pdf).operations:
+        self.forms = page["/Resources"].get("/XObject", {})  # type: ignore[attr-defined]
+        self.pdf = pdf
+        self._follow_all(page.get_contents())
+
+    def _follow_all(self, contents: Any) -> None:  # noqa: ANN401 - a PDF stream
+        for operands, operator in ContentStream(contents, self.pdf).operations:
             self._follow(operator.decode("ascii"), operands)
 
     def _follow(self, operator: str, operands: list[Any]) -> None:
@@ -107,6 +113,8 @@ class _Reading:
             self.font, self.size = self.fonts[operands[0]], float(operands[1])
         elif operator == "Tj":
             self._show(operands[0].original_bytes)
+        elif operator == "Do":
+            self._follow_all(self.forms[operands[0]].get_object())
         elif operator in _PAINTING:
             self._paint(*_PAINTING[operator])
         elif operator in ("q", "Q", "cm", "w", "rg", "RG"):
@@ -153,8 +161,10 @@ class _Reading:
 
     def _paint(self, filled: bool, stroked: bool) -> None:
         if filled or stroked:
+            width, fill, stroke = _rest(self.state)
+            width *= hypot(*self.state.matrix[:2])
             for points in self.path:
-                shape = Shape(tuple(points), filled, stroked, *_rest(self.state))
+                shape = Shape(tuple(points), filled, stroked, width, fill, stroke)
                 self.seen.shapes.append(shape)
         self.path = []
 
@@ -167,7 +177,7 @@ class _Reading:
         xs, ys = zip(*corners, strict=True)
         if words.strip():
             box = (min(xs), min(ys), max(xs), max(ys))
-            self.seen.texts.append(Text(words, box, self.size))
+            self.seen.texts.append(Text(words, box, self.size * hypot(*whole[:2])))
         self.text = _times((1, 0, 0, 1, ends[1], 0), self.text)
 
 

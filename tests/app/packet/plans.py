@@ -6,8 +6,9 @@ from functools import cache
 from pathlib import Path
 from typing import Final
 
+from app.packet.choice import PacketChoice
 from app.packet.packet import packet_bytes
-from app.packet.paper import Paper
+from app.packet.paper import Format, Paper
 from core.plan import Plan, make_plan
 from core.project_file import load
 from tests.app.packet.pdf_reader import Seen, pages
@@ -25,7 +26,7 @@ def plan(name: str) -> Plan:
 
 @cache
 def packet(name: str, paper: Paper = Paper.LETTER, *, grey: bool = False) -> bytes:
-    return packet_bytes(plan(name), paper=paper, grey=grey)
+    return packet_bytes(plan(name), PacketChoice(form=Format(paper, grey)))
 
 
 @cache

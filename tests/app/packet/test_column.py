@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from app.packet.column import BODY, BOTTOM, Column
+from app.packet.column import BODY, Column
 from app.packet.page import Words
 from app.packet.paper import FRAME_WIDTH
 from app.packet.table import ColumnHead, table
@@ -38,7 +38,7 @@ def test_nothing_is_set_below_the_bottom_or_past_the_side() -> None:
     for page in pages:
         for item in page.items:
             assert isinstance(item, Words)
-            assert item.at[1] <= BOTTOM
+            assert item.at[1] <= column.bottom
             assert item.at[0] + typeface(bold=item.bold).width(item.text) * item.size <= (
                 FRAME_WIDTH + 0.01
             )

@@ -8,16 +8,17 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from app.packet.layout import OVERLAP, SMALLEST_READABLE, Layout, lay_out, stretch_of
+from app.packet.layout import OVERLAP, SMALLEST_READABLE, Layout, Room, lay_out, stretch_of
 from core.drawing.marks import Area, Drawing, Label, Line
 
-ROOM = (520.0, 500.0)
+ROOM = Room(520.0, 500.0)
 SQUARE = ((0.0, 0.0), (10.0, 0.0), (10.0, 100.0), (0.0, 100.0))
+INCH = 72.0  # points
 inches = st.floats(1, 2000)
 
 
 def _laid(wide: float, high: float) -> Layout:
-    return lay_out(Drawing("", wide, high, ()), *ROOM)
+    return lay_out(Drawing("", wide, high, ()), ROOM)
 
 
 @given(inches, inches)
@@ -25,9 +26,9 @@ def test_the_stretches_cover_the_cloth_and_each_fits_its_page(wide: float, high:
     layout = _laid(wide, high)
     assert layout.stretches[0][0] == 0
     assert layout.stretches[-1][1] == high
-    assert wide * layout.scale <= ROOM[0] + 0.01
+    assert wide * INCH / layout.ratio <= ROOM.width + 0.01
     for start, end in layout.stretches:
-        assert (end - start) * layout.scale <= ROOM[1] + 0.01
+        assert (end - start) * INCH / layout.ratio <= ROOM.height + 0.01
     for (_, end), (start, _) in pairwise(layout.stretches):
         assert end - start == pytest.approx(OVERLAP)
 

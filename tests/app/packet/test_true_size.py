@@ -22,14 +22,13 @@ every_plan = pytest.mark.parametrize("name", PLANS)
 every_paper = pytest.mark.parametrize("paper", list(Paper))
 
 
-def _scale(page: Seen) -> int | None:
-    """The n of the "Scale 1 : n" that the page states."""
-    found = re.search(r"Scale 1 : (\d+)\.", page.words)
-    return int(found[1]) if found else None
+def _scales(page: Seen) -> list[int]:
+    """The n of each "Scale 1 : n" that the page states, from the top."""
+    return [int(found) for found in re.findall(r"Scale 1 : (\d+)\.", page.words)]
 
 
 def _to_scale(name: str, paper: Paper) -> list[Seen]:
-    found = [page for page in seen(name, paper) if _scale(page)]
+    found = [page for page in seen(name, paper) if _scales(page)]
     assert found
     return found
 
@@ -58,17 +57,15 @@ def _is_bar(shape: Shape) -> bool:
 @every_paper
 def test_every_piece_is_drawn_at_the_scale_stated(name: str, paper: Paper) -> None:
     """Each piece has an outline of its size and, on one page, the right place among the others."""
-    pages = iter(_to_scale(name, paper))
-    for pieces in _sheets(plan(name)):
-        page = next(pages)
-        scale = _scale(page)
-        assert scale is not None
+    cloths = _sheets(plan(name))
+    for page in _to_scale(name, paper):
         if "of this cloth" in page.words:
-            for _ in range(_pages_of_cloth(page) - 1):
-                next(pages)
+            if "Page 1 of" in page.words:
+                cloths.pop(0)
             continue
-        _check(page, pieces, INCH / scale)
-    assert next(pages, None) is None
+        for scale in _scales(page):
+            _check(page, cloths.pop(0), INCH / scale)
+    assert not cloths
 
 
 def _sheets(made: Plan) -> list[list[Placement]]:
@@ -130,7 +127,7 @@ def _drawn(
 def test_pages_of_one_cloth_share_one_scale_and_overlap(paper: Paper) -> None:
     pages = [page for page in _to_scale("long cloth", paper) if "of this cloth" in page.words]
     assert len(pages) == _pages_of_cloth(pages[0])
-    assert len({_scale(page) for page in pages}) == 1
+    assert len({tuple(_scales(page)) for page in pages}) == 1
     for number, page in enumerate(pages, start=1):
         assert f"Page {number} of {len(pages)} of this cloth" in page.words
         assert ("From the page before" in page.words) == (number > 1)

@@ -9,8 +9,8 @@ import pytest
 from app.packet import packet as packet_module
 from app.packet.packet import write_packet
 from app.packet.page import Page
+from app.packet.paper import Format
 from app.typeface import typeface
-from core.lay.lay import Sheet
 from core.plan import Plan
 from core.refusal import Refusal
 from tests.app.packet import plans
@@ -34,10 +34,10 @@ def test_a_packet_replaces_the_older_one(target: Path) -> None:
 def test_a_fault_while_drawing_leaves_the_older_packet(
     target: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    def fail(plan: Plan, fabric_index: int, sheet: Sheet) -> tuple[Page, ...]:
-        raise ZeroDivisionError(f"{plan.project.quilt.name} {fabric_index} {sheet}")
+    def fail(plan: Plan, form: Format) -> tuple[Page, ...]:
+        raise ZeroDivisionError(f"{plan.project.quilt.name} {form}")
 
-    monkeypatch.setattr(packet_module, "sheet_pages", fail)
+    monkeypatch.setattr(packet_module, "cloth_pages", fail)
     with pytest.raises(ZeroDivisionError):
         write_packet(plans.plan("harbour-lights"), target)
     assert target.read_bytes() == OLD

@@ -1,0 +1,123 @@
+"""What of a packet is wanted, for whom, and how it is printed."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from enum import StrEnum
+from fractions import Fraction
+from typing import Final
+
+from app.packet.paper import USUAL, Format
+from core.lengths import INCHES_PER_MM, Inches, LengthError, Units, parse
+from core.refusal import Refusal
+
+
+class Pages(StrEnum):
+    """The kinds of pages, in the order in which they are bound."""
+
+    QUILT = "quilt"
+    CLOTHS = "cloths"
+    CUTS = "cuts"
+    TAGS = "tags"
+    SEWING = "sewing"
+    TRUE_SIZE = "true-size"
+    COMPARISON = "comparison"
+    STAIRCASE = "staircase"
+    CAUTIONS = "cautions"
+
+    @property
+    def said(self) -> str:
+        """What the kind is called where it is chosen."""
+        return _SAID[self]
+
+
+_SAID: Final = {
+    Pages.QUILT: "The quilt, and what to buy",
+    Pages.CLOTHS: "Every cloth, to scale",
+    Pages.CUTS: "The cut order",
+    Pages.TAGS: "Piece tags",
+    Pages.SEWING: "Sewing the strips",
+    Pages.TRUE_SIZE: "True-size page",
+    Pages.COMPARISON: "Strip widths compared",
+    Pages.STAIRCASE: "The staircase of strip widths",
+    Pages.CAUTIONS: "Cautions",
+}
+# What costs no further planning; a comparison and a staircase are made when they are asked for.
+USUAL_PAGES: Final = tuple(
+    kind for kind in Pages if kind not in (Pages.COMPARISON, Pages.STAIRCASE)
+)
+MOST_NAMES: Final = 200
+MOST_COPIES: Final = 50
+_BAR: Final = 100 * INCHES_PER_MM
+_FURTHEST: Final = Fraction(1, 10)
+
+
+@dataclass(frozen=True, slots=True)
+class PacketChoice:
+    """Which pages, for whom (a packet a name, in one file), how many of each, and their format."""
+
+    pages: tuple[Pages, ...] = USUAL_PAGES
+    names: tuple[str, ...] = ()
+    copies: int = 1
+    form: Format = USUAL
+
+
+THE_USUAL: Final = PacketChoice()
+
+
+def pages_named(text: str) -> tuple[Pages, ...]:
+    """The kinds that a list with commas names, in binding order. Raises `Refusal`.
+
+    >>> [str(kind) for kind in pages_named("cuts, quilt")]
+    ['quilt', 'cuts']
+    """
+    words = {word.strip() for word in text.split(",")} - {""}
+    known = ", ".join(Pages)
+    for word in sorted(words):
+        if word not in list(Pages):
+            raise Refusal("--pages", f"there is no page called {word}; write some of {known}")
+    if not words:
+        raise Refusal("--pages", f"no page is chosen; write some of {known}")
+    return tuple(kind for kind in Pages if kind in words)
+
+
+def names_listed(text: str) -> tuple[str, ...]:
+    """The names of a list with commas, semicolons or a line each; one said twice counts once.
+
+    >>> names_listed("Ada, Ben; Cleo")
+    ('Ada', 'Ben', 'Cleo')
+    """
+    names = tuple(dict.fromkeys(filter(None, map(str.strip, re.split(r"[,;\n]", text)))))
+    if len(names) > MOST_NAMES:
+        raise Refusal("--for", f"{len(names)} names are too many; write at most {MOST_NAMES}")
+    return names
+
+
+def copies_counted(text: str) -> int:
+    """How many of each packet. Raises `Refusal`."""
+    number = text.strip()
+    if not (number.isascii() and number.isdigit() and 1 <= int(number[:9]) <= MOST_COPIES):
+        raise Refusal("--copies", f"write a whole number from 1 to {MOST_COPIES}")
+    return int(number)
+
+
+def correction_of(text: str, units: Units) -> Fraction:
+    """What to multiply lengths by, given how long the 100 mm bar came out. Raises `Refusal`.
+
+    >>> correction_of("98 mm", Units.INCHES)
+    Fraction(50, 49)
+    """
+    try:
+        measured: Inches = parse(text, units)
+    except LengthError as error:
+        raise Refusal("--bar", str(error)) from None
+    if not measured or abs(_BAR / measured - 1) > _FURTHEST:
+        raise Refusal(
+            "--bar",
+            "write how long the printed 100 mm bar measures, from {least} to {most}, with its unit",
+            units=Units.CENTIMETRES,
+            least=_BAR / (1 + _FURTHEST),
+            most=_BAR / (1 - _FURTHEST),
+        )
+    return _BAR / measured
