@@ -12,10 +12,11 @@ import re
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from fractions import Fraction
 from typing import Final
 
 from core.lay.lay import Cut, Direction, Rect, Sheet
-from core.lengths import Inches, Units, show, show_size
+from core.lengths import Inches, Rounding, Units, show, show_size
 from core.table import Hold, Table, hold
 
 CLOTH: Final = "cloth"
@@ -191,6 +192,30 @@ def sentence(step: CutStep, units: Units, table: Table) -> str:
     cut = f"Cut {source} ({size}){_FOLDED[way_held.folds]} {way}, {by} from {edge}{again}."
     moved = "" if way_held.moves == 1 else f" Lay the ruler {way_held.moves} times."
     return f"{cut}{moved} {_falls(step, units)}"
+
+
+_LEFT_OVER: Final = (Becomes.OFFCUT, Becomes.WASTE)
+_STRAIGHT_FOR: Final = 3  # cuts; common practice, no source
+
+
+def reminder(step: CutStep, units: Units) -> str:
+    """What to mind at many cuts across the cloth; nothing at a few.
+
+    Straightening again takes cloth, so it says how much of the cloth is to spare.
+    """
+    if step.straightening or step.direction is Direction.LENGTHWISE or step.times <= _STRAIGHT_FOR:
+        return ""
+    rest = step.falls[step.times :]
+    spare = sum((f.rect.along for f in rest if f.becomes in _LEFT_OVER), Fraction(0))
+    left = ""
+    if spare:
+        left = f": {show(spare, units, Rounding.DOWN)} in all is to spare for that"
+    elif rest:
+        left = ": nothing is to spare for that, so trim no more than a thread"
+    return (
+        f"After every {_STRAIGHT_FOR} cuts look whether the edge is still square to the "
+        f"selvages, and straighten it if not{left}."
+    )
 
 
 def _falls(step: CutStep, units: Units) -> str:

@@ -5,16 +5,19 @@ from __future__ import annotations
 from typing import Final
 
 from app.packet.column import LINE, Column, lines_of
-from app.packet.page import Page
+from app.packet.page import Page, Picture
 from app.packet.paper import USUAL, Format
 from core.drawing.cloth import sheet_title
+from core.drawing.cut_step import draw_cut
 from core.lay.lay import Sheet
 from core.plan import FabricPlan, Plan
-from core.steps import FOLDED, CutStep, sentence
+from core.steps import FOLDED, CutStep, reminder, sentence
 
 _NUMBER_AT: Final = 20.0
 _TEXT_AT: Final = 46.0
 _BETWEEN: Final = 5.0  # points between one cut and the next
+_PICTURE: Final = 140.0  # points wide
+_GUTTER: Final = 12.0
 _TITLE: Final = "The cut order"
 
 
@@ -27,7 +30,8 @@ def cut_order_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
         "Work from the top. All cuts run edge to edge of the cloth in hand. Tick each one off; "
         "one that says “each from the fresh edge” after the last of its cuts. The near edge is "
         "the one with the ruler on the picture, and the straight end the one it starts from: "
-        "keep every section lying as it is drawn. Selvages are not counted: trim them off first, "
+        "keep every section lying as it is drawn. The pictures are not to scale; the heavy edge is "
+        "the one to measure from. Selvages are not counted: trim them off first, "
         "or measure from inside them. " + FOLDED
     )
     column.gap(LINE)
@@ -50,19 +54,31 @@ def _fabric(column: Column, plan: Plan, fabric_plan: FabricPlan) -> None:
 
 
 def _step(column: Column, plan: Plan, step: CutStep) -> None:
-    lines = lines_of(_said(plan, step), column.width - _TEXT_AT)
-    column.need(min(len(lines) * LINE + _BETWEEN, column.bottom / 2))
+    """The words with the picture at their right, or below them in large print."""
+    drawing, below = draw_cut(plan, step), column.form.large
+    wide = min(_PICTURE, column.width - _TEXT_AT)
+    high = drawing.height * wide / drawing.width
+    aside = 0.0 if below else wide + _GUTTER
+    lines = lines_of(_said(plan, step), column.width - _TEXT_AT - aside)
+    said = len(lines) * LINE
+    column.need(min((said + high if below else max(said, high)) + _BETWEEN, column.bottom))
+    start = column.y
     for place, line in enumerate(lines):
         top = column.take(LINE)
         if place == 0:
             column.tick_box(0, top)
             column.words(f"{step.number}.", _NUMBER_AT, top, bold=True)
         column.words(line, _TEXT_AT, top)
+    at = (_TEXT_AT, column.take(high)) if below else (column.width - wide, start)
+    column.add(Picture(drawing, at, wide / drawing.width))
+    column.y = max(column.y, start + high) if not below else column.y
     column.gap(_BETWEEN)
 
 
 def _said(plan: Plan, step: CutStep) -> str:
-    return sentence(step, plan.project.units, plan.project.cutting_table)
+    """The step, with what to mind where it has many cuts."""
+    said = sentence(step, plan.project.units, plan.project.cutting_table)
+    return f"{said} {reminder(step, plan.project.units)}".strip()
 
 
 def _done(column: Column, plan: Plan, fabric_plan: FabricPlan) -> None:

@@ -1,0 +1,135 @@
+"""One step of the cut order as a small picture: the cloth in hand, the cuts, what falls off.
+
+It lies as on the picture of its cloth, near edge at the left and straight end on
+top. It is not to scale: a long cloth is drawn shorter than it is, and a narrow one
+wider, so that the cuts can be told. The edge that is measured from is drawn heavy.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
+from core.lay.lay import Direction
+from core.lengths import show
+from core.plan import Plan
+from core.steps import Becomes, CutStep, Fall
+
+WIDTH, HEIGHT = 46.0, 26.0  # the most that a picture measures, in its own measure
+_LEFT, _TOP, _FOOT = 12.0, 3.6, 3.0  # free at the near edge, above and below, for words
+_RIGHT = 2.0
+_TICK = 1.6
+_LEAST = 6.0  # of a side of the cloth, and of a measure's words
+_ROLES = {Becomes.SECTION: "cloth", Becomes.OFFCUT: "offcut", Becomes.WASTE: "straightening"}
+
+
+def draw_cut(plan: Plan, step: CutStep) -> Drawing:
+    """The picture of a step."""
+    cut = _Cut(plan, step)
+    height = _TOP + cut.high + _FOOT
+    return Drawing(f"step {step.number}", WIDTH, height, tuple(cut.marks()))
+
+
+class _Cut:
+    """Places on the picture; `wide` × `high` is the cloth as drawn."""
+
+    def __init__(self, plan: Plan, step: CutStep) -> None:
+        self.plan, self.step = plan, step
+        self.across = step.direction is Direction.CROSSWISE
+        region = step.region
+        along = region.along + (step.measure if step.straightening else 0)
+        most_wide, most_high = WIDTH - _LEFT - _RIGHT, HEIGHT - _TOP - _FOOT
+        scale = min(most_wide / float(region.across), most_high / float(along))
+        self.wide = min(max(float(region.across) * scale, most_wide / 2), most_wide)
+        self.high = min(max(float(along) * scale, _LEAST), most_high)
+        self.whole = along if self.across else region.across
+
+    def marks(self) -> Iterator[Mark]:
+        yield self._band(0.0, 1.0, "cloth")
+        yield from self._falls()
+        yield from self._folds()
+        yield from self._cuts()
+        yield from self._measure()
+
+    def _share(self, length: Fraction) -> float:
+        return float(length / self.whole)
+
+    def _point(self, along_cut: float, measured: float) -> Point:
+        """A place by shares: of the cut's own length, and of the side that is measured."""
+        x, y = (along_cut, measured) if self.across else (measured, along_cut)
+        return _LEFT + x * self.wide, _TOP + y * self.high
+
+    def _band(self, start: float, end: float, role: str, key: str = "") -> Area:
+        corners = ((0.0, start), (1.0, start), (1.0, end), (0.0, end))
+        return Area(tuple(self._point(*corner) for corner in corners), role, key)
+
+    def _falls(self) -> Iterator[Mark]:
+        """What comes off, one band after the other; what stays in hand is bare cloth."""
+        each = self._share(self.step.measure)
+        for place, fall in enumerate(self.step.falls):
+            start = place * each
+            end = start + each if place < self.step.times else 1.0
+            key = fall.label if fall.becomes is Becomes.PIECE else ""
+            yield self._band(start, end, self._role(fall), key)
+            yield self._words(start, end, fall, key)
+        if len(self.step.falls) == self.step.times:
+            rest = self.step.times * each
+            middle = self._point(0.5, (rest + 1) / 2)
+            room = self._room(1 - rest)
+            yield Label(middle, (self.step.source,), room, "note")
+
+    def _role(self, fall: Fall) -> str:
+        if fall.becomes is not Becomes.PIECE:
+            return _ROLES[fall.becomes]
+        letters = fall.label.rstrip("0123456789")
+        return next(part.role for part in self.plan.parts if part.letter == letters)
+
+    def _words(self, start: float, end: float, fall: Fall, key: str) -> Label:
+        role = self._role(fall)
+        middle = self._point(0.5, (start + end) / 2)
+        return Label(middle, (fall.label,), self._room(end - start), role, key)
+
+    def _room(self, share: float) -> tuple[float, float]:
+        if self.across:
+            return self.wide * 0.94, self.high * share * 0.94
+        return self.wide * share * 0.94, self.high * 0.94
+
+    def _folds(self) -> Iterator[Mark]:
+        """Where the cloth is folded, and how many layers the blade goes through."""
+        held = self.step.hold(self.plan.project.cutting_table)
+        parts = 2**held.folds
+        for fold in range(1, parts):
+            x = fold / parts
+            at, top = self._point(x, 0.0)
+            yield Line(((at, top - _TICK), (at, top)), "cut")
+        if held.folds:
+            middle = (_LEFT + self.wide / 2, _TOP + self.high + _FOOT / 2)
+            said = f"folded: {parts} layers"
+            yield Label(middle, (said,), (self.wide, _FOOT), "note")
+        elif held.moves > 1:
+            middle = (_LEFT + self.wide / 2, _TOP + self.high + _FOOT / 2)
+            yield Label(middle, (f"ruler laid {held.moves} times",), (self.wide, _FOOT), "note")
+
+    def _cuts(self) -> Iterator[Mark]:
+        """The cuts, and the edge that the first is measured from."""
+        each = self._share(self.step.measure)
+        yield Line((self._point(0.0, 0.0), self._point(1.0, 0.0)), "edge")
+        for cut in range(1, self.step.times + 1):
+            yield Line((self._point(-0.03, cut * each), self._point(1.03, cut * each)), "cut")
+
+    def _measure(self) -> Iterator[Mark]:
+        """A line beside the cloth from the edge to the first cut, with its length."""
+        units, each = self.plan.project.units, self._share(self.step.measure)
+        said = show(self.step.measure, units)
+        if self.across:
+            x, foot = _LEFT - 1.5, _TOP + each * self.high
+            yield Line(((x, _TOP), (x, foot)), "ruler")
+            y = max((_TOP + foot) / 2, _TOP + 0.6)
+            yield Label(((_LEFT - 2) / 2, y), (said,), (_LEFT - 2.5, 3.2), "ruler")
+            return
+        y, right = _TOP - 0.9, _LEFT + each * self.wide
+        yield Line(((_LEFT, y), (right, y)), "ruler")
+        room = max(right - _LEFT, 2 * _LEAST)
+        middle = max((_LEFT + right) / 2, _LEAST)
+        yield Label((middle, _TOP - 2.4), (said,), (room, 2.4), "ruler")
