@@ -21,8 +21,7 @@ from core.lengths import show, show_size
 from core.plan import FabricPlan, Plan
 
 _TITLE: Final = "The quilt"
-_PICTURE: Final = (250.0, 240.0)  # points that the picture may take
-_SECTION: Final = (440.0, 190.0)
+_PICTURE: Final = (250.0, 205.0)  # points that the picture may take
 _FACTS_AT: Final = 264.0
 _ASIDE: Final = WIDTH + 6
 _GAP: Final = 10.0

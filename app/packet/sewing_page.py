@@ -2,21 +2,25 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Final
 
 from app.packet.binding_facts import binding_facts
-from app.packet.column import Column
+from app.packet.column import LINE, Column
 from app.packet.page import Page, Picture
 from app.packet.paper import USUAL, Format
 from core.drawing.back import draw_back
+from core.drawing.bias_plan import bias_drawings
 from core.drawing.edge_map import draw_edge_map
+from core.drawing.edge_section import draw_edge_section
 from core.drawing.marks import Drawing
 from core.plan import Plan
 from core.sewing import sewing
 
 _TITLE: Final = "Sewing the strips"
 _GAP: Final = 10.0
-_PICTURE: Final = (330.0, 300.0)  # points that a picture may take
+_WIDEST: Final = 440.0  # points
+_HIGHEST: Final = 260.0  # points that a picture may take
 
 
 def sewing_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
@@ -26,7 +30,7 @@ def sewing_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
     column.title(_TITLE)
     start = column.y
     _binding(column, plan)
-    _drawn(column, "The back", draw_back(plan))
+    _pictures(column, plan)
     _parts(column, plan)
     return column.pages() if column.y > start else ()
 
@@ -38,19 +42,29 @@ def _binding(column: Column, plan: Plan) -> None:
     column.heading("The binding", level=1, follow=column.items_height(facts))
     column.items(facts)
     column.gap(_GAP)
-    _drawn(column, "The edge, as it is sewn", draw_edge_map(plan))
 
 
-def _drawn(column: Column, title: str, drawing: Drawing | None) -> None:
-    """A picture in the middle under its heading; nothing where there is none."""
-    if drawing is None:
-        return
-    wide, high = min(_PICTURE[0], column.width), min(_PICTURE[1], column.bottom / 2)
-    scale = min(wide / drawing.width, high / drawing.height)
-    column.heading(title, level=1, follow=drawing.height * scale)
-    left = (column.width - drawing.width * scale) / 2
-    column.add(Picture(drawing, (left, column.take(drawing.height * scale)), scale))
-    column.gap(_GAP)
+def _pictures(column: Column, plan: Plan) -> None:
+    """The edge as it is sewn, and the back where something is on it: two in a row."""
+    titled = (("The edge, as it is sewn", draw_edge_map(plan)), ("The back", draw_back(plan)))
+    drawn = [(title, drawing) for title, drawing in titled if drawing is not None]
+    across = 1 if column.form.large else 2
+    for first in range(0, len(drawn), across):
+        _row(column, drawn[first : first + across], column.width / across)
+    section = draw_edge_section(plan)
+    for drawing in (*([section] if section else []), *bias_drawings(plan)):
+        _row(column, [(drawing.title.capitalize(), drawing)], min(_WIDEST, column.width))
+
+
+def _row(column: Column, drawn: Sequence[tuple[str, Drawing]], width: float) -> None:
+    """Pictures side by side, each under its title."""
+    most = min(_HIGHEST, column.bottom * 0.7)
+    scales = [min((width - _GAP) / drawing.width, most / drawing.height) for _, drawing in drawn]
+    high = max(drawing.height * scale for (_, drawing), scale in zip(drawn, scales, strict=True))
+    top = column.take(LINE + high + _GAP)
+    for place, ((title, drawing), scale) in enumerate(zip(drawn, scales, strict=True)):
+        column.words(title, place * width, top, bold=True)
+        column.add(Picture(drawing, (place * width, top + LINE), scale))
 
 
 def _parts(column: Column, plan: Plan) -> None:

@@ -1,0 +1,122 @@
+"""The small picture of a step shows what its words say."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from core.drawing.cut_step import HEIGHT, WIDTH, draw_cut
+from core.drawing.marks import Area, Drawing, Label, Line
+from core.lay.lay import Direction
+from core.lengths import Units, show
+from core.plan import Plan
+from core.steps import Becomes, CutStep, reminder
+from tests.core.demos import demo_plan
+
+DEMOS = ("harbour-lights", "tide-pool-runner")
+
+
+def _steps() -> list[tuple[Plan, CutStep]]:
+    plans = [demo_plan(name) for name in DEMOS]
+    return [(plan, step) for plan in plans for fabric in plan.fabrics for step in fabric.steps]
+
+
+def _labels(drawing: Drawing) -> list[str]:
+    return [mark.texts[0] for mark in drawing.marks if isinstance(mark, Label)]
+
+
+def _lines(drawing: Drawing, role: str) -> list[Line]:
+    return [mark for mark in drawing.marks if isinstance(mark, Line) and mark.role == role]
+
+
+def test_every_step_shows_its_measure_and_all_that_falls_off() -> None:
+    for plan, step in _steps():
+        said = _labels(draw_cut(plan, step))
+        assert show(step.measure, plan.project.units) in said
+        for fall in step.falls:
+            assert fall.label in said
+
+
+def test_pieces_have_the_role_of_their_part() -> None:
+    for plan, step in _steps():
+        roles = {mark.key: mark.role for mark in draw_cut(plan, step).marks if _is_piece(mark)}
+        pieces = [fall.label for fall in step.falls if fall.becomes is Becomes.PIECE]
+        assert list(roles) == pieces
+        for part in plan.parts:
+            for label in (part.label(copy) for copy in range(1, part.count + 1)):
+                assert roles.get(label, part.role) == part.role
+
+
+def _is_piece(mark: object) -> bool:
+    return isinstance(mark, Area) and bool(mark.key)
+
+
+def test_a_cut_runs_from_edge_to_edge_and_the_measured_edge_is_heavy() -> None:
+    for plan, step in _steps():
+        drawing = draw_cut(plan, step)
+        [edge] = _lines(drawing, "edge")
+        (x1, y1), (x2, y2) = edge.points
+        across = step.direction is Direction.CROSSWISE
+        assert (y1 == y2) == across
+        assert (x1 == x2) == (not across)
+        runs = [abs(b[0] - a[0]) if across else abs(b[1] - a[1]) for a, b in _cuts(drawing, across)]
+        whole = abs(x2 - x1) if across else abs(y2 - y1)
+        assert len(runs) == step.times
+        assert all(run >= whole for run in runs)
+
+
+def _cuts(drawing: Drawing, across: bool) -> list[tuple[tuple[float, float], ...]]:
+    """The cut lines; the short marks of a fold stand the other way on the top edge."""
+    found = [line.points for line in _lines(drawing, "cut")]
+    return [p for p in found if (p[0][1] == p[1][1]) == across]
+
+
+def test_a_folded_cut_says_how_many_layers() -> None:
+    for plan, step in _steps():
+        folds = step.hold(plan.project.cutting_table).folds
+        said = [words for words in _labels(draw_cut(plan, step)) if words.startswith("folded")]
+        assert said == ([f"folded: {2**folds} layers"] if folds else [])
+
+
+def test_nothing_lies_outside_the_picture() -> None:
+    for plan, step in _steps():
+        drawing = draw_cut(plan, step)
+        assert drawing.width == WIDTH
+        assert drawing.height <= HEIGHT
+        for mark in drawing.marks:
+            if not isinstance(mark, Label):
+                for x, y in mark.points:
+                    assert 0 <= x <= drawing.width
+                    assert 0 <= y <= drawing.height
+
+
+def _many(becomes: Becomes | None) -> CutStep:
+    """Four strips off a cloth, with a remainder of 3/4 in or none."""
+    step = next(
+        step for _, step in _steps() if step.direction is Direction.CROSSWISE and step.times > 1
+    )
+    fall = step.falls[0]
+    rest = () if becomes is None else (replace(fall, becomes=becomes),)
+    rest = tuple(replace(f, rect=replace(f.rect, along=Fraction(3, 4))) for f in rest)
+    return replace(step, times=4, falls=(fall,) * 4 + rest)
+
+
+@pytest.mark.parametrize(
+    ("becomes", "said"),
+    [
+        (Becomes.WASTE, "straighten it if not: 3/4 in in all is to spare for that."),
+        (Becomes.PIECE, "nothing is to spare for that, so trim no more than a thread."),
+        (None, "straighten it if not."),
+    ],
+)
+def test_many_cuts_have_a_reminder_that_says_what_is_to_spare(
+    becomes: Becomes | None, said: str
+) -> None:
+    assert reminder(_many(becomes), Units.INCHES).endswith(said)
+
+
+def test_few_cuts_and_cuts_along_the_grain_have_none() -> None:
+    assert reminder(replace(_many(None), times=3), Units.INCHES) == ""
+    assert reminder(replace(_many(None), direction=Direction.LENGTHWISE), Units.INCHES) == ""
