@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
+from functools import cache
 
 import pytest
 
@@ -11,15 +12,14 @@ from core.drawing.cut_step import HEIGHT, WIDTH, draw_cut
 from core.drawing.marks import Area, Drawing, Label, Line
 from core.lay.lay import Direction
 from core.lengths import Units, show
-from core.plan import Plan
+from core.plan import Plan, make_plan
 from core.steps import Becomes, CutStep, reminder
-from tests.core.demos import demo_plan
-
-DEMOS = ("harbour-lights", "tide-pool-runner")
+from tests.core.demos import DEMOS, demo
 
 
+@cache
 def _steps() -> list[tuple[Plan, CutStep]]:
-    plans = [demo_plan(name) for name in DEMOS]
+    plans = [make_plan(demo(name)) for name in DEMOS]
     return [(plan, step) for plan in plans for fabric in plan.fabrics for step in fabric.steps]
 
 
@@ -41,16 +41,13 @@ def test_every_step_shows_its_measure_and_all_that_falls_off() -> None:
 
 def test_pieces_have_the_role_of_their_part() -> None:
     for plan, step in _steps():
-        roles = {mark.key: mark.role for mark in draw_cut(plan, step).marks if _is_piece(mark)}
+        areas = (mark for mark in draw_cut(plan, step).marks if isinstance(mark, Area))
+        roles = {area.key: area.role for area in areas if area.key}
         pieces = [fall.label for fall in step.falls if fall.becomes is Becomes.PIECE]
         assert list(roles) == pieces
         for part in plan.parts:
             for label in (part.label(copy) for copy in range(1, part.count + 1)):
                 assert roles.get(label, part.role) == part.role
-
-
-def _is_piece(mark: object) -> bool:
-    return isinstance(mark, Area) and bool(mark.key)
 
 
 def test_a_cut_runs_from_edge_to_edge_and_the_measured_edge_is_heavy() -> None:
@@ -98,9 +95,10 @@ def _many(becomes: Becomes | None) -> CutStep:
         step for _, step in _steps() if step.direction is Direction.CROSSWISE and step.times > 1
     )
     fall = step.falls[0]
-    rest = () if becomes is None else (replace(fall, becomes=becomes),)
-    rest = tuple(replace(f, rect=replace(f.rect, along=Fraction(3, 4))) for f in rest)
-    return replace(step, times=4, falls=(fall,) * 4 + rest)
+    falls = [fall] * 4
+    if becomes is not None:
+        falls.append(replace(fall, becomes=becomes, rect=replace(fall.rect, along=Fraction(3, 4))))
+    return replace(step, times=4, falls=tuple(falls))
 
 
 @pytest.mark.parametrize(
