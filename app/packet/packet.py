@@ -16,6 +16,8 @@ from app.packet.print_pages import print_pages
 from app.packet.quilt_page import quilt_pages
 from app.packet.sewing_page import sewing_pages
 from app.packet.sheet_page import cloth_pages
+from app.packet.tags_page import tag_pages
+from app.packet.true_size_page import true_size_pages
 from app.type_fit import shortened
 from app.typeface import typeface
 from core.plan import Plan
@@ -75,6 +77,10 @@ def _pages(plan: Plan, form: Format, kind: Pages) -> tuple[Page, ...]:
             return cut_order_pages(plan, form) if plan.parts else ()
         case Pages.SEWING:
             return sewing_pages(plan, form)
+        case Pages.TAGS:
+            return tag_pages(plan, form)
+        case Pages.TRUE_SIZE:
+            return true_size_pages(plan, form)
         case Pages.CAUTIONS:
             return cautions_pages(form)
         case _:

@@ -13,6 +13,7 @@ from core.drawing.back import draw_back
 from core.drawing.bias_plan import bias_drawings
 from core.drawing.edge_map import draw_edge_map
 from core.drawing.edge_section import draw_edge_section
+from core.drawing.join import draw_join
 from core.drawing.marks import Drawing
 from core.plan import Plan
 from core.sewing import sewing
@@ -45,8 +46,12 @@ def _binding(column: Column, plan: Plan) -> None:
 
 
 def _pictures(column: Column, plan: Plan) -> None:
-    """The edge as it is sewn, and the back where something is on it: two in a row."""
-    titled = (("The edge, as it is sewn", draw_edge_map(plan)), ("The back", draw_back(plan)))
+    """A join, the edge as it is sewn, and the back where something is on it: two in a row."""
+    titled = (
+        ("The edge, as it is sewn", draw_edge_map(plan)),
+        ("A join of the binding", _join(plan)),
+        ("The back", draw_back(plan)),
+    )
     drawn = [(title, drawing) for title, drawing in titled if drawing is not None]
     across = 1 if column.form.large else 2
     for first in range(0, len(drawn), across):
@@ -54,6 +59,14 @@ def _pictures(column: Column, plan: Plan) -> None:
     section = draw_edge_section(plan)
     for drawing in (*([section] if section else []), *bias_drawings(plan)):
         _row(column, [(drawing.title.capitalize(), drawing)], min(_WIDEST, column.width))
+
+
+def _join(plan: Plan) -> Drawing | None:
+    spec, binding = plan.project.binding, plan.binding
+    if spec is None or binding is None or not binding.joins:
+        return None
+    widths = binding.widths
+    return draw_join(spec.joins, widths.strip, widths.seam, plan.project.units)
 
 
 def _row(column: Column, drawn: Sequence[tuple[str, Drawing]], width: float) -> None:
