@@ -8,11 +8,14 @@ from app.packet import true_size
 from app.packet.column import LINE, Column
 from app.packet.page import Page, Picture
 from app.packet.paper import USUAL, Format
+from core.drawing.edge_section import draw_edge_section
 from core.drawing.gauges import draw_sewing_gauge, draw_strip_guide
 from core.drawing.marks import Drawing
 from core.plan import Plan
 
 _TITLE: Final = "True size"
+_ENLARGED: Final = 4  # times, of the edge cut through, where the page holds that
+_BLANK: Final = 0.1  # inches of that drawing at its right, which the page may cut off
 
 
 def true_size_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
@@ -44,6 +47,11 @@ def _binding(column: Column, plan: Plan) -> None:
     )
     # At a square corner the seam lines meet a seam before it; others are told with the edge map.
     _drawn(column, "Sewing gauge", draw_sewing_gauge(widths.seam, widths.seam, units), 1)
+
+    section = draw_edge_section(plan)
+    if section is not None:
+        most = int((longest + _BLANK * _ENLARGED) / section.width)
+        _drawn(column, section.title, section, max(1, min(_ENLARGED, most)))
 
 
 def _drawn(column: Column, title: str, drawing: Drawing, times: int) -> None:
