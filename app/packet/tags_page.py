@@ -19,7 +19,7 @@ _TITLE: Final = "Piece tags"
 _WIDEST: Final = 150.0  # points
 _LETTER: Final = 18.0
 _INSET: Final = 6.0
-_PICTURE: Final = 36.0
+_PICTURE: Final = 24.0
 HEIGHT: Final = _LETTER * 1.2 + 3 * LINE + 2 * _INSET
 
 
@@ -64,11 +64,7 @@ def _tag(
     yield Picture(drawing, corner, scale)
     size = show_size(placed.rect.across, placed.rect.along, plan.project.units)
     below = top + _INSET + _LETTER * 1.2
-    # The first line keeps clear of the picture, which may be as high as that.
-    rooms = (inner - _PICTURE - 4, inner, inner)
     face = typeface()
-    for place, (text, free) in enumerate(
-        zip((part.name, size, fabric.fabric.name), rooms, strict=True)
-    ):
-        shown = shortened(face.words(text), free, face.width, BODY)
+    for place, text in enumerate((part.name, size, fabric.fabric.name)):
+        shown = shortened(face.words(text), inner, face.width, BODY)
         yield Words((start, baseline(below + place * LINE)), shown, BODY)

@@ -242,11 +242,14 @@ def test_the_outline_leads_to_each_cloth_and_to_the_cut_order() -> None:
         "shelf blue, on hand 42 × 11 in",
         "shelf linen, on hand 53 × 22 in",
         "The cut order",
+        "Piece tags",
         "Sewing the strips",
+        "True size",
         "Cautions",
     ]
     numbers = [pdf.get_destination_page_number(entry) for entry in top]
-    assert numbers == [0, 1, 1, 2, 3, 4], "two small cloths share a page"
+    assert numbers[:4] == [0, 1, 1, 2], "two small cloths share a page"
+    assert numbers == sorted(numbers)
 
 
 @every_plan
