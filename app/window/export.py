@@ -6,6 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QLocale
 
+from app.packet.choice import PacketChoice
 from app.packet.paper import Paper
 from app.window.asker import PACKETS, Asker
 from app.window.document import Document
@@ -19,11 +20,21 @@ def usual_paper() -> Paper:
     return Paper.A4 if metric else Paper.LETTER
 
 
-def export(document: Document, plan: Plan | None, asker: Asker, paper: Paper) -> Path | None:
-    """Ask where, and write the plan there; the file, or None if none was written."""
-    title = "Export a PDF"
+def planned(document: Document, plan: Plan | None, asker: Asker, title: str) -> Plan | None:
+    """The plan of the project as it stands; where there is none, it is said under `title`."""
     if plan is None or plan.project != document.project:
         asker.tell(title, "The project as it stands has no plan: mend the marked field first.")
+        return None
+    return plan
+
+
+def export(
+    document: Document, plan: Plan | None, asker: Asker, choice: PacketChoice
+) -> Path | None:
+    """Ask where, and write the packet there; the file, or None if none was written."""
+    title = "Export a PDF"
+    plan = planned(document, plan, asker, title)
+    if plan is None:
         return None
     name = file_name(document.project.quilt.name, ".pdf")
     folder = document.path.parent if document.path else Path.home()
@@ -31,12 +42,10 @@ def export(document: Document, plan: Plan | None, asker: Asker, paper: Paper) ->
     if path is None:
         return None
     # Imported only now: the window opens sooner without it.
-    from app.packet.choice import PacketChoice
     from app.packet.packet import write_packet
-    from app.packet.paper import Format
 
     try:
-        write_packet(plan, path, PacketChoice(form=Format(paper)))
+        write_packet(plan, path, choice)
     except OSError as error:
         asker.tell(f"{path.name} was not written", reason(error, path))
         return None

@@ -8,7 +8,8 @@ from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QLabel, QMainWindow, QSplitter
 
-from app.packet.paper import Paper
+from app.packet.choice import PacketChoice
+from app.packet.paper import Format, Paper
 from app.window.answer_panel import AnswerPanel
 from app.window.appearance import Appearance, theme_for
 from app.window.asker import Asker, Dialogs
@@ -16,7 +17,7 @@ from app.window.autosave import Autosave
 from app.window.centre import Centre
 from app.window.column_scroll import ColumnScroll
 from app.window.document import Document
-from app.window.export import export, usual_paper
+from app.window.export import export, planned, usual_paper
 from app.window.fields import part_name
 from app.window.files import Files
 from app.window.memory import Memory
@@ -180,8 +181,25 @@ class MainWindow(QMainWindow):
         self.parts.commit()
         self.planner.when_settled(self._export)
 
-    def _export(self) -> None:
-        path = export(self.document, self.plan, self.asker, self.paper())
+    def print_packet(self) -> None:
+        """Show the packet's pages, to choose, print and save."""
+        self.parts.commit()
+        self.planner.when_settled(self._print_packet)
+
+    def _print_packet(self) -> None:
+        plan = planned(self.document, self.plan, self.asker, "Print the packet")
+        if plan is None:
+            return
+        # Imported only now: the window opens sooner without it.
+        from app.window.packet_dialog import PacketDialog
+
+        dialog = PacketDialog(plan, self.paper(), self._export, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.open()
+
+    def _export(self, choice: PacketChoice | None = None) -> None:
+        wanted = choice or PacketChoice(form=Format(self.paper()))
+        path = export(self.document, self.plan, self.asker, wanted)
         if path is None:
             return
         if left_out := self.files.left_out():

@@ -91,6 +91,7 @@ class Menus:
         self.save_as = self._action(menu, "Save &As…", files.save_as, Keys.SaveAs)
         menu.addSeparator()
         self.export = self._action(menu, "&Export PDF…", window.export, "Ctrl+Shift+E")
+        self.print = self._action(menu, "&Print…", window.print_packet, Keys.Print)
         self._choices(menu.addMenu("&Paper"), PAPERS, window.paper(), window.set_paper)
         menu.addSeparator()
         leave = self._action(menu, "&Quit", window.close, Keys.Quit)

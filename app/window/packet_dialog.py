@@ -1,0 +1,212 @@
+"""The packet before it is printed: its true pages, and what of it is wanted, for whom, on what."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from PySide6.QtCore import QRectF, QSize, Qt, QTimer
+from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtPrintSupport import QPrintDialog, QPrinter
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QComboBox,
+    QDialog,
+    QFormLayout,
+    QHBoxLayout,
+    QLineEdit,
+    QListWidget,
+    QListWidgetItem,
+    QPushButton,
+    QSpinBox,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.packet.choice import (
+    MOST_COPIES,
+    USUAL_PAGES,
+    PacketChoice,
+    Pages,
+    correction_of,
+    names_listed,
+)
+from app.packet.packet import packet_pages
+from app.packet.page import Page
+from app.packet.paper import Format, Paper
+from app.window.furniture import Sentence
+from app.window.packet_paint import paint_page, print_all
+from core.plan import Plan
+from core.refusal import Refusal
+
+_SOON = 200  # milliseconds after a change, before the pages are made again
+_PAPERS = {Paper.LETTER: "Letter", Paper.A4: "A4"}
+_CHECKED, _UNCHECKED = Qt.CheckState.Checked, Qt.CheckState.Unchecked
+
+
+class PageView(QWidget):
+    """One page as it will be printed, as large as there is room."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.page: Page | None = None
+        self.form = Format()
+        self.setAccessibleName("Page as it will be printed")
+        self.setMinimumSize(QSize(300, 390))
+
+    def show_page(self, page: Page | None, form: Format) -> None:
+        self.page, self.form = page, form
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802 - Qt's name
+        painter = QPainter(self)
+        wide, high = self.form.paper.size
+        scale = min(self.width() / wide, self.height() / high)
+        painter.translate((self.width() - wide * scale) / 2, (self.height() - high * scale) / 2)
+        painter.scale(scale, scale)
+        painter.fillRect(QRectF(0, 0, wide, high), Qt.GlobalColor.white)
+        if self.page is not None:
+            paint_page(painter, self.page, self.form)
+        painter.end()
+
+
+class PacketDialog(QDialog):
+    """Shows the packet of `plan`; `save` is called with the choice when a PDF is wanted."""
+
+    def __init__(
+        self,
+        plan: Plan,
+        paper: Paper,
+        save: Callable[[PacketChoice], None],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._plan, self._save = plan, save
+        self.setWindowTitle("Print the packet")
+        self.kinds = QListWidget()
+        self.kinds.setAccessibleName("Pages to print")
+        for kind in USUAL_PAGES:
+            item = QListWidgetItem(kind.said)
+            item.setData(Qt.ItemDataRole.UserRole, kind.value)
+            item.setFlags(Qt.ItemFlag.ItemIsUserCheckable | Qt.ItemFlag.ItemIsEnabled)
+            item.setCheckState(_CHECKED)
+            self.kinds.addItem(item)
+        self.paper = QComboBox()
+        for known, words in _PAPERS.items():
+            self.paper.addItem(words, known.value)
+        self.paper.setCurrentIndex(list(_PAPERS).index(paper))
+        self.grey = QCheckBox("Without &colour")
+        self.large = QCheckBox("&Large print, 18 pt and up")
+        self.names = QLineEdit(placeholderText="a packet a name: Ada, Ben")
+        self.copies = QSpinBox(minimum=1, maximum=MOST_COPIES)
+        self.bar = QLineEdit(placeholderText="100 mm")
+        self.bar.setToolTip("How long the 100 mm bar of a page that you printed measures")
+        self.view, self.problem, self.where = PageView(), Sentence("problem"), Sentence("note")
+        self.pages: tuple[Page, ...] = ()
+        self.choice = PacketChoice(form=Format(paper))
+        self._place = 0
+        self._soon = QTimer(self, singleShot=True, interval=_SOON)
+        self._soon.timeout.connect(self.make)
+        self._lay_out()
+        self._listen()
+        self.make()
+
+    def _lay_out(self) -> None:
+        form = QFormLayout()
+        form.addRow("&Pages", self.kinds)
+        form.addRow("Pap&er", self.paper)
+        form.addRow("", self.grey)
+        form.addRow("", self.large)
+        form.addRow("&For", self.names)
+        form.addRow("C&opies of each", self.copies)
+        form.addRow("Printed &bar", self.bar)
+        form.addRow(self.problem)
+        self.back, self.forward = QPushButton("◀ Page &before"), QPushButton("Page &after ▶")
+        self.save, self.print = QPushButton("&Save as PDF…"), QPushButton("P&rint…")
+        self.close_ = QPushButton("Close")
+        turning, doing = QHBoxLayout(), QHBoxLayout()
+        for widget in (self.back, self.where, self.forward):
+            turning.addWidget(widget)
+        doing.addStretch(1)
+        for button in (self.save, self.print, self.close_):
+            button.setAutoDefault(False)
+            doing.addWidget(button)
+        left, right, both = QVBoxLayout(), QVBoxLayout(), QHBoxLayout()
+        left.addLayout(form, 1)
+        right.addWidget(self.view, 1)
+        right.addLayout(turning)
+        both.addLayout(left, 2)
+        both.addLayout(right, 3)
+        whole = QVBoxLayout(self)
+        whole.addLayout(both, 1)
+        whole.addLayout(doing)
+        self.resize(self.fontMetrics().averageCharWidth() * 130, self.fontMetrics().height() * 44)
+
+    def _listen(self) -> None:
+        self.kinds.itemChanged.connect(lambda _: self._soon.start())
+        self.paper.currentIndexChanged.connect(lambda _: self._soon.start())
+        for box in (self.grey, self.large):
+            box.toggled.connect(lambda _: self._soon.start())
+        for line in (self.names, self.bar):
+            line.textChanged.connect(lambda _: self._soon.start())
+        self.copies.valueChanged.connect(lambda _: self._soon.start())
+        self.back.clicked.connect(lambda: self.turn(-1))
+        self.forward.clicked.connect(lambda: self.turn(1))
+        self.save.clicked.connect(lambda: self._save(self.choice))
+        self.print.clicked.connect(self.ask_printer)
+        self.close_.clicked.connect(self.reject)
+
+    def make(self) -> None:
+        """Make the pages of what is chosen, or say why there are none."""
+        self._soon.stop()
+        try:
+            self.choice = self._chosen()
+            self.pages = packet_pages(self._plan, self.choice)
+            self.problem.say("")
+        except Refusal as refusal:
+            self.pages = ()
+            self.problem.say(refusal.sentence)
+        for button in (self.save, self.print):
+            button.setEnabled(bool(self.pages))
+        self.turn(0)
+
+    def _chosen(self) -> PacketChoice:
+        listed = [self.kinds.item(row) for row in range(self.kinds.count())]
+        ticked = [item for item in listed if item.checkState() is _CHECKED]
+        if not ticked:
+            raise Refusal("pages", "no page is chosen; tick at least one")
+        form = Format(
+            Paper(self.paper.currentData()), self.grey.isChecked(), self.large.isChecked()
+        )
+        if self.bar.text().strip():
+            correction = correction_of(self.bar.text(), self._plan.project.units)
+            form = replace(form, correction=correction)
+        return PacketChoice(
+            pages=tuple(Pages(item.data(Qt.ItemDataRole.UserRole)) for item in ticked),
+            names=names_listed(self.names.text()),
+            copies=self.copies.value(),
+            form=form,
+        )
+
+    def turn(self, by: int) -> None:
+        """Show the page `by` pages further on."""
+        count = len(self.pages)
+        self._place = min(max(self._place + by, 0), max(count - 1, 0))
+        self.view.show_page(self.pages[self._place] if count else None, self.choice.form)
+        self.where.say(f"Page {self._place + 1} of {count}" if count else "No page")
+        self.back.setEnabled(self._place > 0)
+        self.forward.setEnabled(self._place + 1 < count)
+
+    def ask_printer(self) -> None:
+        """The system's own dialogue, and then the printer."""
+        printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+        printer.setDocName(f"{self._plan.project.quilt.name or 'A quilt'}: cutting packet")
+        dialog = QPrintDialog(printer, self)
+        if dialog.exec() == QDialog.DialogCode.Accepted:
+            self.print_on(printer)
+        dialog.deleteLater()
+
+    def print_on(self, printer: QPrinter) -> None:
+        """Print all pages; say so where the printer takes none."""
+        if not print_all(printer, self.pages, self.choice.form):
+            self.problem.say("the printer did not take the pages; see whether it is switched on")
