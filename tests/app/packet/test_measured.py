@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 import subprocess
 from pathlib import Path
 
@@ -14,9 +13,6 @@ from app.packet.paper import Format, Paper
 from tests.app.packet.plans import plan
 
 DPI = 300
-needs_poppler = pytest.mark.skipif(
-    shutil.which("pdftoppm") is None, reason="poppler's pdftoppm is not installed"
-)
 
 
 def _pixels(data: bytes, folder: Path) -> list[bytes]:
@@ -38,7 +34,6 @@ def _runs(row: bytes) -> list[int]:
     return [len(run) for run in dark.split("x") if len(run) > 100]
 
 
-@needs_poppler
 @pytest.mark.parametrize("paper", list(Paper))
 @pytest.mark.parametrize("large", [False, True])
 def test_the_true_size_page_measures_true(tmp_path: Path, paper: Paper, large: bool) -> None:
