@@ -28,6 +28,10 @@ _SIZES = {"ruler": _QUIET, "grain": _QUIET, "note": _QUIET, "offcut": _QUIET}
 _HALO = 1.5  # points of plain fill kept round words on a hatch
 
 
+# From the ground up; the cloth with what is left of it, and outlines of pieces alone to cut along.
+LAYERS = ("cloth", "pieces", "hatches", "outlines", "lines", "words")
+
+
 @dataclass(frozen=True, slots=True)
 class Pen:
     """How a line looks: colour "#rrggbb", width in points, dashes in points."""
@@ -38,8 +42,9 @@ class Pen:
 
 
 class Surface(Protocol):
-    """What can be painted on."""
+    """What can be painted on. `layer` says which of `LAYERS` what follows belongs to."""
 
+    def layer(self, name: str) -> None: ...
     def polygon(self, points: Sequence[Point], fill: str, key: str) -> None: ...
     def outline(self, points: Sequence[Point], pen: Pen, *, closed: bool) -> None: ...
     def segments(self, segments: Iterable[Segment], pen: Pen) -> None: ...
@@ -62,6 +67,7 @@ class Painter:
                 case Area():
                     self._area(mark)
                 case Line():
+                    self.surface.layer("lines")
                     self.surface.outline(mark.points, _pen(self.theme[mark.role]), closed=False)
                 case Label():
                     self._label(mark)
@@ -70,10 +76,13 @@ class Painter:
 
     def _area(self, area: Area) -> None:
         style = self.theme[area.role]
+        self.surface.layer("pieces" if area.key else "cloth")
         self.surface.polygon(area.points, style.fill, area.key)
         if style.hatch:
+            self.surface.layer("hatches")
             lines = hatch_lines(area.points, style.hatch, HATCH_PITCH / self.scale)
             self.surface.segments(lines, Pen(style.outline, HATCH_WIDTH))
+        self.surface.layer("outlines" if area.key else "cloth")
         self.surface.outline(area.points, _pen(style), closed=True)
 
     def _label(self, label: Label) -> None:
@@ -83,6 +92,7 @@ class Painter:
         )
         if setting is None:
             return
+        self.surface.layer("words")
         if style.hatch:
             self.surface.polygon(self._behind(setting, label), style.fill, "")
         self.surface.words(setting, label.centre, style.ink)

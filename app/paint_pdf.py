@@ -42,6 +42,9 @@ class _Page:
         self.canvas, self.at, self.scale, self.font = canvas, at, scale, font
         canvas.setLineJoin(0)
 
+    def layer(self, name: str) -> None:
+        """Pages are not layered."""
+
     def place(self, point: Point) -> Point:
         return self.at[0] + point[0] * self.scale, self.at[1] - point[1] * self.scale
 

@@ -7,11 +7,11 @@ line of words states its width, so that it keeps to its room in any typeface.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from xml.sax.saxutils import escape, quoteattr
 
 from app.hatch import Segment
-from app.paint import Painter, Pen
+from app.paint import LAYERS, Painter, Pen
 from app.style import Theme
 from app.type_fit import Setting
 from app.typeface import FAMILY, Typeface, typeface
@@ -22,10 +22,14 @@ _UNITS_PER_INCH = 72.0
 _PAGE = 540.0  # points that the drawing's longer side takes on the page thought of
 
 
-def paint_svg(drawing: Drawing, style: Theme) -> str:
-    """`drawing` as an SVG document, as wide and high in inches as the cloth it shows."""
+def paint_svg(drawing: Drawing, style: Theme, *, layered: bool = False) -> str:
+    """`drawing` as an SVG document, as wide and high in inches as the cloth it shows.
+
+    Layered, it has a group for each of `LAYERS`, for a cutting machine or a drawing
+    program; only a drawing whose pieces do not lie on each other looks the same so.
+    """
     face, scale = typeface(), _PAGE / max(drawing.width, drawing.height)
-    surface = _Svg(scale, face)
+    surface = _Svg(scale, face, layered=layered)
     Painter(surface, scale, style, face).paint(drawing)
     size = f'width="{drawing.width:g}in" height="{drawing.height:g}in"'
     wide, high = drawing.width * _UNITS_PER_INCH, drawing.height * _UNITS_PER_INCH
@@ -35,7 +39,7 @@ def paint_svg(drawing: Drawing, style: Theme) -> str:
         [
             f'<svg xmlns="http://www.w3.org/2000/svg" {size} {box}>',
             f"<title>{title}</title>",
-            *surface.lines,
+            *surface.document(),
             "</svg>\n",
         ]
     )
@@ -44,9 +48,24 @@ def paint_svg(drawing: Drawing, style: Theme) -> str:
 class _Svg:
     """A surface: inches of drawing and points as seen become user units."""
 
-    def __init__(self, scale: float, face: Typeface) -> None:
-        self.point, self.face = _UNITS_PER_INCH / scale, face
-        self.lines: list[str] = []
+    def __init__(self, scale: float, face: Typeface, *, layered: bool) -> None:
+        self.point, self.face, self.layered = _UNITS_PER_INCH / scale, face, layered
+        self.layers: dict[str, list[str]] = {name: [] for name in LAYERS}
+        self.lines = self.layers[LAYERS[0]]
+
+    def layer(self, name: str) -> None:
+        if self.layered:
+            self.lines = self.layers[name]
+
+    def document(self) -> Iterator[str]:
+        if not self.layered:
+            yield from self.lines
+            return
+        for name, lines in self.layers.items():
+            if lines:
+                yield f'<g id="{name}">'
+                yield from lines
+                yield "</g>"
 
     def polygon(self, points: Sequence[Point], fill: str, key: str) -> None:
         named = f" data-piece={quoteattr(key)}" if key else ""

@@ -83,8 +83,8 @@ def wants_window(argv: Sequence[str]) -> bool:
 
 
 def draws(argv: Sequence[str]) -> bool:
-    """Whether a headless command line draws, and so measures type: `--pdf OUT` or `--svg=DIR`."""
-    return any(word.partition("=")[0] in ("--pdf", "--svg") for word in argv)
+    """Whether a headless command line draws, and so measures type: `--pdf OUT`, `--svg=DIR`."""
+    return any(word.partition("=")[0] in ("--pdf", "--svg", "--png") for word in argv)
 
 
 def in_checkout() -> bool:

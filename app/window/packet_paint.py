@@ -107,6 +107,9 @@ class _Surface:
     def __init__(self, painter: QPainter, at: Point, scale: float) -> None:
         self.painter, self.at, self.scale = painter, at, scale
 
+    def layer(self, name: str) -> None:
+        """Pages are not layered."""
+
     def place(self, point: Point) -> QPointF:
         return QPointF(self.at[0] + point[0] * self.scale, self.at[1] + point[1] * self.scale)
 

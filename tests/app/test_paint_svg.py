@@ -6,7 +6,9 @@ from xml.etree import ElementTree
 
 import pytest
 
+from app.paint import LAYERS
 from app.paint_svg import paint_svg
+from app.pictures import pictures
 from app.style import PAPER_COLOUR
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
 from core.drawing.marks import Area, Drawing, Label, Line
@@ -69,3 +71,20 @@ def test_every_picture_of_a_plan_is_well_formed_and_the_same_twice(name: str) ->
         keys = {mark.key for mark in picture.marks if isinstance(mark, Area) and mark.key}
         assert {e.get("data-piece") for e in parsed(picture)} - {None} == keys
         assert paint_svg(picture, PAPER_COLOUR) == paint_svg(picture, PAPER_COLOUR)
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_a_cloth_in_layers_has_the_same_shapes_each_in_its_layer(name: str) -> None:
+    for _, drawing, flat in pictures(plan(name)):
+        if not flat:
+            continue
+        root = ElementTree.fromstring(paint_svg(drawing, PAPER_COLOUR, layered=True))
+        groups = [child for child in root if child.tag == f"{SVG}g"]
+        names = [str(group.get("id")) for group in groups]
+        assert names == [layer for layer in LAYERS if layer in names]
+        inside = {name: group for name, group in zip(names, groups, strict=True)}
+        keys = {mark.key for mark in drawing.marks if isinstance(mark, Area) and mark.key}
+        assert {e.get("data-piece") for e in inside["pieces"]} == keys
+        assert len(inside["outlines"]) == len(inside["pieces"])
+        flat_root = parsed(drawing)
+        assert sum(1 for _ in flat_root.iter()) + len(groups) == sum(1 for _ in root.iter())

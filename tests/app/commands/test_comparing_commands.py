@@ -10,7 +10,7 @@ import pytest
 from pypdf import PdfReader
 
 from app.command_line import main
-from core.lengths import Units, show
+from core.lengths import Units, show, typeset
 from tests.core.demos import demo_path
 
 HARBOUR, RUNNER = str(demo_path("harbour-lights")), str(demo_path("tide-pool-runner"))
@@ -48,10 +48,10 @@ def test_the_page_holds_every_column_and_row(
     status = main(["compare", HARBOUR, *asked, "--pdf", str(out), "--paper", paper])
     assert status == 0
     pages = PdfReader(out).pages
-    text = pages[0].extract_text()
+    text = pages[0].extract_text().replace("\u00a0", " ")
     assert len(pages) == 1
     assert "narrowest usable" in text
-    assert all(show(Fraction(value), Units.INCHES) in text for value in values)
+    assert all(typeset(show(Fraction(value), Units.INCHES)) in text for value in values)
     assert "proved least" in said(capsys)
 
 

@@ -1,0 +1,46 @@
+"""The pictures of a plan, each with a file name that every system takes."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from core.drawing.back import draw_back
+from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.drawing.edge_map import draw_edge_map
+from core.drawing.marks import Drawing
+from core.drawing.quilt import draw_quilt
+from core.plan import Plan
+
+_LONGEST = 80  # characters
+
+
+class Named(NamedTuple):
+    """A picture with its file name; `flat`: nothing on it lies on anything but the cloth."""
+
+    name: str
+    drawing: Drawing
+    flat: bool
+
+
+def pictures(plan: Plan) -> Iterator[Named]:
+    """The quilt, its edge and its back, and each sheet of cloth in use."""
+    yield Named("quilt", draw_quilt(plan), flat=False)
+    if (edge := draw_edge_map(plan)) is not None:
+        yield Named("edge", edge, flat=False)
+    if (back := draw_back(plan)) is not None:
+        yield Named("quilt-from-the-back", back, flat=False)
+    for index, fabric in enumerate(plan.fabrics):
+        for sheet in sheets_of(fabric):
+            drawing = draw_sheet(plan, index, sheet, Heading.RIGHT)
+            yield Named(file_name(f"{index + 1} {drawing.title}"), drawing, flat=True)
+
+
+def file_name(title: str) -> str:
+    """A title as a file name.
+
+    >>> file_name("1 plum/green, from the bolt")
+    '1-plum-green-from-the-bolt'
+    """
+    return re.sub(r"[^\w]+", "-", title).strip("-").lower()[:_LONGEST] or "cloth"

@@ -1,0 +1,82 @@
+"""The pieces and the purchases as tables for a shop: CSV that spreadsheet programs open.
+
+UTF-8 with a mark at its start, without which some programs take it for something
+else. A text that a spreadsheet would take for a formula gets an apostrophe before it.
+"""
+
+from __future__ import annotations
+
+import csv
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
+from io import StringIO
+
+from app.wording import cost
+from core.lay.lay import BOLT
+from core.lengths import RULERS, Units, show, show_size
+from core.plan import FabricPlan, Plan
+
+_FORMULAS = ("=", "+", "-", "@", "\t", "\r")
+_MARK = "\ufeff"
+
+
+def pieces_table(plan: Plan) -> bytes:
+    """A row for each letter and size: what it is, of which fabric, how large, how many.
+
+    Segments of a run are counted by their lengths.
+    """
+    units = plan.project.units
+    unit = RULERS[units].unit
+    head = ("letter", "part", "fabric", f"across ({unit})", f"along ({unit})", "count")
+    return _csv([head, *_pieces(plan, units)])
+
+
+def _pieces(plan: Plan, units: Units) -> Iterator[Sequence[str]]:
+    sizes: Counter[tuple[str, str, str]] = Counter()
+    for fabric in plan.fabrics:
+        for placed in fabric.lay.placements:
+            across, along = (
+                show(side, units, unit=False) for side in (placed.rect.across, placed.rect.along)
+            )
+            sizes[placed.name, across, along] += 1
+    for part in plan.parts:
+        for (name, across, along), count in sizes.items():
+            if name == part.name:
+                yield part.letter, part.name, part.fabric, across, along, str(count)
+
+
+def purchases_table(plan: Plan) -> bytes:
+    """A row for each fabric: what to buy of it, for how much, and what is used from the shelf."""
+    units = plan.project.units
+    head = ("fabric", "buy", f"length ({RULERS[units].unit})", "cost", "from the shelf")
+    return _csv([head, *(_purchase(fabric, units) for fabric in plan.fabrics)])
+
+
+def _purchase(fabric: FabricPlan, units: Units) -> Sequence[str]:
+    buy = fabric.buy
+    return (
+        fabric.fabric.name,
+        buy.sale_text if buy.along else "nothing",
+        show(buy.along, units, unit=False) if buy.along else "0",
+        cost(buy.cost if buy.along else None).replace("–", ""),
+        "; ".join(
+            show_size(rect.across, rect.along, units)
+            for sheet, rect in fabric.lay.sheets
+            if sheet.on != BOLT
+        ),
+    )
+
+
+def _csv(rows: Iterable[Sequence[str]]) -> bytes:
+    out = StringIO(newline="")
+    out.write(_MARK)
+    csv.writer(out).writerows([_harmless(cell) for cell in row] for row in rows)
+    return out.getvalue().encode("utf-8")
+
+
+def _harmless(cell: str) -> str:
+    """
+    >>> _harmless("=SUM(A1)"), _harmless("plum")
+    ("'=SUM(A1)", 'plum')
+    """
+    return f"'{cell}" if cell.startswith(_FORMULAS) else cell
