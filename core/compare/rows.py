@@ -163,6 +163,12 @@ _MEASURES: tuple[tuple[str, Measured, Better, Callable[[Plan], Value | None]], .
         _of_binding(lambda binding: binding.second_face_width),
     ),
     ("reach", _LENGTH, Better.NEITHER, _of_binding(lambda binding: binding.reach)),
+    (
+        "nearest join to a corner",
+        _LENGTH,
+        Better.MORE,
+        lambda plan: plan.sewn.edge_map.least if plan.sewn else None,
+    ),
     ("layers along the edge", _COUNT, Better.NEITHER, _of_binding(lambda b: _most(b.layers[0]))),
     ("layers at a join", _COUNT, _LESS, _of_binding(lambda b: _most(b.layers[1]))),
     ("layers at a corner", _COUNT, _LESS, _of_binding(lambda b: _most(b.layers[2]))),
