@@ -17,11 +17,13 @@ from core.compare.columns import Column as Value
 from core.compare.columns import Comparison
 from core.compare.rows import Row, rows
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.drawing.edge_sections import draw_edge_sections
 from core.drawing.marks import Drawing
 from core.lengths import Units
 
 _NAME_SHARE: Final = 1.5  # of the first column, beside 1 for each value
 _GAP: Final = 8.0
+_MOST_ENLARGED: Final = 2.0  # times, of the bound edge
 _SMALLEST: Final = 60.0  # points of height left below which the pictures go on a page of their own
 
 
@@ -42,6 +44,7 @@ def comparison_pages(comparison: Comparison, form: Format = USUAL) -> tuple[Page
             column.text(f"{value.text}: {value.refusal}")
     if comparison.notice is not None:
         column.text(comparison.notice)
+    _sections(column, comparison)
     _pictures(column, comparison)
     return column.pages()
 
@@ -71,6 +74,17 @@ def _cells(row: Row, units: Units) -> list[str]:
         text = value_text(row, cell.value, units)
         cells.append(f"{text}\n{note}" if note else text)
     return [row.name, *cells]
+
+
+def _sections(column: Column, comparison: Comparison) -> None:
+    """The bound edges where they differ, at one scale."""
+    drawing = draw_edge_sections(comparison)
+    if drawing is None:
+        return
+    scale = min(FRAME_WIDTH / drawing.width, _MOST_ENLARGED * POINTS_PER_INCH)
+    height = drawing.height * scale
+    column.heading(drawing.title, follow=height)
+    column.add(Picture(drawing, (0.0, column.take(height)), scale))
 
 
 def _pictures(column: Column, comparison: Comparison) -> None:

@@ -28,10 +28,13 @@ from core.compare.choices import CHOICES
 from core.compare.columns import Column, Comparison
 from core.compare.questions import SideBySide
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.drawing.edge_sections import draw_edge_sections
+from core.drawing.enlarging import enlarged
 from core.lengths import typeset
 from core.quilt import Project
 
 GAP = 6.0  # inches of table between two cloths
+EDGES_ENLARGED = 40.0  # so that the room round a drawing is little beside it
 
 
 class SideBySideView(AskingView):
@@ -48,6 +51,7 @@ class SideBySideView(AskingView):
         self.take = QPushButton("&Take this value")
         self.take.setToolTip("Put the chosen column into the project (Enter in the table)")
         self.canvas = Canvas("Cloth, side by side", Fit.ALL)
+        self.edges = Canvas("Bound edges, side by side", Fit.ALL)
         self._lay_out()
         self.bar.asked.connect(self.ask)
         self.take.clicked.connect(self.take_chosen)
@@ -69,9 +73,10 @@ class SideBySideView(AskingView):
         column.addLayout(foot)
         splitter = QSplitter(Qt.Orientation.Vertical)
         splitter.addWidget(upper)
+        splitter.addWidget(self.edges)
         splitter.addWidget(self.canvas)
         splitter.setChildrenCollapsible(False)
-        splitter.setSizes([360, 280])
+        splitter.setSizes([320, 110, 210])
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(splitter)
@@ -85,7 +90,8 @@ class SideBySideView(AskingView):
         super().show_project(project)
 
     def set_theme(self, theme: Theme) -> None:
-        self.canvas.set_theme(theme)
+        for canvas in (self.canvas, self.edges):
+            canvas.set_theme(theme)
 
     def show_found(self, found: object) -> None:
         if not isinstance(found, Comparison) or self.project is None:
@@ -94,6 +100,10 @@ class SideBySideView(AskingView):
         refusals = [f"{c.text}: {c.refusal}." for c in found.columns if c.refusal is not None]
         self.notice.say(typeset(" ".join([*refusals, found.notice or ""]).strip()))
         self.canvas.show_items(_pictures(found, self.canvas.theme))
+        edges = draw_edge_sections(found)
+        self.edges.setVisible(edges is not None)
+        shown = [] if edges is None else [enlarged(edges, EDGES_ENLARGED)]
+        self.edges.show_items([DrawingItem(drawing, "", self.edges.theme) for drawing in shown])
         self._may_take()
 
     def _chosen(self) -> Column | None:

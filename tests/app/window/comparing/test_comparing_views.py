@@ -14,11 +14,12 @@ from core.compare.columns import Comparison
 from core.lengths import typeset
 from tests.app.window.conftest import PlannerHere
 
-SIDE, STAIRS, HAND = 2, 3, 4
+SIDE, STAIRS, HAND = "Side by side", "Staircase", "In hand"
 
 
-def show(window: MainWindow, tab: int) -> None:
-    window.centre.tabs.setCurrentIndex(tab)
+def show(window: MainWindow, tab: str) -> None:
+    tabs = window.centre.tabs
+    tabs.setCurrentIndex([tabs.tabText(place) for place in range(tabs.count())].index(tab))
     finish(window)
 
 
@@ -84,6 +85,16 @@ def test_the_present_column_and_one_that_cannot_be_are_not_to_take(window: MainW
         view.table.setCurrentIndex(view.values.index(0, place))
         enabled.append(view.take.isEnabled())
     assert enabled == [False, False, True]
+
+
+def test_the_bound_edges_are_shown_where_they_differ(window: MainWindow) -> None:
+    show(window, SIDE)
+    assert window.centre.side_by_side.edges.isVisible()
+    box = window.centre.side_by_side.bar.choice_box
+    box.setCurrentText("copies")
+    box.activated.emit(box.currentIndex())
+    finish(window)
+    assert not window.centre.side_by_side.edges.isVisible()
 
 
 def test_an_edit_elsewhere_is_followed(window: MainWindow) -> None:
