@@ -19,7 +19,7 @@ from core.compare.rows import Row, rows
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
 from core.drawing.edge_sections import draw_edge_sections
 from core.drawing.marks import Drawing
-from core.lengths import Units
+from core.lengths import Units, typeset
 
 _NAME_SHARE: Final = 1.5  # of the first column, beside 1 for each value
 _GAP: Final = 8.0
@@ -63,8 +63,16 @@ def _values(column: Column, comparison: Comparison, units: Units) -> None:
     heads = [ColumnHead("", _NAME_SHARE)]
     for value in comparison.columns:
         now = " (now)" if value.present else ""
-        heads.append(ColumnHead(f"{value.text}{now}", 1.0))
-    table(column, heads, [_cells(row, units) for row in rows(comparison)])
+        heads.append(ColumnHead(typeset(f"{value.text}{now}"), 1.0))
+    every = rows(comparison)
+    table(column, heads, [_cells(row, units) for row in every if not row.alike])
+    alike = [f"{row.name} {_shared(row, units)}" for row in every if row.alike]
+    if alike:
+        column.text(f"Alike for all: {'; '.join(alike)}.")
+
+
+def _shared(row: Row, units: Units) -> str:
+    return next(value_text(row, c.value, units) for c in row.cells if c.value is not None)
 
 
 def _cells(row: Row, units: Units) -> list[str]:

@@ -167,12 +167,10 @@ class Menus:
     def _view(self) -> None:
         centre = self._window.centre
         menu = self._bar.addMenu("&View")
-        self._action(menu, "&Yardage", lambda: centre.tabs.setCurrentIndex(0), "Ctrl+1")
-        self._action(menu, "&Quilt", lambda: centre.tabs.setCurrentIndex(1), "Ctrl+2")
-        self._action(menu, "S&ide by Side", lambda: centre.tabs.setCurrentIndex(2), "Ctrl+3")
-        self._action(menu, "S&taircase", lambda: centre.tabs.setCurrentIndex(3), "Ctrl+4")
-        self._action(menu, "W&hat I Have", lambda: centre.tabs.setCurrentIndex(4), "Ctrl+5")
-        self._action(menu, "E&dge", lambda: centre.tabs.setCurrentIndex(5), "Ctrl+6")
+        for place in range(centre.tabs.count()):
+            words = f"&{place + 1} {centre.tabs.tabText(place)}"
+            show = _bound(centre.tabs.setCurrentIndex, place)
+            self._action(menu, words, show, f"Ctrl+{place + 1}")
         menu.addSeparator()
         self._action(menu, "&Larger", centre.zoom_in, Keys.ZoomIn)
         self._action(menu, "&Smaller", centre.zoom_out, Keys.ZoomOut)

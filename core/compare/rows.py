@@ -54,6 +54,11 @@ class Row:
     sale_unit: Fraction | None = None
     less_is_better: bool = True
 
+    @property
+    def alike(self) -> bool:
+        """Whether all columns that have a value have the same one."""
+        return len({cell.value for cell in self.cells} - {None}) < 2
+
 
 def rows(comparison: Comparison) -> tuple[Row, ...]:
     """The rows of a comparison; those that no column has a value for are left out."""
