@@ -89,7 +89,7 @@ def _sections(column: Column, comparison: Comparison) -> None:
     drawing = draw_edge_sections(comparison)
     if drawing is None:
         return
-    scale = min(FRAME_WIDTH / drawing.width, _MOST_ENLARGED * POINTS_PER_INCH)
+    scale = min(column.width / drawing.width, _MOST_ENLARGED * column.form.inch)
     height = drawing.height * scale
     column.heading(drawing.title, follow=height)
     column.add(Picture(drawing, (0.0, column.take(height)), scale))
