@@ -15,6 +15,7 @@ from tests.bench import report
 from tests.bench.compare_rows import compare_rows
 from tests.bench.doubling_rows import doubling_rows
 from tests.bench.options import QUICK, Options
+from tests.bench.packet_rows import packet_rows
 from tests.bench.perfect_rows import perfect_rows
 from tests.bench.program_rows import program_rows
 from tests.bench.quilt_rows import quilt_rows
@@ -33,6 +34,7 @@ def _unseen_rows(options: Options) -> Iterator[Row]:
 PARTS: dict[str, Callable[[Options], Iterator[Row]]] = {
     "program": program_rows,
     "window": window_rows,
+    "packet": packet_rows,
     "compare": compare_rows,
     "quilts": quilt_rows,
     "unseen": _unseen_rows,
