@@ -47,15 +47,21 @@ def _outputs(plan: Plan, arguments: argparse.Namespace) -> Iterator[tuple[str, b
     if arguments.json:
         yield arguments.json, json_bytes(plan_document(plan))
     if arguments.pdf:
-        from app.packet.packet import packet_bytes
-
-        yield arguments.pdf, packet_bytes(plan, packet_choice_of(arguments, plan.project.units))
+        yield arguments.pdf, _packet(plan, arguments)
     if arguments.svg or arguments.png:
         yield from _pictures(plan, arguments.svg, arguments.png)
     if arguments.csv:
         folder = Path(arguments.csv)
         yield str(folder / "pieces.csv"), pieces_table(plan)
         yield str(folder / "purchases.csv"), purchases_table(plan)
+
+
+def _packet(plan: Plan, arguments: argparse.Namespace) -> bytes:
+    from app.packet.choice import asked_of
+    from app.packet.packet import packet_bytes
+
+    choice = packet_choice_of(arguments, plan.project.units)
+    return packet_bytes(plan, choice, asked_of(plan.project, choice.pages))
 
 
 def _pictures(plan: Plan, svg: str | None, png: str | None) -> Iterator[tuple[str, bytes]]:

@@ -9,7 +9,11 @@ from fractions import Fraction
 from typing import Final
 
 from app.packet.paper import USUAL, Format
+from core.compare.choices import STRIP_WIDTH, usual_values
+from core.compare.columns import Comparison, compare
+from core.compare.staircase import Staircase, staircase, usual_range
 from core.lengths import INCHES_PER_MM, Inches, LengthError, Units, parse
+from core.quilt import Project
 from core.refusal import Refusal
 
 
@@ -64,6 +68,27 @@ class PacketChoice:
 
 
 THE_USUAL: Final = PacketChoice()
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What was planned for the pages that compare; None where nobody asked for it."""
+
+    comparison: Comparison | None = None
+    stairs: Staircase | None = None
+
+
+NOTHING_ASKED: Final = Asked()
+
+
+def asked_of(project: Project, pages: tuple[Pages, ...]) -> Asked:
+    """What these pages compare: strip widths, the usual ones. Raises `Refusal`."""
+    comparison = stairs = None
+    if Pages.COMPARISON in pages:
+        comparison = compare(project, STRIP_WIDTH, usual_values(project, STRIP_WIDTH))
+    if Pages.STAIRCASE in pages:
+        stairs = staircase(project, STRIP_WIDTH, *usual_range(STRIP_WIDTH, project.units))
+    return Asked(comparison, stairs)
 
 
 def pages_named(text: str) -> tuple[Pages, ...]:

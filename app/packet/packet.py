@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from pathlib import Path
+from typing import assert_never
 
 from app.packet.cautions_page import cautions_pages
-from app.packet.choice import THE_USUAL, PacketChoice, Pages
+from app.packet.choice import NOTHING_ASKED, THE_USUAL, Asked, PacketChoice, Pages
 from app.packet.column import FOOT, FOOT_HEIGHT
+from app.packet.comparison_page import comparison_pages
 from app.packet.cut_order_page import cut_order_pages
 from app.packet.page import Item, Page, Rule, Words
 from app.packet.paper import Format
@@ -16,6 +18,7 @@ from app.packet.print_pages import print_pages
 from app.packet.quilt_page import quilt_pages
 from app.packet.sewing_page import sewing_pages
 from app.packet.sheet_page import cloth_pages
+from app.packet.staircase_page import staircase_pages
 from app.packet.tags_page import tag_pages
 from app.packet.true_size_page import true_size_pages
 from app.type_fit import shortened
@@ -30,18 +33,24 @@ def write_packet(plan: Plan, path: Path, choice: PacketChoice = THE_USUAL) -> No
     write_whole(path, packet_bytes(plan, choice))
 
 
-def packet_bytes(plan: Plan, choice: PacketChoice = THE_USUAL) -> bytes:
+def packet_bytes(
+    plan: Plan, choice: PacketChoice = THE_USUAL, asked: Asked = NOTHING_ASKED
+) -> bytes:
     """The packet as a PDF; the same plan and choice give the same bytes. Raises `Refusal`."""
     title = f"{plan.project.quilt.name or 'A quilt'}: cutting packet"
-    return print_pages(packet_pages(plan, choice), title, choice.form)
+    return print_pages(packet_pages(plan, choice, asked), title, choice.form)
 
 
-def packet_pages(plan: Plan, choice: PacketChoice = THE_USUAL) -> tuple[Page, ...]:
+def packet_pages(
+    plan: Plan, choice: PacketChoice = THE_USUAL, asked: Asked = NOTHING_ASKED
+) -> tuple[Page, ...]:
     """A packet for each name, `copies` of each; pages are numbered within a packet.
+
+    Pages that compare are there if what they show has been `asked` for.
 
     Raises `Refusal` where the chosen kinds of pages give none.
     """
-    shared = {kind: _pages(plan, choice.form, kind) for kind in choice.pages}
+    shared = {kind: _pages(plan, choice.form, kind, asked) for kind in choice.pages}
     pages: list[Page] = []
     for name in choice.names or ("",):
         bound = [page for kind in choice.pages for page in _for(name, kind, shared, plan, choice)]
@@ -67,7 +76,7 @@ def _for(
     return shared[kind]
 
 
-def _pages(plan: Plan, form: Format, kind: Pages) -> tuple[Page, ...]:
+def _pages(plan: Plan, form: Format, kind: Pages, asked: Asked) -> tuple[Page, ...]:
     match kind:
         case Pages.QUILT:
             return quilt_pages(plan, form)
@@ -83,8 +92,12 @@ def _pages(plan: Plan, form: Format, kind: Pages) -> tuple[Page, ...]:
             return true_size_pages(plan, form)
         case Pages.CAUTIONS:
             return cautions_pages(form)
+        case Pages.COMPARISON:
+            return comparison_pages(asked.comparison, form) if asked.comparison else ()
+        case Pages.STAIRCASE:
+            return staircase_pages(plan.project, asked.stairs, form) if asked.stairs else ()
         case _:
-            return ()
+            assert_never(kind)
 
 
 def _footed(pages: Sequence[Page], quilt: str, name: str, form: Format) -> Iterator[Page]:
