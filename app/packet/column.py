@@ -21,7 +21,7 @@ FOOT: Final = 10.0
 LINE: Final = 1.3 * BODY  # from one baseline of running text to the next
 
 FOOT_HEIGHT: Final = 22.0
-_TITLE_LINES = 2
+_TITLE_LINES, _HEADING_LINES = 2, 4
 _BEFORE_HEADING = 8.0
 _HANG = 1.4 * BODY
 
@@ -86,12 +86,20 @@ class Column:
 
     def heading(self, text: str, *, level: int | None = None, follow: float = 3 * LINE) -> None:
         """A heading that stays with the `follow` points of matter after it."""
+        lines = self.heading_lines(text)
         self.gap(_BEFORE_HEADING)
-        self.need(HEADING * LEADING + 4 + follow)
+        self.need(len(lines) * HEADING * LEADING + 4 + follow)
         if level is not None:
             self.mark(text, level)
-        self._line(text, HEADING)
+        for line in lines:
+            self._line(line, HEADING)
         self.y += 4
+
+    def heading_lines(self, text: str) -> list[str]:
+        """A heading in as many lines as it takes, within reason."""
+        bold = typeface(bold=True)
+        lines = wrap(bold.words(text), self.width, bold.width, HEADING)
+        return limited(lines, _HEADING_LINES, self.width, bold.width, HEADING)
 
     def text(self, text: str, *, bold: bool = False, indent: float = 0.0) -> None:
         """A paragraph; it may run over the page's end between lines."""

@@ -11,7 +11,7 @@ from app.packet.page import Page, Picture, Rule
 from app.packet.paper import USUAL, Format
 from app.packet.quilt_facts import quilt_facts
 from app.packet.swatch import WIDTH, swatch
-from app.packet.table import ColumnHead, table
+from app.packet.table import ColumnHead, start_height, table
 from app.type_fit import shortened
 from app.typeface import typeface, visible
 from app.wording import cost, part_size, purchase
@@ -124,8 +124,9 @@ def _fact_lines(plan: Plan, width: float) -> Iterator[tuple[str, str, bool]]:
 
 
 def _buy(column: Column, plan: Plan) -> None:
-    column.heading("What to buy", level=1, follow=5 * LINE)
-    table(column, _BUY, [_buy_row(plan, fabric_plan) for fabric_plan in plan.fabrics])
+    rows = [_buy_row(plan, fabric_plan) for fabric_plan in plan.fabrics]
+    column.heading("What to buy", level=1, follow=start_height(column, _BUY, rows[0]))
+    table(column, _BUY, rows)
     if any(not fabric_plan.lay.proved_least for fabric_plan in plan.fabrics):
         column.text(
             "Proved least: no lay of these pieces can be bought in less. Not proved: a better lay "
@@ -164,12 +165,12 @@ def _from_the_shelf(plan: Plan, fabric_plan: FabricPlan) -> str:
 def _cut(column: Column, plan: Plan) -> None:
     if not plan.parts:
         return
-    column.heading("What to cut", level=1, follow=5 * LINE)
     units = plan.project.units
     rows = [
         (part.letter, part.name, part_size(part, units), str(part.count), part.fabric)
         for part in plan.parts
     ]
+    column.heading("What to cut", level=1, follow=start_height(column, _CUT, rows[0]))
     table(column, _CUT, rows)
     column.gap(_GAP)
 

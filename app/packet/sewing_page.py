@@ -77,7 +77,9 @@ def _row(column: Column, drawn: Sequence[tuple[str, Drawing]], width: float) -> 
     top = column.take(LINE + high + _GAP)
     for place, ((title, drawing), scale) in enumerate(zip(drawn, scales, strict=True)):
         column.words(title, place * width, top, bold=True)
-        column.add(Picture(drawing, (place * width, top + LINE), scale))
+        # In the middle: words beside a narrow quilt may stand out past its picture.
+        left = place * width + (width - _GAP - drawing.width * scale) / 2
+        column.add(Picture(drawing, (left, top + LINE), scale))
 
 
 def _parts(column: Column, plan: Plan) -> None:

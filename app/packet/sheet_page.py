@@ -34,7 +34,6 @@ from core.lay.lay import BOLT, Sheet
 from core.lengths import RULERS, show, show_size
 from core.plan import FabricPlan, Part, Plan
 
-_TITLE: Final = HEADING * LEADING + 4
 _GAP: Final = 6.0  # kept above and below the picture
 _MATCH: Final = LINE  # strip for the words at a match line
 _KEY_GAP: Final = 8.0
@@ -79,7 +78,8 @@ class _Block:
     def head(self) -> float:
         """Height of the heading and what is said under it, at the most."""
         said = (_scale_said(self.plan, 100, (1, 2)), _facts(self))
-        return _TITLE + LINE * sum(len(lines_of(text, self.form.width)) for text in said)
+        title = len(Column("", self.form).heading_lines(self.title)) * HEADING * LEADING + 4
+        return title + LINE * sum(len(lines_of(text, self.form.width)) for text in said)
 
 
 @dataclass(frozen=True, slots=True)

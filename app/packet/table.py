@@ -46,6 +46,15 @@ def table(column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence[s
         _row(column, cells, widths)
 
 
+def start_height(column: Column, heads: Sequence[ColumnHead], row: Sequence[str]) -> float:
+    """What the head and a first row take, for a heading that should stay with them."""
+    if column.form.large:
+        return 4 * LINE
+    widths = _widths(heads, column.width)
+    titles = _cells([head.title for head in heads], widths, bold=True)
+    return _height(titles) + _height(_cells(row, widths))
+
+
 def _listed(column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence[str]]) -> None:
     """Each row: its first cell as a line in bold, then a line for every other cell."""
     for row in rows:

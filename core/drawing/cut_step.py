@@ -20,6 +20,7 @@ WIDTH, HEIGHT = 46.0, 26.0  # the most that a picture measures, in its own measu
 _LEFT, _TOP, _FOOT = 12.0, 3.6, 3.0  # free at the near edge, above and below, for words
 _RIGHT = 2.0
 _TICK = 1.6
+_BROAD = 2.0  # of a strip as drawn; heavy lines would cover a narrower one
 _LEAST = 6.0  # of a side of the cloth, and of a measure's words
 _ROLES = {Becomes.SECTION: "cloth", Becomes.OFFCUT: "offcut", Becomes.WASTE: "straightening"}
 
@@ -115,8 +116,10 @@ class _Cut:
         """The cuts, and the edge that the first is measured from."""
         each = self._share(self.step.measure)
         yield Line((self._point(0.0, 0.0), self._point(1.0, 0.0)), "edge")
+        thick = each * (self.high if self.across else self.wide)
+        role = "cut" if thick >= _BROAD else "ruler"
         for cut in range(1, self.step.times + 1):
-            yield Line((self._point(-0.03, cut * each), self._point(1.03, cut * each)), "cut")
+            yield Line((self._point(-0.03, cut * each), self._point(1.03, cut * each)), role)
 
     def _measure(self) -> Iterator[Mark]:
         """A line beside the cloth from the edge to the first cut, with its length."""

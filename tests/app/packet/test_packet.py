@@ -13,7 +13,7 @@ import pytest
 from app.packet.column import HEADING
 from app.packet.packet import packet_bytes
 from app.packet.paper import Paper
-from app.type_fit import shortened
+from app.type_fit import shortened, wrap
 from app.typeface import typeface
 from core.drawing.cloth import sheet_title
 from core.lay.lay import Placement
@@ -170,7 +170,10 @@ def _titles(name: str, fabric: FabricPlan) -> list[str]:
     face, found = typeface(bold=True), []
     for sheet, rect in fabric.lay.sheets:
         title = sheet_title(fabric.fabric, sheet, rect.along, plan(name).project.units)
-        found.append(shortened(face.words(title), FRAME[0], face.width, HEADING))
+        found += [
+            wrap(face.words(title), FRAME[0], face.width, HEADING)[0],
+            shortened(face.words(title), FRAME[0], face.width, HEADING),  # on pages turned to
+        ]
     return found
 
 

@@ -5,11 +5,12 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 from functools import cache
+from math import dist
 
 import pytest
 
 from core.drawing.cut_step import HEIGHT, WIDTH, draw_cut
-from core.drawing.marks import Area, Drawing, Label, Line
+from core.drawing.marks import Area, Drawing, Label, Line, Point
 from core.lay.lay import Direction
 from core.lengths import Units, show
 from core.plan import Plan, make_plan
@@ -66,8 +67,14 @@ def test_a_cut_runs_from_edge_to_edge_and_the_measured_edge_is_heavy() -> None:
 
 def _cuts(drawing: Drawing, across: bool) -> list[tuple[tuple[float, float], ...]]:
     """The cut lines; the short marks of a fold stand the other way on the top edge."""
-    found = [line.points for line in _lines(drawing, "cut")]
+    edge = _lines(drawing, "edge")[0].points
+    found = [line.points for role in ("cut", "ruler") for line in _lines(drawing, role)]
+    found = [p for p in found if _length(p) >= _length(edge)]
     return [p for p in found if (p[0][1] == p[1][1]) == across]
+
+
+def _length(points: tuple[Point, ...]) -> float:
+    return dist(points[0], points[-1])
 
 
 def test_a_folded_cut_says_how_many_layers() -> None:
