@@ -18,6 +18,7 @@ _TEXT_AT: Final = 46.0
 _BETWEEN: Final = 5.0  # points between one cut and the next
 _PICTURE: Final = 140.0  # points wide
 _GUTTER: Final = 12.0
+_HALF_PAGE: Final = 200.0  # points, in any format
 _TITLE: Final = "The cut order"
 
 
@@ -48,20 +49,34 @@ def _fabric(column: Column, plan: Plan, fabric_plan: FabricPlan) -> None:
             sheet = step.sheet
             length = dict(fabric_plan.lay.sheets)[sheet].along
             title = sheet_title(fabric_plan.fabric, sheet, length, plan.project.units)
-            column.heading(title, level=1, follow=4 * LINE)
+            column.heading(title, level=1, follow=min(_height(column, plan, step), _HALF_PAGE))
         _step(column, plan, step)
     _done(column, plan, fabric_plan)
 
 
+def _picture(column: Column) -> float:
+    """How wide a picture is."""
+    return min(_PICTURE, column.width - _TEXT_AT)
+
+
+def _lines(column: Column, plan: Plan, step: CutStep) -> list[str]:
+    aside = 0.0 if column.form.large else _picture(column) + _GUTTER
+    return lines_of(_said(plan, step), column.width - _TEXT_AT - aside)
+
+
+def _height(column: Column, plan: Plan, step: CutStep) -> float:
+    """What a step takes: its words with the picture beside them, or below them in large print."""
+    drawing, said = draw_cut(plan, step), len(_lines(column, plan, step)) * LINE
+    high = drawing.height * _picture(column) / drawing.width
+    return (said + high if column.form.large else max(said, high)) + _BETWEEN
+
+
 def _step(column: Column, plan: Plan, step: CutStep) -> None:
     """The words with the picture at their right, or below them in large print."""
-    drawing, below = draw_cut(plan, step), column.form.large
-    wide = min(_PICTURE, column.width - _TEXT_AT)
+    drawing, below, wide = draw_cut(plan, step), column.form.large, _picture(column)
     high = drawing.height * wide / drawing.width
-    aside = 0.0 if below else wide + _GUTTER
-    lines = lines_of(_said(plan, step), column.width - _TEXT_AT - aside)
-    said = len(lines) * LINE
-    column.need(min((said + high if below else max(said, high)) + _BETWEEN, column.bottom))
+    lines = _lines(column, plan, step)
+    column.need(min(_height(column, plan, step), column.bottom))
     start = column.y
     for place, line in enumerate(lines):
         top = column.take(LINE)

@@ -35,7 +35,8 @@ from core.lengths import RULERS, show, show_size
 from core.plan import FabricPlan, Part, Plan
 
 _GAP: Final = 6.0  # kept above and below the picture
-_MATCH: Final = LINE  # strip for the words at a match line
+_CLEAR: Final = 5.0  # kept between the picture, whose last number may stand out, and those words
+_MATCH: Final = LINE + _CLEAR  # strip for the words at a match line
 _KEY_GAP: Final = 8.0
 _BEFORE: Final = (
     "From the page before: lay the dashed lines on each other.",
@@ -256,7 +257,7 @@ def _stretch(column: Column, shown: _Shown, place: int) -> frozenset[str]:
         column.words(_told(column, _BEFORE), 0, top - _MATCH)
     if place + 1 < len(layout.stretches):
         _match(column, left, top + (end - start - OVERLAP / 2) * scale, frame)
-        column.words(_told(column, _AFTER), 0, frame.top + frame.height)
+        column.words(_told(column, _AFTER), 0, frame.top + frame.height + _CLEAR - 1)
     column.y = top + (end - start) * scale + _GAP
     return frozenset(label.key for label in unlettered(seen, scale, form)) - called.keys
 

@@ -11,6 +11,7 @@ from app.packet.paper import USUAL, Format
 from core.drawing.edge_section import draw_edge_section
 from core.drawing.gauges import draw_sewing_gauge, draw_strip_guide
 from core.drawing.marks import Drawing
+from core.lengths import show
 from core.plan import Plan
 
 _TITLE: Final = "True size"
@@ -46,7 +47,12 @@ def _binding(column: Column, plan: Plan) -> None:
         1,
     )
     # At a square corner the seam lines meet a seam before it; others are told with the edge map.
-    _drawn(column, "Sewing gauge", draw_sewing_gauge(widths.seam, widths.seam, units), 1)
+    _drawn(column, "Sewing gauge", draw_sewing_gauge(widths.seam, widths.seam), 1)
+    seam = show(widths.seam, units)
+    column.text(
+        f"The heavy lines are the quilt's edge. Sew {seam} from it, on the dashes, and stop at the "
+        f"dot, {seam} before a square corner."
+    )
 
     section = draw_edge_section(plan)
     if section is not None:

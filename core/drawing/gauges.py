@@ -10,7 +10,6 @@ from core.lengths import Inches, Units, show
 
 _LEAST_LONG, _BESIDE = 3.0, 1.5
 _GAUGE = 2.0  # inches of the quilt's corner
-_WORDS = 2.6  # inches beside it, for what it says
 _DOT = 0.04
 
 
@@ -37,20 +36,15 @@ def draw_strip_guide(width: Inches, units: Units, longest: float) -> Drawing:
     return Drawing(f"strip of {show(width, units)}", long, w, marks)
 
 
-def draw_sewing_gauge(seam: Inches, stop: Inches, units: Units) -> Drawing:
-    """The lower right corner of a quilt: the seam line, and where to stop before the corner."""
+def draw_sewing_gauge(seam: Inches, stop: Inches) -> Drawing:
+    """The lower right corner of a quilt: the edge heavy, the seam dashed, a dot where to stop."""
     s, at, foot = float(seam), _GAUGE - float(stop), _GAUGE - float(seam)
     dot = ((at, foot - _DOT), (at + _DOT, foot), (at, foot + _DOT), (at - _DOT, foot))
-    said = (
-        f"The heavy lines are the quilt's edge.\nSew {show(seam, units)} from it, on the dashes.\n"
-        f"Stop at the dot, {show(stop, units)}\nbefore the corner."
-    )
     marks = (
         Area(((0.0, 0.0), (_GAUGE, 0.0), (_GAUGE, _GAUGE), (0.0, _GAUGE)), "top"),
         Line(((_GAUGE, 0.0), (_GAUGE, _GAUGE), (0.0, _GAUGE)), "cut"),
         Line(((0.0, foot), (at, foot)), "seam"),
         Line(((_GAUGE - s, 0.0), (_GAUGE - s, foot)), "seam"),
         Area(dot, "grain"),
-        Label((_GAUGE + 0.1 + _WORDS / 2, _GAUGE / 2), (said,), (_WORDS, _GAUGE), "note"),
     )
-    return Drawing("sewing gauge", _GAUGE + 0.1 + _WORDS, _GAUGE, marks)
+    return Drawing("sewing gauge", _GAUGE, _GAUGE, marks)
