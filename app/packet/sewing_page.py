@@ -72,13 +72,15 @@ def _join(plan: Plan) -> Drawing | None:
 def _row(column: Column, drawn: Sequence[tuple[str, Drawing]], width: float) -> None:
     """Pictures side by side, each under its title."""
     most = min(_HIGHEST, column.bottom * 0.7)
-    scales = [min((width - _GAP) / drawing.width, most / drawing.height) for _, drawing in drawn]
+    scales = [
+        min((width - 3 * _GAP) / drawing.width, most / drawing.height) for _, drawing in drawn
+    ]
     high = max(drawing.height * scale for (_, drawing), scale in zip(drawn, scales, strict=True))
     top = column.take(LINE + high + _GAP)
     for place, ((title, drawing), scale) in enumerate(zip(drawn, scales, strict=True)):
         column.words(title, place * width, top, bold=True)
         # In the middle: words beside a narrow quilt may stand out past its picture.
-        left = place * width + (width - _GAP - drawing.width * scale) / 2
+        left = place * width + (width - drawing.width * scale) / 2
         column.add(Picture(drawing, (left, top + LINE), scale))
 
 
