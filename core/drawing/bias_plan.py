@@ -140,6 +140,7 @@ def _one_by_one(bias: BiasPlan, piece: BiasPiece, units: Units) -> Drawing:
 def _lengths(lengths: list[Inches], units: Units) -> str:
     """Equal ones next to each other together.
 
+    >>> from fractions import Fraction
     >>> _lengths([Fraction(9), Fraction(12), Fraction(12)], Units.INCHES)
     '1: 9 in; 2 to 3: 12 in'
     """

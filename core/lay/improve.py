@@ -36,6 +36,8 @@ Score = tuple[int, Inches, int, int, int, int, int]
 PATIENCE = 40
 # Of lays that cost the same, so many are looked at for their cuts and offcuts.
 MOST_TIES = 12
+# Where something to be bought has found no room, so many tries are made whatever the limit.
+MOST_OWED = 60
 # After so many tries, and four times as many, and so on, it is worth trying to prove the lay.
 EARLY = 8
 # The best prices are worth their time after so many tries, with many sizes after more.
@@ -90,7 +92,7 @@ def improve(
     if task.stages is not None:
         search.consider(plain_lay(task))
     for number, (order, rules) in enumerate(tries(task, rng, lambda: search.way)):
-        if number and (stop.reached(number) or search.finished):
+        if number and (search.finished or (stop.reached(number) and not search.owing(number))):
             break
         search.attempt(order, rules, rng)
         if flat or (number % BY_ROWS == 1 and can_fill_rows(task)):
@@ -126,6 +128,10 @@ class _Search:
 
     def found(self) -> Found:
         return Found(self.best or Packing((), 0, ()), self.bound)
+
+    def owing(self, tried: int) -> bool:
+        """Whether cloth may be bought and yet something has found no room: few stages are hard."""
+        return self.task.cloth.buy_more and not self.complete and tried < MOST_OWED
 
     @property
     def complete(self) -> bool:

@@ -110,7 +110,7 @@ def test_every_part_of_any_plan_is_said_with_its_letters(project: Project) -> No
     except Refusal:
         return
     makings = sewing(plan)
-    parts = (plan.backing, plan.sleeve, plan.label_patch, plan.sewn)
+    parts = (plan.backing, plan.sleeve, plan.label_patch, plan.binding, plan.sewn)
     assert len(makings) == len(plan.borders) + sum(part is not None for part in parts)
     for making in makings:
         assert making.sentences

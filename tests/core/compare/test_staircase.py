@@ -20,7 +20,7 @@ from tests.core.demos import demo
 
 F = Fraction
 
-# All marks of 1 to 4 in were gone through once, for 100 projects; here a stretch of each.
+# A stretch of marks about one step of each project; all marks would take minutes.
 PROJECTS, MARKS = 100, 12
 
 

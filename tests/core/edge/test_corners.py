@@ -10,11 +10,13 @@ from __future__ import annotations
 import cmath
 from fractions import Fraction
 from itertools import pairwise
-from math import atan2, degrees, isclose, pi, radians, sqrt, tan
+from math import atan2, degrees, isclose, pi, radians, sin, sqrt, tan
 
 import pytest
 
 from core.edge.corners import stop_before_corner
+from core.finish.binding_width import widths_of
+from core.quilt import Binding, Fold
 
 # From the sharpest corner of a common outline to nearly straight: 45° to 170°, twenty of them.
 ANGLES = [
@@ -189,3 +191,33 @@ def test_a_regular_corner_is_mitred_at_half_its_turn(sides: int, off_square: flo
 def test_only_an_outside_corner_has_a_place_to_stop(angle: float) -> None:
     with pytest.raises(ValueError, match="between 0 and 180"):
         stop_before_corner(Fraction(1, 4), angle)
+
+
+def crossing(one: complex, along: complex, other: complex, onward: complex) -> complex:
+    """Where the line through `one` meets the line through `other`."""
+    across = (along.conjugate() * onward).imag
+    return one + along * ((other - one).conjugate() * onward).imag / across
+
+
+@pytest.mark.parametrize("angle", ANGLES)
+@pytest.mark.parametrize("fold", [Fold.DOUBLE, Fold.SINGLE])
+def test_the_fold_lands_past_the_seam_by_its_reach_along_both_edges_and_at_the_mitre(
+    angle: float, fold: Fold
+) -> None:
+    # Turned up over the seam line, then down over an edge as thick as the quilt.
+    binding = Binding("plum", Fraction(5, 2), fold=fold)
+    thickness = Fraction(1, 8)
+    widths = widths_of(binding, thickness)
+    seam, edge = float(widths.seam), -float(thickness) / 2
+    far = float(widths.strip) / 2 if fold is Fold.DOUBLE else float(widths.strip - widths.seam)
+    landed, seams = [], []
+    for way in edges(angle):
+        inwards = way * 1j
+        up = reflected(far * inwards, seam * inwards, way)
+        down = reflected(up, edge * inwards, way)
+        assert isclose(left_of(down, 0j, way), float(widths.second_face))
+        assert isclose(left_of(down, seam * inwards, way), float(widths.reach))
+        landed.append((down, way))
+        seams.append((seam * inwards, way))
+    mitre, stop = crossing(*landed[0], *landed[1]), crossing(*seams[0], *seams[1])
+    assert isclose(abs(mitre - stop) * sin(radians(angle / 2)), float(widths.reach))
