@@ -9,9 +9,7 @@ same lay in good order); `places`, `rest`, `partition` and
 `ask` (what has its place, and what is free round it), `shuffle` and `around`
 (the search there), `names` (which piece is which), `several` (runs on several
 cloths); `needs`, `bars`, `prices`, `simplex`, `dual` and `bound` (what no lay
-goes below); `spanning`, `scheme`, `sections`, `contents`, `divisions`, `covering`
-and `proving` (what bars do not see: sections as a whole); `slabs` and `cuts` (the
-cut order); `solve` (all of it), `repair` (a lay after a change); `check`,
-`check_cuts`, `check_places` and `fault` (the second opinion, which shares no code
-with the rest).
+goes below); `slabs` and `cuts` (the cut order); `solve` (all of it), `repair`
+(a lay after a change); `check`, `check_cuts`, `check_places` and `fault` (the
+second opinion, which shares no code with the rest).
 """
