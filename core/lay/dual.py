@@ -84,9 +84,7 @@ class _Programme:
     def _demand(self) -> None:
         """What each row must reach; things that may lie two ways get a row of their own."""
         for number, things in enumerate(self.needs.rectangles):
-            ways: list[tuple[Row, float]] = [
-                (("width", w), float(h)) for w, h in things.shapes if ("width", w) in self.rows
-            ]
+            ways = [(("width", w), float(h)) for w, h in things.shapes if ("width", w) in self.rows]
             self._either(("things", number), ways, float(things.copies))
         for number, run in enumerate(self.needs.lengths):
             ways = [(("width", run.strip), 1.0)] if run.lengthwise else []
@@ -176,8 +174,7 @@ class _Programme:
         ]
 
         def fill(rest: int) -> tuple[float, dict[Row, float]]:
-            best = 0.0
-            filled: dict[Row, float] = {}
+            best, filled = 0.0, {}
             for place, run, (whole, net, rows) in runs:
                 length = min(rest, run.needs)
                 row = run.widest if length > run.alone else length

@@ -21,7 +21,6 @@ from typing import NamedTuple
 from core.lay.bound import above, least_along, raised
 from core.lay.builds import can_build, within
 from core.lay.plain import plain_lay, stages_of
-from core.lay.proving import too_small
 from core.lay.pursue import Pursuit
 from core.lay.rows import can_fill_rows, fill_rows, one_dimensional
 from core.lay.start import Packing, Rules, pack
@@ -122,7 +121,6 @@ class _Search:
         self.early = EARLY if len(task.sizes) <= FEW_SIZES else LATE
         self.unbound, self.next_bound = False, 0 if self.early == EARLY else READY
         self.fruitless = self.ties = 0
-        self.asked = -1
         self.way: Way | None = None
         self.pursuit = Pursuit(task, rng)
 
@@ -154,7 +152,6 @@ class _Search:
             return
         if tried >= (READY if self.early == EARLY else 16 * LATE):
             self._raise(raised(self.task, self.bound, self.best.used))
-            self._ask_sections(stop)
         effort = EFFORT * tried
         while can_build(self.task) and not self.proved:
             room = min(self.task.room_in(self.task.bought(self.bound)), self.best.used - 1)
@@ -165,20 +162,6 @@ class _Search:
             if not verdict.impossible:
                 return
             self._raise(above(self.task, room, self.best.used))
-
-    def _ask_sections(self, stop: Callable[[], bool]) -> None:
-        """Raise the bound if prices for whole sections show that nothing less can be bought."""
-        task = self.task
-        if self.best is None or self.proved or task.start or not (task.strips or task.boards):
-            return
-        room = max(0, task.room_in(task.bought(self.best.used) - task.cloth.sale_unit))
-        if task.free_lengthwise:  # where any length may come up, a little more is asked about
-            room += 1
-        if room == self.asked:
-            return
-        self.asked = room
-        if too_small(task, room, stop):
-            self._raise(above(task, room, self.best.used))
 
     def attempt(self, order: Order, rules: Rules, rng: Random) -> None:
         self.fruitless += 1

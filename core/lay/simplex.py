@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import NamedTuple, TypeAlias
 
-Row: TypeAlias = tuple[str | int, ...]
+Row: TypeAlias = tuple[str, int]
 TINY = 1e-9
 
 
