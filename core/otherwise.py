@@ -18,15 +18,16 @@ from core.lengths import Inches, sale_text
 from core.money import money
 from core.quilt import Frame, Project
 from core.refusal import Refusal
-from core.ways import Chosen, PartPlan, care, haste, lay_out, part_options
+from core.ways import Chosen, PartPlan, haste, lay_out, part_options
 
 
 @dataclass(frozen=True, slots=True)
 class Otherwise:
     """The part at `path` cut otherwise, as `how` says: what is then bought more of each fabric.
 
-    `more` is negative where less is bought; `cost` is None where no price is known. With
-    many copies the other way is laid in haste, and what is said is `about` right.
+    `more` is negative where less is bought; `cost` is None where no price is known.
+    The other way is laid in haste; where that is not proved least, what is said is
+    `about` right.
     """
 
     path: str
@@ -123,7 +124,7 @@ def _compared(project: Project, path: str, how: str, chosen: Chosen, found: Chos
             costs.append(_cost(fabric, by))
     known = [cost for cost in costs if cost is not None]
     cost = sum(known, Fraction(0)) if len(known) == len(costs) else None
-    about = haste(project) < care(project)
+    about = not all(cloth.proved_least for cloth in found.lay.cloths if cloth.placements)
     return Otherwise(path, how, tuple(more), cost, about)
 
 

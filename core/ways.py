@@ -39,7 +39,7 @@ Score: TypeAlias = tuple[int, int, int, Fraction, Fraction, int, Fraction]
 MOST_COMBINATIONS = 32  # beyond this, parts are chosen one after the other
 # With more copies than a few in one lay, every try takes long: ways are told apart by a few
 # tries, and the best is laid with fewer than usual. 30 kits were never laid the worse for it.
-FEW_COPIES, IN_HASTE, WITH_CARE = 3, 12, 100
+FEW_COPIES, IN_HASTE, TO_COMPARE, WITH_CARE = 3, 12, 40, 100
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,7 +153,7 @@ def _tried(
 
 def haste(project: Project) -> int:
     """How many tries a lay is worth that is only compared with."""
-    return IN_HASTE if project.quilt.cut_together > FEW_COPIES else care(project)
+    return IN_HASTE if project.quilt.cut_together > FEW_COPIES else TO_COMPARE
 
 
 def care(project: Project) -> int:
