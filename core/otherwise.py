@@ -72,7 +72,7 @@ def otherwise(project: Project, chosen: Chosen) -> Iterator[Otherwise]:
 def _instead(project: Project, chosen: Chosen, part: PartPlan, other: PartPlan) -> Chosen:
     """The lay with one part cut another way."""
     combination = tuple(other if p is part else p for p in chosen.combination)
-    return lay_out(project, combination, chosen.sizes, haste(project))
+    return lay_out(project, combination, chosen.sizes, haste(project), chosen)
 
 
 def _how(border: BorderPlan) -> str:

@@ -21,14 +21,13 @@ from core.finish.backing import BackingPlan, backing_options
 from core.finish.binding import plan_binding
 from core.finish.binding_plan import BindingPlan
 from core.finish.border import BorderPlan, border_options
-from core.finish.demand import Demand, Wanted, for_copies
+from core.finish.demand import Demand, for_copies
 from core.finish.label import LabelPlan, plan_label
 from core.finish.size import Sizes, sizes_of
 from core.finish.sleeve import SleevePlan, plan_sleeve
 from core.lay.lay import ClothLay, Lay, Unplaced
-from core.lay.problem import Run
 from core.lay.stop import Stop
-from core.lengths import Units
+from core.not_enough import not_enough
 from core.quilt import Project
 from core.refusal import Refusal
 
@@ -80,7 +79,7 @@ def choose(project: Project, most_tries: int | None = None) -> Chosen:
     found = _candidates(project, options, sizes, tries)
     best = min(found, key=lambda found: _score(project, found))
     if best.lay.unplaced:
-        raise _not_enough(project, best)
+        raise not_enough(project, best.demands, best.lay.unplaced[0].name)
     if not matched(best):
         raise Refusal("backing", "no lay matches the print at the seams; choose another cloth")
     return best
@@ -183,14 +182,22 @@ def lay_out(
     combination: Combination,
     sizes: Sizes,
     iterations: int = Stop().iterations,
+    held: Chosen | None = None,
 ) -> Chosen:
-    """One way to cut every part, laid cloth by cloth; each cloth is checked."""
+    """One way to cut every part, laid cloth by cloth; each cloth is checked.
+
+    A cloth of which the same is asked as in `held` lies as it does there.
+    """
     single = [demand for part in combination for demand in part.demands]
     demands = for_copies(single, project.quilt.cut_together)
     cloths: list[ClothLay] = []
     unplaced: list[Unplaced] = []
-    for fabric in project.fabrics:
-        problem = cloth_problem(for_one_lay(fabric, project.quilt.lays), demands)
+    for place, fabric in enumerate(project.fabrics):
+        shared = for_one_lay(fabric, project.quilt.lays)
+        problem = cloth_problem(shared, demands)
+        if held is not None and problem == cloth_problem(shared, held.demands):
+            cloths.append(held.lay.cloths[place])
+            continue
         lay = lay_one(problem, paths_on(fabric, demands), iterations)
         cloths.extend(lay.cloths)
         unplaced.extend(lay.unplaced)
@@ -245,17 +252,6 @@ def matched(found: Chosen) -> bool:
     return len(starts) <= 1
 
 
-class NotEnough(Refusal):
-    """The cloth on hand gives not everything; `name` is what found no room."""
-
-    def __init__(self, path: str, template: str, name: str) -> None:
-        super().__init__(path, template)
-        self.name = name
-
-    def in_units(self, units: Units) -> NotEnough:
-        return self  # it speaks of no length
-
-
 def _refuse_long_repeats(project: Project) -> None:
     """A print whose repeat is longer than any cloth there is cannot be matched on it."""
     for place, fabric in enumerate(project.fabrics):
@@ -270,31 +266,3 @@ def _refuse_long_repeats(project: Project) -> None:
                 repeat=fabric.repeat,
                 longest=longest,
             )
-
-
-def _not_enough(project: Project, found: Chosen) -> NotEnough:
-    """Why not all could be laid: too little cloth where the areas say so, else no lay found."""
-    name = found.lay.unplaced[0].name
-    demand = next(demand for demand in found.demands if demand.wanted.name == name)
-    cloth = demand.wanted.cloth
-    place = [fabric.name for fabric in project.fabrics].index(cloth)
-    wanted = (_area(d.wanted) for d in found.demands if d.wanted.cloth == cloth)
-    on_hand = (piece.across * piece.along * piece.count for piece in project.fabrics[place].on_hand)
-    too_little = sum(wanted, Fraction(0)) > sum(on_hand, Fraction(0))
-    said = (
-        f"the {cloth} on hand is not enough for the {name}"
-        if too_little
-        else f"no way was found to cut the {name} and all else from the {cloth} on hand"
-    )
-    return NotEnough(
-        f"fabrics[{place}].on_hand",
-        f"{said}, and no more may be bought; add cloth on hand or allow buying more",
-        name,
-    )
-
-
-def _area(wanted: Wanted) -> Fraction:
-    """Square inches of cloth that a piece or run takes at the least, all copies."""
-    if isinstance(wanted, Run):
-        return wanted.strip * wanted.needs * wanted.count
-    return wanted.across * wanted.along * wanted.count

@@ -12,10 +12,10 @@ from fractions import Fraction
 
 from core.fabric import Fabric, OnHand
 from core.lengths import INCHES_PER_MM, Inches, Units
+from core.not_enough import NotEnough
 from core.plan import FabricPlan, Plan, make_plan
 from core.quilt import Project
 from core.refusal import Refusal
-from core.ways import NotEnough
 
 MARK, MARK_METRIC = Fraction(1, 16), INCHES_PER_MM
 # The table's usable widths: what cloth sold as 44 in wide measures; common practice, no source.
