@@ -46,6 +46,10 @@ HATCHES: Mapping[str, tuple[Family, ...]] = MappingProxyType(
         "upright": (Family(90, 0.5),),
         "dashes": (Family(90, 0.8, (1.0, 1.0)),),
         "dots": (Family(0, 0.6, (0.15, 1.05)),),
+        "wide rising": (Family(-45, 1.6),),
+        "close falling": (Family(45, 0.45),),
+        "close upright": (Family(90, 0.35),),
+        "stitches": (Family(0, 0.7, (0.7, 0.5)),),
         "zigzag": (Family(60, 1.2, (0.6, 0.6)), Family(-60, 1.2, (0.6, 0.6))),
     }
 )

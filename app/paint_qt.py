@@ -36,7 +36,6 @@ from core.lengths import typeset
 
 LABEL_SIZES = Sizes(least=7.0, easy=10.0, most=14.0)  # pixels
 HATCH_PITCH = 8.0  # pixels, at least
-HATCH_STRENGTH = 0.42  # of the outline's colour in the hatch's, the rest is the fill's
 SMALLEST_HATCHED = 5.0  # pixels; a narrower piece is plain
 MOST_SMOOTH_LINES = 4000  # beyond this, slanted lines are drawn without antialiasing
 _SLACK = 2.0  # pixels that words may take of the padding that a page needs and a screen does not
@@ -104,7 +103,7 @@ class Picture:
                 self._shapes.append(areas)
             else:
                 self._shapes.extend(mark for mark in group if isinstance(mark, Line))
-        self._set_for = 0.0  # the scale that these were set for
+        self._set_for = (0.0, 0.0)  # the scale and the size of words that these were set for
         self._settings: dict[int, Setting | None] = {}
         self._too_small: dict[int, float] = {}  # the largest scale at which a label was left out
 
@@ -159,19 +158,19 @@ class Picture:
         for place, label in enumerate(self._labels):
             if exposed is not None and not exposed.intersects(self._rooms[place]):
                 continue
-            if (setting := self._setting_of(place, label, scale)) is not None:
+            if (setting := self._setting_of(place, label, scale, theme.words)) is not None:
                 room = to_screen.mapRect(self._rooms[place])
                 _paint_words(painter, setting, room, theme[label.role], font)
         painter.restore()
 
-    def _setting_of(self, place: int, label: Label, scale: float) -> Setting | None:
+    def _setting_of(self, place: int, label: Label, scale: float, larger: float) -> Setting | None:
         """How a label is set at this scale; worked out once, and only when it is seen."""
-        if self._set_for != scale:
-            self._set_for, self._settings = scale, {}
+        if self._set_for != (scale, larger):
+            self._set_for, self._settings = (scale, larger), {}
         if scale <= self._too_small.get(place, 0.0):
             return None
         if place not in self._settings:
-            self._settings[place] = setting = _setting(label, scale)
+            self._settings[place] = setting = _setting(label, scale, larger)
             if setting is None:
                 self._too_small[place] = scale
         return self._settings[place]
@@ -186,10 +185,13 @@ def _room(label: Label) -> QRectF:
     return QRectF(x - wide / 2, y - high / 2, wide, high)
 
 
-def _setting(label: Label, scale: float) -> Setting | None:
+def _setting(label: Label, scale: float, larger: float) -> Setting | None:
+    """How a label is set; words that do not go in `larger` go in at their usual sizes."""
     room = (label.room[0] * scale + _SLACK, label.room[1] * scale + _SLACK)
     if max(room) < LABEL_SIZES.least or min(room) < LABEL_SIZES.least / 2:
         return None
+    if larger > 1 and (setting := fit(label.texts, room, text_width, LABEL_SIZES.times(larger))):
+        return setting
     return fit(label.texts, room, text_width, LABEL_SIZES)
 
 
@@ -215,7 +217,7 @@ def _hatch_colour(style: Style) -> str:
     """Between outline and fill. Mixed here: lines that let through are four times as slow."""
     outline, fill = QColor(style.outline), QColor(style.fill)
     mixed = (
-        round(a * HATCH_STRENGTH + b * (1 - HATCH_STRENGTH))
+        round(a * style.strength + b * (1 - style.strength))
         for a, b in zip(outline.getRgb()[:3], fill.getRgb()[:3], strict=True)  # type: ignore[index]
     )
     return QColor(*mixed).name()

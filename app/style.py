@@ -19,7 +19,10 @@ from types import MappingProxyType
 
 @dataclass(frozen=True, slots=True)
 class Style:
-    """One role's look: its fill, outline (also of its lines), words and hatch ("" for none)."""
+    """One role's look: its fill, outline (also of its lines), words and hatch ("" for none).
+
+    `strength` is how much of the outline's colour a hatch has on a screen; the rest is the fill's.
+    """
 
     fill: str
     outline: str
@@ -27,19 +30,22 @@ class Style:
     ink: str = "#1c1c1c"
     width: float = 0.7
     dash: tuple[float, ...] = ()
+    strength: float = 0.42
 
 
 @dataclass(frozen=True, slots=True)
 class Theme:
     """A style for every role, and the table that the cloth lies on.
 
-    `ink` is for words on the table, `chosen` for the ring round a chosen piece.
+    `ink` is for words on the table, `chosen` for the ring round a chosen piece; `words`
+    is how many times their usual size words have on a screen.
     """
 
     table: str
     ink: str
     chosen: str
     styles: Mapping[str, Style]
+    words: float = 1.0
 
     def __getitem__(self, role: str) -> Style:
         return self.styles[role]
@@ -57,6 +63,7 @@ HATCHES: Mapping[str, str] = MappingProxyType(
         "binding": "falling",
         "accent": "upright",
         "sleeve": "grid",
+        "label": "stitches",
         "step now": "rising",
     }
 )

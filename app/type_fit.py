@@ -32,6 +32,10 @@ class Sizes:
     easy: float
     most: float
 
+    def times(self, larger: float) -> Sizes:
+        """All of them so many times as large."""
+        return Sizes(self.least * larger, self.easy * larger, self.most * larger)
+
 
 @dataclass(frozen=True, slots=True)
 class Setting:

@@ -1,20 +1,31 @@
-"""Light and dark: following the system, or as the person chose.
+"""How the window looks: light, dark or in high contrast, its colours, the size of its words.
 
-On "follow the system" the platform's own style and palette stay. A choice gets
-the Fusion style with a palette of ours, since not every platform can be asked
-to change. The canvas takes its theme from what the palette turns out to be.
+On "as the system" the platform's own style and palette stay, and its wish for
+high contrast is followed. A choice gets the Fusion style with a palette of ours,
+since not every platform can be asked to change. The canvas takes its theme from
+what the palette turns out to be.
 """
 
 from __future__ import annotations
 
+from dataclasses import replace
 from enum import Enum
+from typing import TypeVar
 
-from PySide6.QtGui import QColor, QPalette
+from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtGui import QFont, QPalette
 from PySide6.QtWidgets import QApplication
 
-from app.style import SCREEN_DARK, SCREEN_LIGHT, Theme
+from app.colour import contrast
+from app.screen_styles import screen_theme
+from app.style import Theme
+from app.window.memory import Memory
+from app.window.palettes import CONTRAST_DARK, CONTRAST_LIGHT, DARK, LIGHT, Paint
+from app.window.sheet import sheet
 
+Choice = TypeVar("Choice", bound=Enum)
 Roles = QPalette.ColorRole
+Scheme = Qt.ColorScheme
 
 
 class Look(Enum):
@@ -23,88 +34,139 @@ class Look(Enum):
     SYSTEM = "system"
     LIGHT = "light"
     DARK = "dark"
+    CONTRAST_DARK = "contrast"
+    CONTRAST_LIGHT = "contrast on white"
 
 
-_LIGHT = {
-    Roles.Window: "#f4f5f5",
-    Roles.WindowText: "#1f2326",
-    Roles.Base: "#ffffff",
-    Roles.AlternateBase: "#eaecee",
-    Roles.Text: "#1f2326",
-    Roles.PlaceholderText: "#5b6268",
-    Roles.Button: "#f4f5f5",
-    Roles.ButtonText: "#1f2326",
-    Roles.BrightText: "#a3241b",
-    Roles.ToolTipBase: "#ffffff",
-    Roles.ToolTipText: "#1f2326",
-    Roles.Highlight: "#0b57a4",
-    Roles.HighlightedText: "#ffffff",
-    Roles.Link: "#0b57a4",
-    Roles.LinkVisited: "#5b3a94",
+class Colours(Enum):
+    """The pictures' set of colours and hatches; the value is how it is remembered."""
+
+    USUAL = "usual"
+    SAFE = "safe"
+
+
+_PAINTS = {
+    Look.LIGHT: (LIGHT, Scheme.Light),
+    Look.DARK: (DARK, Scheme.Dark),
+    Look.CONTRAST_DARK: (CONTRAST_DARK, Scheme.Dark),
+    Look.CONTRAST_LIGHT: (CONTRAST_LIGHT, Scheme.Light),
 }
-_DARK = {
-    Roles.Window: "#272b2f",
-    Roles.WindowText: "#e6e9eb",
-    Roles.Base: "#1f2327",
-    Roles.AlternateBase: "#32373c",
-    Roles.Text: "#e6e9eb",
-    Roles.PlaceholderText: "#a3abb2",
-    Roles.Button: "#32373c",
-    Roles.ButtonText: "#e6e9eb",
-    Roles.BrightText: "#ff9d92",
-    Roles.ToolTipBase: "#32373c",
-    Roles.ToolTipText: "#e6e9eb",
-    Roles.Highlight: "#3a7dbd",
-    Roles.HighlightedText: "#ffffff",
-    Roles.Link: "#8ec7ff",
-    Roles.LinkVisited: "#c3aef0",
-}
-_FAINT = (Roles.WindowText, Roles.Text, Roles.ButtonText)
-
-# Sizes and gaps only; every colour comes from the palette.
-SHEET = """
-QLabel#group { font-weight: bold; padding: 4px 0 2px 0; }
-QLabel#problem { color: %s; }
-QLabel#banner { color: %s; padding: 6px 10px; }
-QLabel#note { color: palette(placeholder-text); }
-QFrame#warned { border: 1px solid %s; border-left: 5px solid %s; }
-QToolButton#add::menu-indicator, QToolButton#part-menu::menu-indicator { image: none; width: 0; }
-QToolButton#part-menu { padding: 3px 8px; }
-QGraphicsView { border: 2px solid transparent; }
-QGraphicsView:focus { border: 2px solid palette(highlight); }
-"""
+# Percent of the system's own size of letters.
+TEXT_SIZES = (100, 125, 150, 175, 200)
+PURE = 20.0  # to one: only black and white are further apart, and only high contrast has them
 
 
-class Appearance:
-    """The application's look."""
+class Appearance(QObject):
+    """The application's look. Emits `changed` when pictures are to be painted anew."""
+
+    changed = Signal()
 
     def __init__(self, application: QApplication) -> None:
+        super().__init__()
         self._application = application
         self._own_style = application.style().objectName()
+        self._own_font = QFont(application.font())
         self.look = Look.SYSTEM
+        self.colours = Colours.USUAL
+        self.text_percent = TEXT_SIZES[0]
         self._dress()
 
     def wear(self, look: Look) -> None:
         """Change the look of every window."""
         self.look = look
+        hints = self._application.styleHints()
         if look is Look.SYSTEM:
+            hints.unsetColorScheme()
             self._application.setStyle(self._own_style)
             self._application.setPalette(QPalette())
         else:
+            paint, scheme = _PAINTS[look]
+            hints.setColorScheme(scheme)
             self._application.setStyle("Fusion")
-            self._application.setPalette(_palette(_DARK if look is Look.DARK else _LIGHT))
-        self._dress()
+            self._application.setPalette(paint.palette())
+        self.follow()
 
-    def _dress(self) -> None:
-        dark = is_dark(self._application.palette())
-        problem, mind = ("#ff9d92", "#d9a441") if dark else ("#a3241b", "#9a6a00")
-        sheet = SHEET % (problem, problem, mind, mind)
-        if self._application.styleSheet() != sheet:
-            self._application.setStyleSheet(sheet)
+    def paint_in(self, colours: Colours) -> None:
+        """Change the pictures' set of colours."""
+        self.colours = colours
+        self.changed.emit()
+
+    def write_at(self, percent: int) -> None:
+        """Write everything at so many percent of the system's size: one of `TEXT_SIZES`."""
+        if percent != self.text_percent:
+            self.text_percent = percent
+            font = QFont(self._own_font)
+            if self._own_font.pixelSize() > 0:
+                font.setPixelSize(round(self._own_font.pixelSize() * percent / 100))
+            else:
+                font.setPointSizeF(self._own_font.pointSizeF() * percent / 100)
+            self._application.setFont(font)
+            self.follow()
+
+    def write_larger(self) -> None:
+        """One step larger, if there is one."""
+        self.write_at(next((s for s in TEXT_SIZES if s > self.text_percent), TEXT_SIZES[-1]))
+
+    def write_smaller(self) -> None:
+        """One step smaller, down to the system's own size."""
+        smaller = [size for size in TEXT_SIZES if size < self.text_percent]
+        self.write_at(smaller[-1] if smaller else TEXT_SIZES[0])
+
+    def write_usual(self) -> None:
+        """As large as the system writes."""
+        self.write_at(TEXT_SIZES[0])
+
+    def recall(self, memory: Memory) -> None:
+        """Look as last time, and remember every change; what cannot be read is as usual."""
+        self.colours = _known(Colours, memory.text("colours", ""), Colours.USUAL)
+        percent = memory.text("text size", "")
+        if percent in map(str, TEXT_SIZES):
+            self.write_at(int(percent))
+        self.wear(_known(Look, memory.text("look", ""), Look.SYSTEM))
+        self.changed.connect(lambda: self._keep(memory))
+
+    def _keep(self, memory: Memory) -> None:
+        memory.keep("look", self.look.value)
+        memory.keep("colours", self.colours.value)
+        memory.keep("text size", str(self.text_percent))
 
     def follow(self) -> None:
-        """The system's palette changed."""
+        """What the palette or the letters are has changed."""
         self._dress()
+        self.changed.emit()
+
+    @property
+    def contrast(self) -> bool:
+        """Whether high contrast was chosen, here or in the system."""
+        if self.look is Look.SYSTEM:
+            return system_wants_contrast(self._application)
+        return self.look in (Look.CONTRAST_DARK, Look.CONTRAST_LIGHT)
+
+    def theme(self) -> Theme:
+        """What pictures are painted in."""
+        theme = screen_theme(
+            dark=is_dark(self._application.palette()),
+            contrast=self.contrast,
+            safe=self.colours is Colours.SAFE,
+        )
+        larger = self.text_percent / 100
+        return theme if larger == theme.words else replace(theme, words=larger)
+
+    def _dress(self) -> None:
+        text = sheet(self._paint(), contrast=self.contrast, percent=self.text_percent)
+        if self._application.styleSheet() != text:
+            self._application.setStyleSheet(text)
+
+    def _paint(self) -> Paint:
+        dark = is_dark(self._application.palette())
+        if self.contrast:
+            return CONTRAST_DARK if dark else CONTRAST_LIGHT
+        return DARK if dark else LIGHT
+
+
+def _known(kind: type[Choice], text: str, usual: Choice) -> Choice:
+    """The choice that was remembered as `text`."""
+    return next((choice for choice in kind if choice.value == text), usual)
 
 
 def is_dark(palette: QPalette) -> bool:
@@ -112,17 +174,16 @@ def is_dark(palette: QPalette) -> bool:
     return palette.color(Roles.WindowText).lightness() > palette.color(Roles.Window).lightness()
 
 
-def theme_for(palette: QPalette) -> Theme:
-    """The canvas's theme that goes with a palette."""
-    return SCREEN_DARK if is_dark(palette) else SCREEN_LIGHT
+def system_wants_contrast(application: QApplication) -> bool:
+    """Whether the system asks for high contrast: by its setting, or by a black and white palette.
 
-
-def _palette(colours: dict[QPalette.ColorRole, str]) -> QPalette:
-    palette = QPalette(QColor(colours[Roles.Button]), QColor(colours[Roles.Window]))
-    for role, colour in colours.items():
-        palette.setColor(role, QColor(colour))
-    for role in _FAINT:
-        faint = QColor(colours[Roles.PlaceholderText])
-        faint.setAlphaF(0.6)
-        palette.setColor(QPalette.ColorGroup.Disabled, role, faint)
-    return palette
+    Qt tells the setting since 6.10; before that the palette alone does.
+    """
+    accessibility = getattr(application.styleHints(), "accessibility", None)
+    if accessibility is not None:
+        asked = accessibility().contrastPreference()
+        if asked == Qt.ContrastPreference.HighContrast:
+            return True
+    palette = application.palette()
+    words, ground = palette.color(Roles.WindowText), palette.color(Roles.Window)
+    return contrast(words.name(), ground.name()) >= PURE

@@ -10,7 +10,7 @@ from PySide6.QtGui import QFileOpenEvent, QIcon
 from PySide6.QtWidgets import QApplication
 
 from app.assets import asset
-from app.window.appearance import Appearance, Look
+from app.window.appearance import Appearance
 from app.window.document import Document
 from app.window.files import new_project
 from app.window.main_window import MainWindow
@@ -56,7 +56,7 @@ def _run(application: QApplication, planner: Planner, project_path: Path | None)
     application.setWindowIcon(QIcon(str(asset("icon.svg"))))
     memory = Memory(QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, "Crossgrain"))
     appearance = Appearance(application)
-    appearance.wear(Look(memory.text("look", Look.SYSTEM.value)))
+    appearance.recall(memory)
     document = Document(_first_project(project_path))
     FaultWatch(document).install()
     window = MainWindow(document, planner, memory, appearance)

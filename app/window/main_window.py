@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QLabel, QMainWindow, QSplitter
 from app.packet.choice import PacketChoice
 from app.packet.paper import Format, Paper
 from app.window.answer_panel import AnswerPanel
-from app.window.appearance import Appearance, theme_for
+from app.window.appearance import Appearance
 from app.window.asker import Asker, Dialogs
 from app.window.autosave import Autosave
 from app.window.centre import Centre
@@ -84,7 +84,7 @@ class MainWindow(QMainWindow):
         self.statusBar().addPermanentWidget(self.finished)
         self.setAcceptDrops(True)
         self.resize(1280, 780)
-        self.centre.set_theme(theme_for(self.palette()))
+        self._repaint()
 
     def _connect(self) -> None:
         document = self.document
@@ -105,6 +105,7 @@ class MainWindow(QMainWindow):
         self.centre.taken.connect(self._take)
         self.centre.banner.go.clicked.connect(self._go_to_problem)
         self.parts.said.connect(self.tell)
+        self.appearance.changed.connect(self._repaint)
         self._problem = ""
 
     def tell(self, sentence: str) -> None:
@@ -226,7 +227,9 @@ class MainWindow(QMainWindow):
         super().changeEvent(event)
         if event.type() == QEvent.Type.PaletteChange and hasattr(self, "centre"):
             self.appearance.follow()
-            self.centre.set_theme(theme_for(self.palette()))
+
+    def _repaint(self) -> None:
+        self.centre.set_theme(self.appearance.theme())
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:  # noqa: N802 - Qt's name
         if _dropped(event) is not None:

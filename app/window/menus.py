@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QWidget
 
 from app.packet.paper import Paper
 from app.window import help_pages
-from app.window.appearance import Look
+from app.window.appearance import TEXT_SIZES, Colours, Look
 from app.window.sizes import KEY, SizesDialog, remembered_sizes
 from core.lengths import Units
 from core.sizes import QuiltSizes, dumps
@@ -21,10 +21,17 @@ from core.sizes import QuiltSizes, dumps
 if TYPE_CHECKING:
     from app.window.main_window import MainWindow
 
-Value = TypeVar("Value", bound=Enum)
+Value = TypeVar("Value", bound=Enum | int)
 Keys = QKeySequence.StandardKey
 UNITS = {Units.INCHES: "Inches", Units.CENTIMETRES: "Centimetres", Units.MILLIMETRES: "Millimetres"}
-LOOKS = {Look.SYSTEM: "Follow the system", Look.LIGHT: "Light", Look.DARK: "Dark"}
+LOOKS = {
+    Look.SYSTEM: "As the &System",
+    Look.LIGHT: "&Light",
+    Look.DARK: "&Dark",
+    Look.CONTRAST_DARK: "&High Contrast",
+    Look.CONTRAST_LIGHT: "High Contrast on &White",
+}
+COLOURS = {Colours.USUAL: "&Usual", Colours.SAFE: "&Colour-blind Safe"}
 PAPERS = {Paper.LETTER: "Letter", Paper.A4: "A4"}
 PARTS = {"fabrics": "&Fabric", "borders": "&Border"}
 
@@ -38,6 +45,7 @@ class Menus:
         self._listed: list[QAction] = []
         self._sized_for: Units | None = None
         self.units: dict[Units, QAction] = {}
+        self.letters: dict[int, QAction] = {}
         self._file()
         self._edit()
         self._parts()
@@ -72,7 +80,7 @@ class Menus:
         for value, text in words.items():
             action = self._action(menu, text, _bound(act, value))
             action.setCheckable(True)
-            action.setChecked(value is chosen)
+            action.setChecked(value == chosen)
             group.addAction(action)
             actions[value] = action
         return actions
@@ -177,12 +185,28 @@ class Menus:
         self._action(menu, "Fill the &Width", centre.fit_width, "Ctrl+9")
         self._action(menu, "Show &Everything", centre.fit_all, "Ctrl+0")
         menu.addSeparator()
-        looks = menu.addMenu("&Appearance")
-        self._choices(looks, LOOKS, self._window.appearance.look, self._wear)
+        self._ease(menu)
 
-    def _wear(self, look: Look) -> None:
-        self._window.appearance.wear(look)
-        self._window.memory.keep("look", look.value)
+    def _ease(self, menu: QMenu) -> None:
+        """What makes the window easier on the eyes."""
+        appearance = self._window.appearance
+        self.looks = self._choices(
+            menu.addMenu("&Appearance"), LOOKS, appearance.look, appearance.wear
+        )
+        sets = menu.addMenu("&Colours")
+        self.colours = self._choices(sets, COLOURS, appearance.colours, appearance.paint_in)
+        letters = menu.addMenu("&Text Size")
+        self._action(letters, "&Larger Text", appearance.write_larger, "Ctrl+Shift+L")
+        self._action(letters, "&Smaller Text", appearance.write_smaller, "Ctrl+Shift+K")
+        self._action(letters, "&Usual Text", appearance.write_usual, "Ctrl+Shift+U")
+        letters.addSeparator()
+        words = {percent: f"{percent} %" for percent in TEXT_SIZES}
+        chosen = appearance.text_percent
+        self.letters = self._choices(letters, words, chosen, appearance.write_at)
+        appearance.changed.connect(self._show_text_size)
+
+    def _show_text_size(self) -> None:
+        self.letters[self._window.appearance.text_percent].setChecked(True)
 
     def _help(self) -> None:
         window = self._window

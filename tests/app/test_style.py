@@ -6,6 +6,7 @@ from itertools import combinations
 
 import pytest
 
+from app.colour import contrast
 from app.hatch import HATCHES
 from app.style import PAPER_COLOUR, PAPER_GREY, SCREEN_DARK, SCREEN_LIGHT, Theme
 from core.drawing.marks import ROLES
@@ -19,20 +20,6 @@ THEMES = {
 every_theme = pytest.mark.parametrize("theme", THEMES.values(), ids=THEMES.keys())
 PARTS = ("border", "border corner", "backing", "batting", "binding", "sleeve")
 WORDED = (*PARTS, "cloth", "selvage", "straightening", "offcut", "top", "note", "ruler")
-
-
-def contrast(one: str, other: str) -> float:
-    """WCAG 2.2 contrast ratio, 1 … 21 (https://www.w3.org/TR/WCAG22/#dfn-contrast-ratio)."""
-    dark, light = sorted((_luminance(one), _luminance(other)))
-    return (light + 0.05) / (dark + 0.05)
-
-
-def _luminance(colour: str) -> float:
-    channels = [int(colour[i : i + 2], 16) / 255 for i in (1, 3, 5)]
-    red, green, blue = (
-        c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in channels
-    )
-    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
 
 
 @every_theme

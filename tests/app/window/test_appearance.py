@@ -1,0 +1,152 @@
+"""Light, dark, high contrast; colours; the size of words: each switched, remembered, seen."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+from PySide6.QtGui import QColor, QPalette
+from PySide6.QtWidgets import QApplication
+
+from app.colour import contrast
+from app.screen_styles import CONTRAST_DARK, CONTRAST_LIGHT, SAFE_DARK, SAFE_LIGHT
+from app.style import SCREEN_DARK, SCREEN_LIGHT
+from app.window.appearance import (
+    TEXT_SIZES,
+    Appearance,
+    Colours,
+    Look,
+    is_dark,
+    system_wants_contrast,
+)
+from app.window.main_window import MainWindow
+from app.window.memory import Memory
+from app.window.palettes import CONTRAST_DARK as DARK_PAINT
+from app.window.palettes import CONTRAST_LIGHT as LIGHT_PAINT
+from app.window.palettes import DARK, LIGHT, Paint
+
+Roles = QPalette.ColorRole
+WORDS_ON = [
+    (Roles.WindowText, Roles.Window),
+    (Roles.PlaceholderText, Roles.Window),
+    (Roles.Text, Roles.Base),
+    (Roles.Text, Roles.AlternateBase),
+    (Roles.PlaceholderText, Roles.Base),
+    (Roles.Link, Roles.Base),
+    (Roles.LinkVisited, Roles.Base),
+    (Roles.BrightText, Roles.Window),
+    (Roles.ButtonText, Roles.Button),
+    (Roles.ToolTipText, Roles.ToolTipBase),
+    (Roles.HighlightedText, Roles.Highlight),
+]
+PAINTS = [(LIGHT, 4.5), (DARK, 4.5), (LIGHT_PAINT, 7.0), (DARK_PAINT, 7.0)]
+
+
+@pytest.fixture
+def appearance(qapp: QApplication) -> Iterator[Appearance]:
+    appearance = Appearance(qapp)
+    yield appearance
+    appearance.write_usual()
+    appearance.wear(Look.SYSTEM)
+
+
+@pytest.mark.parametrize(("paint", "least"), PAINTS, ids=["light", "dark", "white", "black"])
+def test_words_in_the_window_read_on_their_ground(paint: Paint, least: float) -> None:
+    # WCAG 2.2: 4.5:1 is criterion 1.4.3, 7:1 is criterion 1.4.6.
+    colours = paint.colours
+    for words, ground in WORDS_ON:
+        assert contrast(colours[words], colours[ground]) >= least, (words, ground)
+    assert contrast(paint.problem, colours[Roles.Window]) >= least
+    # 3:1 is WCAG 2.2 criterion 1.4.11: the frame round what to mind.
+    assert contrast(paint.mind, colours[Roles.Window]) >= 3
+
+
+@pytest.mark.parametrize(
+    ("look", "theme"),
+    [
+        (Look.LIGHT, SCREEN_LIGHT),
+        (Look.DARK, SCREEN_DARK),
+        (Look.CONTRAST_DARK, CONTRAST_DARK),
+        (Look.CONTRAST_LIGHT, CONTRAST_LIGHT),
+    ],
+)
+def test_each_look_has_its_theme(appearance: Appearance, look: Look, theme: object) -> None:
+    appearance.wear(look)
+    assert appearance.theme() is theme
+
+
+@pytest.mark.parametrize(("look", "theme"), [(Look.LIGHT, SAFE_LIGHT), (Look.DARK, SAFE_DARK)])
+def test_the_safe_colours_come_light_and_dark(
+    appearance: Appearance, look: Look, theme: object
+) -> None:
+    appearance.wear(look)
+    appearance.paint_in(Colours.SAFE)
+    assert appearance.theme() is theme
+
+
+def test_a_black_and_white_palette_of_the_system_means_high_contrast(
+    appearance: Appearance, qapp: QApplication
+) -> None:
+    appearance.wear(Look.SYSTEM)
+    assert not system_wants_contrast(qapp)
+    palette = QPalette(QColor("#000000"))
+    palette.setColor(Roles.WindowText, QColor("#ffffff"))
+    qapp.setPalette(palette)
+    assert appearance.theme() is CONTRAST_DARK
+
+
+def test_words_grow_and_shrink_by_steps(appearance: Appearance, qapp: QApplication) -> None:
+    usual = qapp.font().pointSizeF()
+    for percent in TEXT_SIZES[1:]:
+        appearance.write_larger()
+        assert qapp.font().pointSizeF() == pytest.approx(usual * percent / 100, rel=0.05)
+    appearance.write_larger()
+    assert appearance.text_percent == 200
+    assert appearance.theme().words == 2
+    appearance.write_smaller()
+    assert appearance.text_percent == 175
+    appearance.write_usual()
+    assert qapp.font().pointSizeF() == usual
+
+
+def test_choices_are_remembered(appearance: Appearance, memory: Memory, qapp: QApplication) -> None:
+    appearance.recall(memory)
+    appearance.wear(Look.CONTRAST_LIGHT)
+    appearance.paint_in(Colours.SAFE)
+    appearance.write_at(150)
+    appearance.write_usual()
+    appearance.write_at(175)
+    again = Appearance(qapp)
+    again.recall(memory)
+    assert (again.look, again.colours) == (Look.CONTRAST_LIGHT, Colours.SAFE)
+    assert again.text_percent == 175
+
+
+@pytest.mark.parametrize("key", ["look", "colours", "text size"])
+def test_what_cannot_be_read_is_as_usual(appearance: Appearance, memory: Memory, key: str) -> None:
+    memory.keep(key, "plaid")
+    appearance.recall(memory)
+    assert (appearance.look, appearance.colours) == (Look.SYSTEM, Colours.USUAL)
+    assert appearance.text_percent == 100
+
+
+def test_the_menu_switches_looks_colours_and_letters(window: MainWindow) -> None:
+    menus, appearance, yardage = window.menus, window.appearance, window.centre.yardage
+    menus.looks[Look.CONTRAST_DARK].trigger()
+    assert yardage.theme is CONTRAST_DARK
+    menus.looks[Look.DARK].trigger()
+    menus.colours[Colours.SAFE].trigger()
+    assert yardage.theme is SAFE_DARK
+    assert is_dark(window.palette())
+    menus.letters[150].trigger()
+    assert (yardage.theme.words, menus.letters[150].isChecked()) == (1.5, True)
+    appearance.write_larger()
+    assert menus.letters[175].isChecked()
+    appearance.write_usual()
+    assert yardage.theme is SAFE_DARK
+
+
+def test_the_keys_for_letters_are_no_other_commands_keys(window: MainWindow) -> None:
+    keys = [key for _, key in window.menus.shortcuts()]
+    assert len(keys) == len(set(keys))
+    assert {"Larger Text", "Smaller Text", "Usual Text"} <= dict(window.menus.shortcuts()).keys()
