@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Set
 from contextlib import contextmanager
 
-from PySide6.QtCore import QModelIndex, Signal
+from PySide6.QtCore import QEvent, QModelIndex, Signal
 from PySide6.QtWidgets import QFrame, QTabWidget, QVBoxLayout, QWidget
 
 from app.window import answer_rows
@@ -19,7 +19,8 @@ NEAR_EDGE = (
     "is at the bottom. Selvages are not counted: trim them off, or measure from inside them."
 )
 
-LEAST_WIDTH, LEAST_LETTERS, LEAST_LINES = 320, 36, 12  # pixels, and in type of any size
+# Pixels, and letters and lines of any size; the width of letters is asked for up to a limit.
+LEAST_WIDTH, MOST_LEAST_WIDTH, LEAST_LETTERS, LEAST_LINES = 320, 380, 36, 12
 
 
 class AnswerPanel(QWidget):
@@ -70,14 +71,23 @@ class AnswerPanel(QWidget):
         column.addWidget(self.warned)
         column.addSpacing(8)
         column.addWidget(self.tabs, 1)
-        letters = self.fontMetrics()
-        self.setMinimumWidth(max(LEAST_WIDTH, LEAST_LETTERS * letters.averageCharWidth()))
-        self.tabs.setMinimumHeight(LEAST_LINES * letters.lineSpacing())
+        self._take_room()
         self.cut.selectionModel().selectionChanged.connect(self._parts_chosen)
         self.pieces.selectionModel().selectionChanged.connect(self._pieces_chosen)
         self.tabs.currentChanged.connect(self._list_pieces)
         self.notes.activated.connect(self._followed)
         self.notes.setToolTip("Press Enter, or click twice, to go to the field")
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange and hasattr(self, "tabs"):
+            self._take_room()
+
+    def _take_room(self) -> None:
+        letters = self.fontMetrics()
+        wanted = LEAST_LETTERS * letters.averageCharWidth()
+        self.setMinimumWidth(min(max(LEAST_WIDTH, wanted), MOST_LEAST_WIDTH))
+        self.tabs.setMinimumHeight(LEAST_LINES * letters.lineSpacing())
 
     def show_plan(self, plan: Plan) -> None:
         """Put the plan into words."""

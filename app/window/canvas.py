@@ -16,6 +16,7 @@ from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
     QColor,
+    QFont,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -92,7 +93,9 @@ class Canvas(QGraphicsView):
         if self._items:
             return
         painter.resetTransform()
-        painter.setFont(canvas_font())
+        font = QFont(canvas_font())
+        font.setPointSizeF(self.font().pointSizeF())
+        painter.setFont(font)
         painter.setPen(QColor(self.theme.ink))
         painter.drawText(self.viewport().rect(), CENTRED, self._empty_words)
 
@@ -101,7 +104,7 @@ class Canvas(QGraphicsView):
         self.theme = theme
         self.setBackgroundBrush(QColor(theme.table))
         for item in self._items:
-            item.theme = theme
+            item.wear(theme)
         self.viewport().update()
 
     def choose(self, keys: frozenset[str]) -> None:

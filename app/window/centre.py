@@ -58,6 +58,7 @@ class Centre(QWidget):
 
     def __init__(self, comparer: Planner) -> None:
         super().__init__()
+        self._plan: Plan | None = None
         self.banner = Banner()
         self.yardage = YardageView()
         self.quilt = QuiltView()
@@ -118,13 +119,17 @@ class Centre(QWidget):
 
     def show_plan(self, plan: Plan) -> None:
         """Draw a plan, in every picture."""
+        self._plan = plan
         for picture in self.pictures:
             picture.show_plan(plan)
 
     def set_theme(self, theme: Theme) -> None:
-        """Draw in another theme."""
+        """Draw in another theme; larger words need room of their own."""
+        larger = theme.words != self.yardage.theme.words
         for view in (*self.pictures, self.side_by_side, self.staircase):
             view.set_theme(theme)
+        if larger and self._plan is not None:
+            self.show_plan(self._plan)
 
     def choose(self, keys: frozenset[str]) -> None:
         """Ring these pieces, in every picture."""

@@ -1,13 +1,15 @@
-"""A column of widgets that scrolls up and down, and is never narrower than they are."""
+"""A column of widgets that scrolls up and down, and sideways only for very large letters."""
 
 from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication, QEvent, QObject, Qt, QTimer
 from PySide6.QtWidgets import QFrame, QScrollArea, QWidget
 
+MOST_WIDTH = 420  # pixels: two such columns leave a small laptop's screen room for a picture
+
 
 class ColumnScroll(QScrollArea):
-    """Follows the width that its column needs, so that a large type size hides nothing."""
+    """Follows the width that its column needs up to `MOST_WIDTH`; what is wider is scrolled to."""
 
     def __init__(self, column: QWidget, least_width: int = 0) -> None:
         super().__init__()
@@ -16,7 +18,6 @@ class ColumnScroll(QScrollArea):
         self.setWidget(column)
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._widen()
 
@@ -29,7 +30,7 @@ class ColumnScroll(QScrollArea):
     def _widen(self) -> None:
         needed = max(self.column.minimumSizeHint().width(), self.column.minimumWidth())
         bar = self.verticalScrollBar().sizeHint().width()
-        self.setMinimumWidth(max(self._least_width, needed + bar))
+        self.setMinimumWidth(min(max(self._least_width, needed + bar), MOST_WIDTH))
 
     def bring_into_view(self, place: QWidget) -> None:
         """Scroll to `place`, above all to its cursor, once what was unfolded has its size."""

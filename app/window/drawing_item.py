@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from app.paint_qt import Picture, canvas_font, text_width
 from app.style import Theme
+from app.type_fit import LEADING, limited, wrap
 from core.drawing.marks import Drawing
 
-HEADROOM = 6.0  # inches kept above a drawing for its title
+HEADROOM = 6.0  # inches kept above a drawing for its title, in letters of the usual size
 TITLE_SHARE = 0.5  # of the headroom, for the letters
 TITLE_SIZE = 14.0  # pixels, at most
 SMALLEST_TITLE = 7.0
-MOST_TITLE = 100.0  # inches; a longer title is cut short in its middle
+MOST_TITLE = 100.0  # inches; a longer title is broken, unless its drawing is wider
+MOST_LINES = 2
 
 
 class DrawingItem(QGraphicsItem):
@@ -25,27 +27,46 @@ class DrawingItem(QGraphicsItem):
         self.picture = Picture(drawing)
         self.title = title
         self.theme = theme
+        self.lines: list[str] = []
+        self._wrap()
         self.chosen: frozenset[str] = frozenset()
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
 
     def boundingRect(self) -> QRectF:  # noqa: N802 - Qt's name
-        drawing = self.picture.drawing
-        headroom = HEADROOM if self.title else 0.0
-        title = min(text_width(self.title) * TITLE_SHARE * HEADROOM, MOST_TITLE)
+        drawing, above = self.picture.drawing, self.above
+        title = max((text_width(line) * self._letters for line in self.lines), default=0.0)
         width = max(drawing.width, title)
-        return QRectF(-0.5, -headroom, width + 1, drawing.height + headroom + 0.5)
+        return QRectF(-0.5, -above, width + 1, drawing.height + above + 0.5)
+
+    @property
+    def _letters(self) -> float:
+        """The size of the title's letters in inches, until the zoom makes them too large."""
+        return TITLE_SHARE * HEADROOM * self.theme.words
+
+    @property
+    def above(self) -> float:
+        """Inches kept above the drawing for its title."""
+        if not self.lines:
+            return 0.0
+        return HEADROOM * self.theme.words + (len(self.lines) - 1) * LEADING * self._letters
+
+    def _wrap(self) -> None:
+        """Break a title that is much longer than the drawing; more lines than two are cut short."""
+        room = max(self.picture.drawing.width, MOST_TITLE)
+        lines = wrap(self.title, room, text_width, self._letters) if self.title else []
+        self.lines = limited(lines, MOST_LINES, room, text_width, self._letters)
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
         scale = option.levelOfDetailFromTransform(painter.worldTransform())
         self.picture.paint(painter, scale, self.theme, self.chosen, option.exposedRect)
-        size = min(TITLE_SIZE, TITLE_SHARE * HEADROOM * scale)
-        if self.title and size >= SMALLEST_TITLE:
-            self._paint_title(painter, size, self.boundingRect().width() * scale)
+        size = min(TITLE_SIZE * self.theme.words, self._letters * scale)
+        if self.lines and size >= SMALLEST_TITLE:
+            self._paint_title(painter, size)
 
-    def _paint_title(self, painter: QPainter, size: float, room: float) -> None:
-        """The title, on the table above the drawing, in `room` pixels."""
+    def _paint_title(self, painter: QPainter, size: float) -> None:
+        """The title, on the table above the drawing."""
         at = painter.worldTransform().map(QPointF(0, 0))
         font = QFont(canvas_font())
         font.setPixelSize(int(size))
@@ -53,10 +74,16 @@ class DrawingItem(QGraphicsItem):
         painter.setWorldTransform(QTransform())
         painter.setFont(font)
         painter.setPen(QColor(self.theme.ink))
-        metrics = QFontMetricsF(font)
-        shown = metrics.elidedText(self.title, Qt.TextElideMode.ElideMiddle, room)
-        painter.drawText(QPointF(at.x(), at.y() - metrics.descent() - 4), shown)
+        last = at.y() - QFontMetricsF(font).descent() - 4
+        for above, line in enumerate(reversed(self.lines)):
+            painter.drawText(QPointF(at.x(), last - above * LEADING * size), line)
         painter.restore()
+
+    def wear(self, theme: Theme) -> None:
+        """Be painted in another theme."""
+        self.prepareGeometryChange()
+        self.theme = theme
+        self._wrap()
 
     def choose(self, keys: frozenset[str]) -> None:
         """Ring these pieces."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtWidgets import QListWidget, QListWidgetItem
 
 from core.lengths import Units
@@ -42,6 +42,11 @@ class FabricsEditor(QListWidget):
         """As high as its rows; a list is else taken to need room for several."""
         return QSize(super().minimumSizeHint().width(), self.minimumHeight())
 
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange and hasattr(self, "_offered"):
+            self._take_height()
+
     def commit(self) -> None:
         """A tick is handed over at once; nothing is left to do."""
 
@@ -58,6 +63,9 @@ class FabricsEditor(QListWidget):
             self.addItem(item)
         self.setCurrentRow(here)
         self.blockSignals(False)
+        self._take_height()
+
+    def _take_height(self) -> None:
         rows = max(1, min(len(self._offered), _ROWS_SHOWN))
         self.setFixedHeight(rows * max(self.sizeHintForRow(0), 18) + 2 * self.frameWidth())
 

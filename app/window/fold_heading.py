@@ -12,7 +12,7 @@ from PySide6.QtWidgets import (
     QStyleOptionFocusRect,
 )
 
-ARROW = 12
+ARROW_SHARE = 0.7  # of the height of the letters
 GAP = 8
 
 
@@ -49,10 +49,12 @@ class FoldHeading(QAbstractButton):
         room = self.rect().adjusted(GAP, 0, -GAP, 0)
         if self.underMouse():
             painter.fillRect(self.rect(), self.palette().color(QPalette.ColorRole.AlternateBase))
-        self._paint_arrow(painter, QRect(room.left(), room.center().y() - 5, ARROW, ARROW))
         metrics = QFontMetrics(self._title_font())
+        arrow = round(metrics.height() * ARROW_SHARE)
+        top = room.center().y() - arrow // 2 + 1
+        self._paint_arrow(painter, QRect(room.left(), top, arrow, arrow))
         text = f"{self.text()} !" if self.trouble else self.text()
-        left = room.left() + ARROW + GAP
+        left = room.left() + arrow + GAP
         title = metrics.elidedText(text, Qt.TextElideMode.ElideRight, room.right() - left)
         painter.setFont(self._title_font())
         painter.setPen(self.palette().color(QPalette.ColorRole.WindowText))

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import QSize
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QLabel, QToolButton, QWidget
+
+SCREEN_SHARE = 0.9  # of the screen, for a dialog at most
 
 
 def group_title(text: str) -> QLabel:
@@ -52,6 +55,14 @@ def quiet_button(text: str, name: str = "") -> QToolButton:
         button.setAccessibleName(name)
         button.setToolTip(name)
     return button
+
+
+def open_at(dialog: QWidget, letters: int, lines: int) -> None:
+    """Make a dialog so many letters wide and lines high, but no larger than the screen."""
+    metrics = dialog.fontMetrics()
+    wanted = QSize(letters * metrics.averageCharWidth(), lines * metrics.lineSpacing())
+    room = dialog.screen().availableGeometry().size() * SCREEN_SHARE
+    dialog.resize(wanted.boundedTo(room))
 
 
 def leave(going: QWidget, near: QWidget) -> None:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayo
 
 from app.cautions import CAUTIONS
 from app.version import version_text
+from app.window.furniture import open_at
 from app.window.words import ABOUT, WORDS
 
 
@@ -29,8 +30,7 @@ class HelpPage(QDialog):
         column = QVBoxLayout(self)
         column.addWidget(self.text)
         column.addWidget(buttons)
-        metrics = self.fontMetrics()
-        self.resize(84 * metrics.averageCharWidth(), lines * metrics.lineSpacing())
+        open_at(self, 84, lines)
 
 
 def cautions(parent: QWidget) -> HelpPage:

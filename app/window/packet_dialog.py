@@ -34,7 +34,7 @@ from app.packet.choice import (
 from app.packet.packet import packet_pages
 from app.packet.page import Page
 from app.packet.paper import Format, Paper
-from app.window.furniture import Sentence
+from app.window.furniture import Sentence, open_at
 from app.window.packet_paint import paint_page, print_all
 from core.plan import Plan
 from core.refusal import Refusal
@@ -140,7 +140,7 @@ class PacketDialog(QDialog):
         whole = QVBoxLayout(self)
         whole.addLayout(both, 1)
         whole.addLayout(doing)
-        self.resize(self.fontMetrics().averageCharWidth() * 130, self.fontMetrics().height() * 44)
+        open_at(self, 130, 44)
 
     def _listen(self) -> None:
         self.kinds.itemChanged.connect(lambda _: self._soon.start())

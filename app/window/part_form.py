@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import cast
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, Qt, QTimer, Signal
 from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
 
 from app.window.editors import Editor, FabricEditor, editor_for
@@ -17,6 +17,8 @@ from app.window.length_editor import LengthEditor
 from core.lengths import Units
 
 HINT_PAUSE_MS = 700
+LINE_AIR = 10  # pixels, above and below the letters of a field
+MOST_LABEL = 240  # pixels; longer labels stand above their fields
 _LABELS = [f.label for kind in (*PARTS, *INNER) for f in kind.fields if f.kind is not Kind.FLAG]
 LONGEST_LABEL = max(_LABELS, key=len)
 
@@ -41,7 +43,6 @@ class FieldRow(QWidget):
         self.note = Sentence("note")
         widget = cast(QWidget, self.editor)
         widget.setToolTip(f"<p>{field.help}</p>")
-        widget.setMinimumHeight(self.fontMetrics().height() + 10)
         widget.setAccessibleName(name)
         widget.setAccessibleDescription(field.help)
         layout = QVBoxLayout(self)
@@ -53,6 +54,16 @@ class FieldRow(QWidget):
         self.setFocusProxy(widget)
         self.editor.edited.connect(self.edited)
         self._watch_typing()
+        self._take_height()
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange and hasattr(self, "editor"):
+            self._take_height()
+
+    def _take_height(self) -> None:
+        """Room for a line of letters, whatever their size."""
+        cast(QWidget, self.editor).setMinimumHeight(self.fontMetrics().height() + LINE_AIR)
 
     def _watch_typing(self) -> None:
         self._pause = QTimer(self)
@@ -117,8 +128,10 @@ class PartForm(QWidget):
         self._form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.ExpandingFieldsGrow)
         self._form.setLabelAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
         self._form.setHorizontalSpacing(12)
+        self._labels: list[QLabel] = []
         for field in fields:
             self._add(field, part_title)
+        self._settle()
 
     def _add(self, field: Field, part_title: str) -> None:
         row = FieldRow(field, f"{part_title}: {field.label}")
@@ -130,9 +143,25 @@ class PartForm(QWidget):
         label = QLabel(field.label)
         label.setToolTip(f"<p>{field.help}</p>")
         label.setBuddy(cast(QWidget, row.editor))
-        label.setFixedHeight(cast(QWidget, row.editor).minimumHeight())
-        label.setMinimumWidth(label.fontMetrics().horizontalAdvance(LONGEST_LABEL))
+        label.setWordWrap(True)
+        self._labels.append(label)
         self._form.addRow(label, row)
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange and hasattr(self, "_labels"):
+            self._settle()
+
+    def _settle(self) -> None:
+        """Labels beside their fields, all as wide as the longest; above them in large letters."""
+        metrics = self.fontMetrics()
+        longest = metrics.horizontalAdvance(LONGEST_LABEL)
+        above = longest > MOST_LABEL
+        policies = QFormLayout.RowWrapPolicy
+        self._form.setRowWrapPolicy(policies.WrapAllRows if above else policies.DontWrapRows)
+        for label in self._labels:
+            label.setMinimumWidth(0 if above else longest)
+            label.setMinimumHeight(0 if above else metrics.height() + LINE_AIR)
 
     def _passer(self, field: Field) -> Callable[[object, bool], None]:
         def passed(value: object, stepped: bool) -> None:

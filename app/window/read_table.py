@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import (
     QAbstractTableModel,
+    QEvent,
     QItemSelection,
     QItemSelectionModel,
     QModelIndex,
@@ -35,6 +36,7 @@ from PySide6.QtWidgets import (
 
 Index = QModelIndex | QPersistentModelIndex
 AIR = 6  # pixels
+LEAST_WIDE = 11  # letters that the wide column always has room for
 NOWHERE = QModelIndex()
 
 
@@ -113,7 +115,7 @@ class ReadTable(QTableView):
     ) -> None:
         super().__init__()
         self.rows = Rows(headers)
-        self._whole = whole
+        self._whole, self._wide = whole, wide
         self.setModel(self.rows)
         self.setAccessibleName(name)
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -124,7 +126,7 @@ class ReadTable(QTableView):
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setItemDelegate(_Airy(letters, self))
         self.verticalHeader().hide()
         self.viewport().setBackgroundRole(QPalette.ColorRole.Window)
@@ -140,7 +142,7 @@ class ReadTable(QTableView):
         header.setHighlightSections(False)
         header.setMinimumSectionSize(28)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(wide, QHeaderView.ResizeMode.Stretch)
+        header.setSectionResizeMode(wide, QHeaderView.ResizeMode.Fixed)
         header.setVisible(any(headers))
 
     def show_rows(self, rows: Sequence[Row]) -> None:
@@ -181,10 +183,24 @@ class ReadTable(QTableView):
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         super().resizeEvent(event)
+        self._widen()
         self._settle.start()
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange and hasattr(self, "_settle"):
+            self._settle.start()
+
+    def _widen(self) -> None:
+        """Give the wide column what room there is; for less than it needs, the table scrolls."""
+        header = self.horizontalHeader()
+        others = header.length() - header.sectionSize(self._wide)
+        least = LEAST_WIDE * self.fontMetrics().averageCharWidth()
+        header.resizeSection(self._wide, max(self.viewport().width() - others, least))
 
     def _settled(self) -> None:
         """Give wrapped words the height they need at the width there is."""
+        self._widen()
         self.resizeRowsToContents()
         if self._whole:
             self.setFixedHeight(self.sizeHint().height())
@@ -195,7 +211,9 @@ class ReadTable(QTableView):
             return hint
         header = self.horizontalHeader()
         top = 0 if header.isHidden() else header.sizeHint().height()
-        return QSize(hint.width(), top + self.verticalHeader().length() + 2)
+        bar = self.horizontalScrollBar()
+        below = bar.sizeHint().height() if bar.maximum() > 0 else 0
+        return QSize(hint.width(), top + self.verticalHeader().length() + 2 + below)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
         if event.matches(QKeySequence.StandardKey.Copy):

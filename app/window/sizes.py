@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.assets import asset
-from app.window.furniture import Sentence, quiet_button
+from app.window.furniture import Sentence, open_at, quiet_button
 from app.window.memory import Memory
 from core.lengths import Units, exact_text
 from core.reading import Fields
@@ -93,8 +93,7 @@ class SizesDialog(QDialog):
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         column.addWidget(buttons)
-        metrics = self.fontMetrics()
-        self.resize(64 * metrics.averageCharWidth(), 30 * metrics.lineSpacing())
+        open_at(self, 64, 30)
         self.said.say(
             "The size of a top before its borders. A number without a unit is in "
             f"{_UNIT_WORDS[self._units]}."

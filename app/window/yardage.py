@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from app.window.answer_rows import proof
 from app.window.canvas import Canvas, Fit
-from app.window.drawing_item import HEADROOM, DrawingItem
+from app.window.drawing_item import DrawingItem
 from core.drawing.back import draw_back
 from core.drawing.bias_plan import bias_drawings
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
@@ -32,18 +32,25 @@ class YardageView(Canvas):
         """Draw the plan's cloths."""
         items: list[DrawingItem] = []
         top = 0.0
-        for place, fabric_plan in enumerate(plan.fabrics):
-            left = lane = 0.0
-            for sheet in sheets_of(fabric_plan):
-                drawing = draw_sheet(plan, place, sheet, Heading.RIGHT)
-                title = typeset(f"{drawing.title}{_to_buy(fabric_plan, sheet)}")
-                item = DrawingItem(drawing, title, self.theme)
-                item.setPos(left, top + HEADROOM)
+        for place in range(len(plan.fabrics)):
+            lane = self._lane(plan, place)
+            left, above = 0.0, max((item.above for item in lane), default=0.0)
+            for item in lane:
+                item.setPos(left, top + above)
                 left += item.boundingRect().width() + GAP
-                lane = max(lane, HEADROOM + drawing.height + GAP)
-                items.append(item)
-            top += lane
+            top += max((above + item.picture.drawing.height + GAP for item in lane), default=0.0)
+            items += lane
         self.show_items(items)
+
+    def _lane(self, plan: Plan, place: int) -> list[DrawingItem]:
+        """The cloths of one fabric."""
+        fabric_plan = plan.fabrics[place]
+        items: list[DrawingItem] = []
+        for sheet in sheets_of(fabric_plan):
+            drawing = draw_sheet(plan, place, sheet, Heading.RIGHT)
+            title = typeset(f"{drawing.title}{_to_buy(fabric_plan, sheet)}")
+            items.append(DrawingItem(drawing, title, self.theme))
+        return items
 
 
 def _to_buy(fabric_plan: FabricPlan, sheet: Sheet) -> str:
@@ -91,10 +98,10 @@ class BindingView(Canvas):
         section = draw_edge_section(plan)
         drawings = [] if section is None else [enlarged(section, SECTION_ENLARGED)]
         items: list[DrawingItem] = []
-        top = HEADROOM
+        top = 0.0
         for drawing in (*drawings, *bias_drawings(plan)):
             item = DrawingItem(drawing, typeset(drawing.title), self.theme)
-            item.setPos(0, top)
-            top += drawing.height + HEADROOM + GAP
+            item.setPos(0, top + item.above)
+            top += item.above + drawing.height + GAP
             items.append(item)
         self.show_items(items)

@@ -16,11 +16,13 @@ from app.comparing import (
 )
 from app.solver.talk import Question
 from app.window.comparing.asking_view import AskingView
+from app.window.fields import part_name
 from app.window.planner import Planner
 from app.window.read_table import ReadTable, Row
 from core.compare.questions import FromWhatIHave, InHand
 from core.compare.reverse import Answer
 from core.lengths import typeset
+from core.project_file import to_document
 from core.quilt import Project
 from core.refusal import Refusal
 
@@ -51,7 +53,8 @@ def _rows(project: Project, found: InHand) -> Iterator[Row]:
     yield from _answer(found.copies, copies_answer)
     for path, fabrics in found.enough:
         if fabrics:
-            yield _heading(f"Which cloth on hand is enough: {path.removesuffix('.fabric')}")
+            part = part_name(to_document(project), path.removesuffix(".fabric"))
+            yield _heading(f"Which cloth on hand is enough: {part.lower()}")
             yield from (_words(enough_answer(one)) for one in fabrics)
     if isinstance(found.withstands, Refusal):
         return

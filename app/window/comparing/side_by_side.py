@@ -21,7 +21,7 @@ from app.window.canvas import Canvas, Fit
 from app.window.comparing.asking_view import AskingView
 from app.window.comparing.choice_bar import ChoiceBar
 from app.window.comparing.values_model import ValuesModel
-from app.window.drawing_item import HEADROOM, DrawingItem
+from app.window.drawing_item import DrawingItem
 from app.window.furniture import Sentence
 from app.window.planner import Planner
 from core.compare.choices import CHOICES
@@ -33,6 +33,7 @@ from core.drawing.enlarging import enlarged
 from core.lengths import typeset
 from core.quilt import Project
 
+LEAST_COLUMN = 64  # pixels of a column, for letters of the usual size
 GAP = 6.0  # inches of table between two cloths
 EDGES_ENLARGED = 40.0  # so that the room round a drawing is little beside it
 
@@ -90,8 +91,12 @@ class SideBySideView(AskingView):
         super().show_project(project)
 
     def set_theme(self, theme: Theme) -> None:
+        larger = theme.words != self.canvas.theme.words
         for canvas in (self.canvas, self.edges):
             canvas.set_theme(theme)
+        if larger:
+            self.table.horizontalHeader().setMinimumSectionSize(round(LEAST_COLUMN * theme.words))
+            self.show_found(self.values.comparison)
 
     def show_found(self, found: object) -> None:
         if not isinstance(found, Comparison) or self.project is None:
@@ -133,7 +138,7 @@ def _table(model: ValuesModel) -> QTableView:
     table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
     table.setTabKeyNavigation(False)
     table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
-    table.horizontalHeader().setMinimumSectionSize(64)
+    table.horizontalHeader().setMinimumSectionSize(LEAST_COLUMN)
     table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
     return table
 
@@ -149,7 +154,7 @@ def _pictures(comparison: Comparison, theme: Theme) -> list[DrawingItem]:
         for sheet in sheets_of(column.plan.fabrics[shown]):
             drawing = draw_sheet(column.plan, shown, sheet, Heading.DOWN)
             item = DrawingItem(drawing, typeset(f"{column.text}: {drawing.title}"), theme)
-            item.setPos(left, HEADROOM)
+            item.setPos(left, 0.0)
             left += item.boundingRect().width() + GAP
             items.append(item)
     return items

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
@@ -132,3 +134,20 @@ def test_zooming_keeps_the_middle_in_the_middle(canvas: Canvas) -> None:
 def test_a_long_title_does_not_shrink_the_pictures(qtbot: QtBot) -> None:
     item = DrawingItem(DRAWING, "a very long name of a cloth " * 8, SCREEN_LIGHT)
     assert item.boundingRect().width() <= DRAWING.width + 1
+
+
+def test_a_long_title_is_broken_and_given_the_room(qtbot: QtBot) -> None:
+    short, long = (
+        DrawingItem(DRAWING, title, SCREEN_LIGHT)
+        for title in ("cloth", "a long name of a cloth from the bolt " * 2)
+    )
+    assert len(short.lines) == 1
+    assert " ".join(long.lines).split() == long.title.split()
+    assert long.above > short.above
+
+
+def test_larger_words_are_given_more_room(canvas: Canvas) -> None:
+    item = DrawingItem(DRAWING, "cloth", SCREEN_LIGHT)
+    usual = item.boundingRect()
+    item.wear(replace(SCREEN_LIGHT, words=2.0))
+    assert item.above == 2 * -usual.top()

@@ -1,0 +1,77 @@
+"""Everything in the window at 200 % on a small laptop's screen: nothing clipped, all reached."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+from PySide6.QtCore import QSize
+from PySide6.QtWidgets import QLabel, QLineEdit, QWidget
+from pytestqt.qtbot import QtBot
+
+from app.window import help_pages
+from app.window.main_window import MainWindow
+from app.window.read_table import LEAST_WIDE, ReadTable
+
+SMALL = QSize(1280, 800)
+
+
+@pytest.fixture
+def large(window: MainWindow, qtbot: QtBot) -> Iterator[MainWindow]:
+    window.resize(SMALL)
+    window.appearance.write_at(200)
+    qtbot.wait(50)
+    yield window
+    window.appearance.write_usual()
+
+
+def test_the_window_goes_on_the_screen(large: MainWindow) -> None:
+    assert large.minimumSizeHint().width() <= SMALL.width()
+    assert large.minimumSizeHint().height() <= SMALL.height()
+    assert large.size() == SMALL
+
+
+def test_every_field_is_as_high_as_its_letters(large: MainWindow, qtbot: QtBot) -> None:
+    for section in large.parts.sections():
+        section.heading.setChecked(True)
+        section.body.show_more(True)
+    qtbot.wait(50)
+    fields = large.parts.findChildren(QLineEdit)
+    assert len(fields) > 30
+    letters = large.fontMetrics().height()
+    assert not [field.text() for field in fields if 0 < field.height() < letters]
+
+
+def test_no_label_is_wider_than_its_panel(large: MainWindow, qtbot: QtBot) -> None:
+    large.parts.show_field("binding.strip_width")
+    qtbot.wait(50)
+    panel: QWidget = large.parts.column
+    for label in panel.findChildren(QLabel):
+        if label.isVisible():
+            assert label.width() <= panel.width()
+            assert label.height() >= label.heightForWidth(label.width()), label.text()
+
+
+def test_a_table_that_lacks_room_scrolls(large: MainWindow, qtbot: QtBot) -> None:
+    table: ReadTable = large.answer.cut
+    assert table.columnWidth(1) >= LEAST_WIDE * table.fontMetrics().averageCharWidth()
+    widths = sum(table.columnWidth(i) for i in range(table.model().columnCount()))
+    bar = table.horizontalScrollBar()
+    assert bar.maximum() + table.viewport().width() >= widths
+
+
+def test_help_is_no_larger_than_the_screen(large: MainWindow) -> None:
+    page = help_pages.words(large)
+    assert page.height() <= page.screen().availableGeometry().height()
+    assert page.width() <= page.screen().availableGeometry().width()
+    page.close()
+
+
+def test_the_usual_size_brings_the_usual_window_back(window: MainWindow, qtbot: QtBot) -> None:
+    window.resize(SMALL)
+    qtbot.wait(50)
+    before = window.minimumSizeHint()
+    window.appearance.write_at(200)
+    qtbot.wait(50)
+    window.appearance.write_usual()
+    qtbot.waitUntil(lambda: before.expandedTo(window.minimumSizeHint()) == before, timeout=2000)
