@@ -15,7 +15,7 @@ from enum import StrEnum
 from fractions import Fraction
 from typing import Final
 
-from core.lay.lay import Cut, Direction, Rect, Sheet
+from core.lay.lay import THE_BOLT, Cut, Direction, Rect, Sheet
 from core.lengths import Inches, Rounding, Units, show, show_size
 from core.table import Hold, Table, hold
 
@@ -71,13 +71,18 @@ def steps_for(
     labels: dict[tuple[Sheet, Rect], str],
     offcuts: frozenset[tuple[Sheet, Rect]],
     straightening: Inches,
+    raw: frozenset[Sheet] = frozenset({THE_BOLT}),
 ) -> tuple[CutStep, ...]:
-    """The steps of one cloth. `labels` names the finished pieces; 0 straightens nothing."""
+    """The steps of one cloth. `labels` names the finished pieces; 0 straightens nothing.
+
+    `raw` are the sheets whose end is to be straightened before they are cut.
+    """
     listed = tuple(cuts)
     namer = _Namer(labels, offcuts, frozenset((cut.sheet, cut.region) for cut in listed))
     steps: list[CutStep] = []
     for cut in listed:
-        if straightening and cut.sheet.on == "bolt" and not any(s.straightening for s in steps):
+        straight = any(s.straightening and s.sheet == cut.sheet for s in steps)
+        if straightening and cut.sheet in raw and not straight:
             steps.append(_straighten(cut, len(steps) + 1, straightening))
         _append(steps, cut, namer)
     return tuple(steps)

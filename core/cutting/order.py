@@ -1,0 +1,103 @@
+"""The cut order of one cloth from a moment on: as planned, or laid again after a miscut."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from core.cloth_lay import cloth_problem
+from core.cutting.cuts import TableCut, single_cuts
+from core.drawing.cloth import sheet_title
+from core.finish.demand import Demand, for_copies
+from core.lay.lay import Placement, Rect, Sheet
+from core.lay.problem import LayProblem
+from core.lengths import Inches
+from core.plan import FabricPlan, Part, Plan
+from core.steps import CutStep
+from core.ways import for_one_lay
+
+
+@dataclass(frozen=True, slots=True)
+class Marked:
+    """A piece or segment with what is written on it."""
+
+    label: str
+    placed: Placement
+
+
+@dataclass(frozen=True, slots=True)
+class TableSheet:
+    """A sheet of cloth with its size and what it is called."""
+
+    sheet: Sheet
+    rect: Rect
+    title: str
+
+
+@dataclass(frozen=True, slots=True)
+class Order:
+    """What is cut from one cloth, from which sheets, in which steps.
+
+    `problem` is all that the plan asks of the cloth, `parts` its letters. `pieces`
+    are cut by these steps, `had` were cut well before them. `bought` is to be bought
+    for it, as `sale` says; `because` tells why it took an older order's place.
+    """
+
+    problem: LayProblem
+    parts: tuple[Part, ...]
+    sheets: tuple[TableSheet, ...]
+    pieces: tuple[Marked, ...]
+    steps: tuple[CutStep, ...]
+    bought: Inches
+    sale: str
+    had: tuple[Marked, ...] = ()
+    because: str = ""
+
+    @property
+    def name(self) -> str:
+        """The cloth's."""
+        return self.problem.cloths[0].name
+
+    @property
+    def cuts(self) -> tuple[TableCut, ...]:
+        """Its steps, one cut at a time."""
+        return single_cuts(self.steps)
+
+    def part(self, placed: Placement) -> Part:
+        """The part that a piece belongs to."""
+        return next(part for part in self.parts if part.name == placed.name)
+
+
+def planned_orders(plan: Plan) -> tuple[Order, ...]:
+    """The cut order of each cloth that something lies on; of kits, that of one."""
+    demands = demands_of(plan)
+    return tuple(_order(plan, fabric, demands) for fabric in plan.fabrics if fabric.lay.placements)
+
+
+def demands_of(plan: Plan) -> tuple[Demand, ...]:
+    """All that the plan asks of its cloths, in the order of its parts."""
+    return for_copies(_single(plan), plan.project.quilt.cut_together)
+
+
+def _single(plan: Plan) -> Iterator[Demand]:
+    singles = (plan.backing, plan.binding, plan.sleeve, plan.label_patch)
+    for part in (*plan.borders, *singles):
+        if part is not None:
+            yield from part.demands
+
+
+def _order(plan: Plan, fabric_plan: FabricPlan, demands: tuple[Demand, ...]) -> Order:
+    fabric = for_one_lay(fabric_plan.fabric, plan.project.quilt.lays)
+    lay, units = fabric_plan.lay, plan.project.units
+    return Order(
+        problem=cloth_problem(fabric, demands),
+        parts=tuple(part for part in plan.parts if part.fabric == fabric.name),
+        sheets=tuple(
+            TableSheet(sheet, rect, sheet_title(fabric, sheet, rect.along, units))
+            for sheet, rect in lay.sheets
+        ),
+        pieces=tuple(Marked(plan.label(placed), placed) for placed in lay.placements),
+        steps=fabric_plan.steps,
+        bought=lay.bought_along,
+        sale=fabric_plan.buy.sale_text,
+    )
