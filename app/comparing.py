@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from fractions import Fraction
 
 from app.wording import times
@@ -78,17 +78,31 @@ def step_range(step: Step, units: Units) -> str:
     return f"{show(step.first, units, unit=False)} to {show(step.last, units)}"
 
 
-def step_text(project: Project, step: Step) -> str:
-    """What a step buys, in the words of the shop; or why nothing can be planned there."""
+def step_text(project: Project, step: Step, places: Collection[int] | None = None) -> str:
+    """What a step buys, in the words of the shop; or why nothing can be planned there.
+
+    With `places`, of the fabrics at these alone.
+    """
     if step.refusal is not None:
         return step.refusal
-    bought = ", ".join(
-        f"{fabric.name} {sale_text(along, fabric.sale_unit)}"
-        for fabric, along in zip(project.fabrics, step.bought, strict=True)
-        if along
-    )
+    bought = ", ".join(_bought(project, step, places))
     price = "" if step.cost is None else f" ({money(step.cost)})"
     return f"{bought or 'nothing to buy'}{price}"
+
+
+def alike_text(project: Project, stairs: Staircase) -> str:
+    """What every step buys alike; empty where nothing is, or where nothing else is bought."""
+    step = next((step for step in stairs.steps if step.bought), None)
+    others = [place for place in range(len(project.fabrics)) if place not in stairs.moving]
+    bought = ", ".join(_bought(project, step, others)) if step else ""
+    costs = "; the costs are those of all cloth" if step and step.cost is not None else ""
+    return bought and f"All buy {bought} as well{costs}."
+
+
+def _bought(project: Project, step: Step, places: Collection[int] | None) -> Iterator[str]:
+    for place, (fabric, along) in enumerate(zip(project.fabrics, step.bought, strict=True)):
+        if along and (places is None or place in places):
+            yield f"{fabric.name} {sale_text(along, fabric.sale_unit)}"
 
 
 def staircase_lines(project: Project, stairs: Staircase) -> Iterator[str]:

@@ -6,6 +6,9 @@ import re
 from collections.abc import Iterator
 from typing import NamedTuple
 
+from app.paint_png import paint_png
+from app.paint_svg import paint_svg
+from app.style import PAPER_COLOUR
 from core.drawing.back import draw_back
 from core.drawing.cloth import Heading, draw_sheet, sheets_of
 from core.drawing.edge_map import draw_edge_map
@@ -35,6 +38,18 @@ def pictures(plan: Plan) -> Iterator[Named]:
         for sheet in sheets_of(fabric):
             drawing = draw_sheet(plan, index, sheet, Heading.RIGHT)
             yield Named(file_name(f"{index + 1} {drawing.title}"), drawing, flat=True)
+
+
+def svg_files(plan: Plan) -> Iterator[tuple[str, bytes]]:
+    """Every picture as SVG at true size, with a file name."""
+    for name, drawing, flat in pictures(plan):
+        yield f"{name}.svg", paint_svg(drawing, PAPER_COLOUR, layered=flat).encode("utf-8")
+
+
+def png_files(plan: Plan) -> Iterator[tuple[str, bytes]]:
+    """Every picture as PNG, with a file name."""
+    for name, drawing, _ in pictures(plan):
+        yield f"{name}.png", paint_png(drawing, PAPER_COLOUR)
 
 
 def file_name(title: str) -> str:

@@ -20,6 +20,12 @@ _FORMULAS = ("=", "+", "-", "@", "\t", "\r")
 _MARK = "\ufeff"
 
 
+def table_files(plan: Plan) -> Iterator[tuple[str, bytes]]:
+    """Both tables, with their file names."""
+    yield "pieces.csv", pieces_table(plan)
+    yield "purchases.csv", purchases_table(plan)
+
+
 def pieces_table(plan: Plan) -> bytes:
     """A row for each letter and size: what it is, of which fabric, how large, how many.
 

@@ -25,9 +25,10 @@ if TYPE_CHECKING:
 FAMILY = "DejaVu Sans"
 _RIGHT_TO_LEFT = ("R", "AL", "AN")  # bidirectional classes, Unicode Standard Annex 9
 _UNSEEN = ("Cc", "Cf")  # general categories: control and format
-# Where a line should not break: before a unit, and between a name and its number.
+# Where a line should not break: before a unit, in a size, and between a name and its number.
 _TOGETHER = re.compile(
-    r"(?<=[\d₀-₉]) (?=(?:in|yd|cm|mm|m)\b)|(?<=section) (?=\d)|(?<=border) (?=\d)"
+    r"(?<=[\d₀-₉½¼¾⅛⅜⅝⅞]) (?=(?:in|yd|cm|mm|m)\b|×)|(?<=×) (?=[\d≈])"
+    r"|(?<=section) (?=\d)|(?<=border) (?=\d)|(?<=piece) (?=\d)|(?<=\d) (?=of \d)"
 )
 _NO_BREAK = "\u00a0"
 

@@ -126,6 +126,13 @@ class Plan:
         waste = sum((f.waste_share * f.cloth_area for f in self.fabrics), Fraction(0))
         return waste / cloth if cloth else cloth
 
+    @property
+    def cost(self) -> Fraction | None:
+        """What all cloth to buy costs; None where a price is missing, or nothing is bought."""
+        costs = [fabric.buy.cost for fabric in self.fabrics if fabric.buy.along]
+        known = [cost for cost in costs if cost is not None]
+        return sum(known, Fraction(0)) if len(known) == len(costs) and costs else None
+
     def part(self, name: str) -> Part:
         """The part that a placement's `name` belongs to."""
         return next(part for part in self.parts if part.name == name)

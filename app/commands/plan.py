@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
+from typing import TypeAlias
 
 from app.commands.on_paper import add_format, add_packet, packet_choice_of
 from app.commands.output import STANDARD_OUTPUT, json_bytes, print_lines, put_out
 from app.commands.summary import summary
-from app.tables import pieces_table, purchases_table
+from app.tables import table_files
 from core.plan import Plan, make_plan
 from core.plan_json import plan_document
 from core.project_file import load
 
+FilesOf: TypeAlias = Callable[[Plan], Iterable[tuple[str, bytes]]]
 HELP = "plan a project: what to buy, what to cut, from where"
 
 
@@ -49,11 +51,18 @@ def _outputs(plan: Plan, arguments: argparse.Namespace) -> Iterator[tuple[str, b
     if arguments.pdf:
         yield arguments.pdf, _packet(plan, arguments)
     if arguments.svg or arguments.png:
-        yield from _pictures(plan, arguments.svg, arguments.png)
-    if arguments.csv:
-        folder = Path(arguments.csv)
-        yield str(folder / "pieces.csv"), pieces_table(plan)
-        yield str(folder / "purchases.csv"), purchases_table(plan)
+        from app.pictures import png_files, svg_files
+
+        yield from _in_folder(arguments.svg, svg_files, plan)
+        yield from _in_folder(arguments.png, png_files, plan)
+    yield from _in_folder(arguments.csv, table_files, plan)
+
+
+def _in_folder(folder: str | None, files: FilesOf, plan: Plan) -> Iterator[tuple[str, bytes]]:
+    """The files of a plan, where a folder is named for them."""
+    if folder:
+        for name, data in files(plan):
+            yield str(Path(folder) / name), data
 
 
 def _packet(plan: Plan, arguments: argparse.Namespace) -> bytes:
@@ -62,18 +71,3 @@ def _packet(plan: Plan, arguments: argparse.Namespace) -> bytes:
 
     choice = packet_choice_of(arguments, plan.project.units)
     return packet_bytes(plan, choice, asked_of(plan.project, choice.pages))
-
-
-def _pictures(plan: Plan, svg: str | None, png: str | None) -> Iterator[tuple[str, bytes]]:
-    """The quilt, its edge, its back, and each sheet in use."""
-    from app.paint_png import paint_png
-    from app.paint_svg import paint_svg
-    from app.pictures import pictures
-    from app.style import PAPER_COLOUR
-
-    for name, drawing, flat in pictures(plan):
-        if svg:
-            data = paint_svg(drawing, PAPER_COLOUR, layered=flat).encode("utf-8")
-            yield str(Path(svg) / f"{name}.svg"), data
-        if png:
-            yield str(Path(png) / f"{name}.png"), paint_png(drawing, PAPER_COLOUR)

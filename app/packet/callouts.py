@@ -38,37 +38,42 @@ class _Stack:
         return ", ".join(ranges([label.key for row in self.rows for label in row]))
 
 
-def unlettered(drawing: Drawing, scale: float, form: Format) -> tuple[Label, ...]:
-    """The labels of pieces that cannot be set at `scale` points to the inch."""
-    face = typeface()
+def unlettered(
+    drawing: Drawing, scale: float, form: Format, least: float | None = None
+) -> tuple[Label, ...]:
+    """The labels of pieces that cannot be set at `scale` points to the inch, in the least type."""
+    face, smallest = typeface(), least or form.least
     return tuple(
         mark
         for mark in drawing.marks
-        if isinstance(mark, Label)
-        and mark.key
-        and setting_of(mark, scale, face, form.least) is None
+        if isinstance(mark, Label) and mark.key and setting_of(mark, scale, face, smallest) is None
     )
 
 
 @dataclass(frozen=True, slots=True)
 class Called:
-    """What to put beside a picture, and the pieces that are lettered there."""
+    """What to put beside a picture, how high it stands, and the pieces that are lettered there."""
 
     items: tuple[Item, ...]
+    height: float
     keys: frozenset[str]
 
 
 def callouts(
     drawing: Drawing, at: Point, scale: float, form: Format, span: tuple[float, float]
 ) -> Called:
-    """Letters in the strip right of the picture that lies `at`, between the heights of `span`."""
+    """Letters in the strip right of the picture that lies `at`, between the heights of `span`.
+
+    They go on below it where the picture is too low for all of them.
+    """
     blocked = _blocked(drawing, scale, form)
     stacks = _stacks(unlettered(drawing, scale, form))
     leads = [(s, y) for s in stacks if (y := _free(s, blocked, drawing.width, scale)) is not None]
     leads.sort(key=lambda lead: lead[1])
     items: list[Item] = []
     edge, below = at[0] + drawing.width * scale, span[0]
-    last = span[1] - LINE * len(leads)
+    height = LINE * len(leads)
+    last = max(span[1] - height, span[0])
     for place, (stack, y) in enumerate(leads):
         top = min(max(at[1] + y - LINE / 2, below), last + LINE * place)
         below, middle = top + LINE, top + LINE / 2
@@ -76,7 +81,7 @@ def callouts(
         items.append(Rule((edge, at[1] + y), (edge + 8, middle), 0.6))
         items.append(Words((edge + 10, middle + CAPITALS * BODY / 2), stack.text, BODY))
     led = (label.key for stack, _ in leads for row in stack.rows for label in row)
-    return Called(tuple(items), frozenset(led))
+    return Called(tuple(items), height, frozenset(led))
 
 
 def _stacks(labels: Sequence[Label]) -> list[_Stack]:

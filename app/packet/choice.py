@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Collection
 from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
@@ -12,7 +13,7 @@ from app.packet.paper import USUAL, Format
 from core.compare.choices import STRIP_WIDTH, usual_values
 from core.compare.columns import Comparison, compare
 from core.compare.staircase import Staircase, staircase, usual_range
-from core.lengths import INCHES_PER_MM, Inches, LengthError, Units, parse
+from core.lengths import INCHES_PER_MM, Inches, LengthError, Units, exact_text, parse
 from core.quilt import Project
 from core.refusal import Refusal
 
@@ -77,8 +78,25 @@ class Asked:
     comparison: Comparison | None = None
     stairs: Staircase | None = None
 
+    def missing(self, pages: Collection[Pages]) -> tuple[Pages, ...]:
+        """Those of the pages that compare something which is not there."""
+        there = {Pages.COMPARISON: self.comparison, Pages.STAIRCASE: self.stairs}
+        return tuple(kind for kind in there if kind in pages and there[kind] is None)
+
 
 NOTHING_ASKED: Final = Asked()
+
+
+@dataclass(frozen=True, slots=True)
+class AskedFor:
+    """What do these pages compare? A question that can be answered elsewhere."""
+
+    project: Project
+    pages: tuple[Pages, ...]
+
+    def answer(self) -> Asked:
+        """Raises `Refusal`."""
+        return asked_of(self.project, self.pages)
 
 
 def asked_of(project: Project, pages: tuple[Pages, ...]) -> Asked:
@@ -146,3 +164,12 @@ def correction_of(text: str, units: Units) -> Fraction:
             most=_BAR / (1 - _FURTHEST),
         )
     return _BAR / measured
+
+
+def bar_of(correction: Fraction) -> str:
+    """How long the 100 mm bar came out, in millimetres; empty where it came out true.
+
+    >>> bar_of(correction_of("98 mm", Units.INCHES)), bar_of(Fraction(1))
+    ('98', '')
+    """
+    return "" if correction == 1 else exact_text(_BAR / correction, Units.MILLIMETRES)

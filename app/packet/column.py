@@ -46,7 +46,8 @@ class Column:
         """Start a new page under `head` (none given: the running head, continued)."""
         self._pages.append(([], []))
         self.y = 0.0
-        self._line(f"{self.head}, continued" if head is None else head, HEADING)
+        for line in self.heading_lines(f"{self.head}, continued" if head is None else head):
+            self._line(line, HEADING)
         self.y += 4
 
     def fresh(self) -> None:

@@ -16,7 +16,7 @@ from core.steps import FOLDED, CutStep, reminder, sentence
 _NUMBER_AT: Final = 20.0
 _TEXT_AT: Final = 46.0
 _BETWEEN: Final = 5.0  # points between one cut and the next
-_PICTURE: Final = 140.0  # points wide
+_PICTURE: Final = 152.0  # points wide
 _GUTTER: Final = 12.0
 _HALF_PAGE: Final = 200.0  # points, in any format
 _TITLE: Final = "The cut order"

@@ -59,13 +59,15 @@ class Frame:
 class Picture:
     """A drawing with its top left corner `at`, `scale` points to the inch, cut off at `frame`.
 
-    Without a frame nothing is cut off.
+    Without a frame nothing is cut off. `least` is the smallest type on it, in points
+    of layout, where that is not the format's.
     """
 
     drawing: Drawing
     at: Point
     scale: float
     frame: Frame | None = None
+    least: float | None = None
 
 
 Item: TypeAlias = Words | Rule | Box | Picture

@@ -89,7 +89,7 @@ class Format:
     @property
     def least(self) -> float:
         """The smallest words on pictures, in points of layout; smaller ones get a leader line."""
-        return 10.0 if self.large else 5.0
+        return 10.0 if self.large else 7.0
 
     @property
     def theme(self) -> Theme:

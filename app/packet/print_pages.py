@@ -153,7 +153,7 @@ class _Printer:
             at=self.place(picture.at),
             scale=picture.scale,
             style=self.form.theme,
-            least=self.form.least,
+            least=picture.least or self.form.least,
         )
         self.canvas.restoreState()
 

@@ -125,7 +125,9 @@ def _fact_lines(plan: Plan, width: float) -> Iterator[tuple[str, str, bool]]:
 
 def _buy(column: Column, plan: Plan) -> None:
     rows = [_buy_row(plan, fabric_plan) for fabric_plan in plan.fabrics]
-    column.heading("What to buy", level=1, follow=start_height(column, _BUY, rows[0]))
+    if plan.cost is not None and len(rows) > 1:
+        rows.append(("All cloth", "", "", "", cost(plan.cost), ""))
+    column.heading("What to buy", level=1, follow=start_height(column, _BUY, rows))
     table(column, _BUY, rows)
     if any(not fabric_plan.lay.proved_least for fabric_plan in plan.fabrics):
         column.text(
@@ -170,7 +172,7 @@ def _cut(column: Column, plan: Plan) -> None:
         (part.letter, part.name, part_size(part, units), str(part.count), part.fabric)
         for part in plan.parts
     ]
-    column.heading("What to cut", level=1, follow=start_height(column, _CUT, rows[0]))
+    column.heading("What to cut", level=1, follow=start_height(column, _CUT, rows))
     table(column, _CUT, rows)
     column.gap(_GAP)
 

@@ -12,7 +12,6 @@ from app.packet.paper import USUAL, Format
 from core.drawing.back import draw_back
 from core.drawing.bias_plan import bias_drawings
 from core.drawing.edge_map import draw_edge_map
-from core.drawing.edge_section import draw_edge_section
 from core.drawing.join import draw_join
 from core.drawing.marks import Drawing
 from core.plan import Plan
@@ -22,6 +21,8 @@ _TITLE: Final = "Sewing the strips"
 _GAP: Final = 10.0
 _WIDEST: Final = 440.0  # points
 _HIGHEST: Final = 260.0  # points that a picture may take
+_LEAST: Final = 170.0  # points left on a page that a picture is drawn smaller for
+_ABOVE: Final = 4.0  # between a picture and its title
 
 
 def sewing_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
@@ -46,18 +47,17 @@ def _binding(column: Column, plan: Plan) -> None:
 
 
 def _pictures(column: Column, plan: Plan) -> None:
-    """A join, the edge as it is sewn, and the back where something is on it: two in a row."""
+    """The edge as it is sewn, the back where something is on it, and a join: two in a row."""
     titled = (
         ("The edge, as it is sewn", draw_edge_map(plan)),
-        ("A join of the binding", _join(plan)),
         ("The back", draw_back(plan)),
+        ("A join of the binding", _join(plan)),
     )
     drawn = [(title, drawing) for title, drawing in titled if drawing is not None]
     across = 1 if column.form.large else 2
     for first in range(0, len(drawn), across):
         _row(column, drawn[first : first + across], column.width / across)
-    section = draw_edge_section(plan)
-    for drawing in (*([section] if section else []), *bias_drawings(plan)):
+    for drawing in bias_drawings(plan):
         _row(column, [(drawing.title.capitalize(), drawing)], min(_WIDEST, column.width))
 
 
@@ -71,17 +71,18 @@ def _join(plan: Plan) -> Drawing | None:
 
 def _row(column: Column, drawn: Sequence[tuple[str, Drawing]], width: float) -> None:
     """Pictures side by side, each under its title."""
-    most = min(_HIGHEST, column.bottom * 0.7)
+    most, free = min(_HIGHEST, column.bottom * 0.7), column.bottom - column.y - LINE - _ABOVE - _GAP
+    most = min(most, free) if free >= _LEAST else most
     scales = [
         min((width - 3 * _GAP) / drawing.width, most / drawing.height) for _, drawing in drawn
     ]
     high = max(drawing.height * scale for (_, drawing), scale in zip(drawn, scales, strict=True))
-    top = column.take(LINE + high + _GAP)
+    top = column.take(LINE + _ABOVE + high + _GAP)
     for place, ((title, drawing), scale) in enumerate(zip(drawn, scales, strict=True)):
         column.words(title, place * width, top, bold=True)
         # In the middle: words beside a narrow quilt may stand out past its picture.
         left = place * width + (width - drawing.width * scale) / 2
-        column.add(Picture(drawing, (left, top + LINE), scale))
+        column.add(Picture(drawing, (left, top + LINE + _ABOVE), scale))
 
 
 def _parts(column: Column, plan: Plan) -> None:

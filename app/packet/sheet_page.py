@@ -8,11 +8,11 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from app.packet import true_size
-from app.packet.callouts import ROOM, callouts, unlettered
+from app.packet.callouts import ROOM, Called, callouts, unlettered
 from app.packet.column import BODY, HEADING, LINE, Column, lines_of
 from app.packet.layout import (
     OVERLAP,
@@ -26,10 +26,11 @@ from app.packet.layout import (
 from app.packet.page import Frame, Item, Page, Picture, Rule
 from app.packet.paper import USUAL, Format
 from app.packet.sheet_key import key, key_entries, key_rows
+from app.paint import LEAST
 from app.type_fit import LEADING
 from app.typeface import typeface
 from core.drawing.cloth import Heading, draw_sheet, sheet_title, sheets_of
-from core.drawing.marks import Drawing
+from core.drawing.marks import Drawing, Label
 from core.lay.lay import BOLT, Sheet
 from core.lengths import RULERS, show, show_size
 from core.plan import FabricPlan, Part, Plan
@@ -85,17 +86,24 @@ class _Block:
 
 @dataclass(frozen=True, slots=True)
 class _Shown:
-    """A block's drawing and how it goes on its pages, with room for letters beside it or not."""
+    """A block's drawing and how it goes on its pages; letters beside it are `beside` points high.
+
+    None: there is no room for letters beside it, and no need.
+    """
 
     drawing: Drawing
     layout: Layout
-    beside: bool
+    beside: float | None
 
     def scale(self, form: Format) -> float:
         return form.inch / self.layout.ratio
 
     def height(self, form: Format) -> float:
-        return self.drawing.height * self.scale(form) + 2 * _GAP
+        return max(self.drawing.height * self.scale(form), self.beside or 0.0) + 2 * _GAP
+
+    def room(self, form: Format) -> float:
+        """The width that the picture may have."""
+        return form.width - (0.0 if self.beside is None else ROOM)
 
 
 def cloth_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
@@ -139,7 +147,8 @@ def _small(block: _Block) -> _Shown | None:
     """How a cloth goes on half a page; None where it would be too small there."""
     form = block.form
     shown = _shown(block, _free(form) / 2 - block.head() - block.foot - 2 * _GAP)
-    across = ratio_on_one_page(shown.drawing, Room(form.width, form.height * 2, form.inch))
+    wide = Room(shown.room(form), form.height * 2, form.inch)
+    across = ratio_on_one_page(shown.drawing, wide)
     limit = max(int(_SHARED / form.enlarged), across)
     fits = len(shown.layout.stretches) == 1 and shown.layout.ratio <= limit
     return shown if fits else None
@@ -157,7 +166,8 @@ def _group_pages(group: Sequence[_Block], form: Format) -> tuple[Page, ...]:
                 column.add(*_check(form))
             _head(column, block, shown.layout, place)
             bare = _stretch(column, shown, place)
-            column.y = column.y if small else foot - block.foot
+            if len(shown.layout.stretches) > 1:
+                column.y = foot - block.foot
             if not block.key_apart:
                 key(column, key_entries(block.parts, block.plan.project.units, bare))
                 column.gap(_GAP)
@@ -185,8 +195,10 @@ def _shown(block: _Block, height: float) -> _Shown:
     form = block.form
     drawing, layout = _picture(block, Room(form.width, height, form.inch))
     if not unlettered(drawing, form.inch / layout.ratio, form):
-        return _Shown(drawing, layout, beside=False)
-    return _Shown(*_picture(block, Room(form.width - ROOM, height, form.inch)), beside=True)
+        return _Shown(drawing, layout, None)
+    drawing, layout = _picture(block, Room(form.width - ROOM, height, form.inch))
+    called = callouts(drawing, (0.0, 0.0), form.inch / layout.ratio, form, (0.0, height))
+    return _Shown(drawing, layout, called.height)
 
 
 def _picture(block: _Block, room: Room) -> tuple[Drawing, Layout]:
@@ -244,7 +256,7 @@ def _stretch(column: Column, shown: _Shown, place: int) -> frozenset[str]:
     drawing, layout, form = shown.drawing, shown.layout, column.form
     start, end = layout.stretches[place]
     scale, broken = shown.scale(form), len(layout.stretches) > 1
-    free = column.width - (ROOM if shown.beside else 0.0) - drawing.width * scale
+    free = shown.room(form) - drawing.width * scale
     left, top = free / 2, column.y + _GAP + (_MATCH if broken else 0.0)
     seen = stretch_of(drawing, start, end) if broken else drawing
     frame = Frame(left - 1, top - 1, drawing.width * scale + 2, (end - start) * scale + 2)
@@ -252,14 +264,28 @@ def _stretch(column: Column, shown: _Shown, place: int) -> frozenset[str]:
     column.add(Picture(seen, at, scale, frame if broken else None))
     called = callouts(seen, at, scale, form, (top, top + (end - start) * scale))
     column.add(*called.items)
+    bare = replace(seen, marks=_bare(seen, scale, form, called))
+    if bare.marks:
+        column.add(Picture(bare, at, scale, frame if broken else None, _last_resort(form)))
     if place:
         _match(column, left, top + OVERLAP / 2 * scale, frame)
         column.words(_told(column, _BEFORE), 0, top - _MATCH)
     if place + 1 < len(layout.stretches):
         _match(column, left, top + (end - start - OVERLAP / 2) * scale, frame)
         column.words(_told(column, _AFTER), 0, frame.top + frame.height + _CLEAR - 1)
-    column.y = top + (end - start) * scale + _GAP
-    return frozenset(label.key for label in unlettered(seen, scale, form)) - called.keys
+    column.y = top + max((end - start) * scale, called.height) + _GAP
+    return frozenset(label.key for label in unlettered(bare, scale, form, _last_resort(form)))
+
+
+def _bare(drawing: Drawing, scale: float, form: Format, called: Called) -> tuple[Label, ...]:
+    """The labels that are neither set nor led to."""
+    missed = unlettered(drawing, scale, form)
+    return tuple(label for label in missed if label.key not in called.keys)
+
+
+def _last_resort(form: Format) -> float:
+    """Type for a letter that goes neither on its piece nor beside the picture; not so in large."""
+    return form.least if form.large else LEAST
 
 
 def _told(column: Column, ways: Sequence[str]) -> str:

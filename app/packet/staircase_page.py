@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from app.comparing import room_text, step_range, step_text
+from app.comparing import alike_text, room_text, step_range, step_text
 from app.packet.column import Column
 from app.packet.page import Page, Picture
 from app.packet.paper import USUAL, Format
@@ -37,11 +37,12 @@ def staircase_pages(project: Project, stairs: Staircase, form: Format = USUAL) -
     rows = [
         [
             f"{step_range(step, project.units)}{' (now)' if step is present else ''}",
-            step_text(project, step),
+            step_text(project, step, stairs.moving),
         ]
         for step in stairs.steps
     ]
     table(column, _HEADS, rows)
+    column.text(alike_text(project, stairs))
     return column.pages()
 
 

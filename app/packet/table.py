@@ -1,5 +1,7 @@
 """Tables: rows of wrapped cells under a head that is repeated on every page.
 
+A column that needs less than its share of the width leaves the rest to the others.
+
 In large print, where columns would be too narrow, each row is a list of its own.
 """
 
@@ -22,7 +24,7 @@ _INDENT: Final = 12.0
 
 @dataclass(frozen=True, slots=True)
 class ColumnHead:
-    """A column's head and its share of the table's width."""
+    """A column's head and its share of the table's width, where the columns need all of it."""
 
     title: str
     share: float
@@ -33,7 +35,7 @@ def table(column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence[s
     if column.form.large:
         _listed(column, heads, rows)
         return
-    widths = _widths(heads, column.width)
+    widths = _widths(heads, rows, column.width)
     first = _cells(rows[0], widths) if rows else []
     titles = _cells([head.title for head in heads], widths, bold=True)
     column.need(_height(titles) + _height(first))
@@ -46,13 +48,15 @@ def table(column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence[s
         _row(column, cells, widths)
 
 
-def start_height(column: Column, heads: Sequence[ColumnHead], row: Sequence[str]) -> float:
+def start_height(
+    column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence[str]]
+) -> float:
     """What the head and a first row take, for a heading that should stay with them."""
     if column.form.large:
         return 4 * LINE
-    widths = _widths(heads, column.width)
+    widths = _widths(heads, rows, column.width)
     titles = _cells([head.title for head in heads], widths, bold=True)
-    return _height(titles) + _height(_cells(row, widths))
+    return _height(titles) + _height(_cells(rows[0], widths))
 
 
 def _listed(column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence[str]]) -> None:
@@ -66,9 +70,30 @@ def _listed(column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence
         column.gap(_ROW_GAP)
 
 
-def _widths(heads: Sequence[ColumnHead], whole: float) -> list[float]:
-    shares = sum(head.share for head in heads)
-    return [head.share / shares * whole for head in heads]
+def _widths(
+    heads: Sequence[ColumnHead], rows: Sequence[Sequence[str]], whole: float
+) -> list[float]:
+    """As wide as what stands in them; columns that ask for more than there is share the rest."""
+    wanted = [
+        max(_needs(head.title, bold=True), *(_needs(row[place]) for row in rows))
+        for place, head in enumerate(heads)
+    ]
+    widths: dict[int, float] = {}
+    while True:
+        free = whole - sum(widths.values())
+        shares = {place: h.share for place, h in enumerate(heads) if place not in widths}
+        each = free / (sum(shares.values()) or 1)
+        modest = {p: wanted[p] for p, share in shares.items() if wanted[p] <= share * each}
+        if not modest or len(modest) == len(shares):
+            break
+        widths |= modest
+    return [widths.get(place, head.share * each) for place, head in enumerate(heads)]
+
+
+def _needs(text: str, *, bold: bool = False) -> float:
+    """The width of a cell that is not wrapped."""
+    face = typeface(bold=bold)
+    return max(face.width(line) for line in face.words(text).split("\n")) * BODY + _GUTTER + 0.1
 
 
 def _cells(row: Sequence[str], widths: Sequence[float], *, bold: bool = False) -> list[list[str]]:

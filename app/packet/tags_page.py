@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Final
 
-from app.packet.column import BODY, LINE, Column, baseline
+from app.packet.column import BODY, LINE, Column, baseline, lines_of
 from app.packet.page import Box, Item, Page, Picture, Words
 from app.packet.paper import USUAL, Format
 from app.type_fit import shortened
@@ -20,7 +20,7 @@ _WIDEST: Final = 150.0  # points
 _LETTER: Final = 18.0
 _INSET: Final = 6.0
 _PICTURE: Final = 24.0
-HEIGHT: Final = _LETTER * 1.2 + 3 * LINE + 2 * _INSET
+_HEAD: Final = _PICTURE + 3.0  # height of the letter and the picture beside it
 
 
 def tag_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
@@ -37,9 +37,12 @@ def tag_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
     across = int(form.width // _WIDEST) + 1
     wide = form.width / across
     for first in range(0, len(pieces), across):
-        top = column.take(HEIGHT)
-        for place, (fabric, placed) in enumerate(pieces[first : first + across]):
-            column.add(*_tag(plan, fabric, placed, (place * wide, top, wide)))
+        row = pieces[first : first + across]
+        lines = max(len(_lines(plan, fabric, placed, wide)) for fabric, placed in row)
+        high = _HEAD + lines * LINE + 2 * _INSET
+        top = column.take(high)
+        for place, (fabric, placed) in enumerate(row):
+            column.add(*_tag(plan, fabric, placed, (place * wide, top, wide, high)))
     return column.pages() if pieces else ()
 
 
@@ -49,10 +52,10 @@ def _in_order(plan: Plan, fabric: FabricPlan) -> list[Placement]:
 
 
 def _tag(
-    plan: Plan, fabric: FabricPlan, placed: Placement, room: tuple[float, float, float]
+    plan: Plan, fabric: FabricPlan, placed: Placement, room: tuple[float, float, float, float]
 ) -> Iterator[Item]:
-    left, top, wide = room
-    yield Box(left, top, wide, HEIGHT, 0.4)
+    left, top, wide, high = room
+    yield Box(left, top, wide, high, 0.4)
     part, bold = plan.part(placed.name), typeface(bold=True)
     start, inner = left + _INSET, wide - 2 * _INSET
     letter = shortened(plan.label(placed), inner - _PICTURE, bold.width, _LETTER)
@@ -62,9 +65,13 @@ def _tag(
     scale = _PICTURE / SIDE
     corner = (left + wide - _INSET - drawing.width * scale, top + _INSET)
     yield Picture(drawing, corner, scale)
+    below = top + _INSET + _HEAD
+    for place, line in enumerate(_lines(plan, fabric, placed, wide)):
+        yield Words((start, baseline(below + place * LINE)), line, BODY)
+
+
+def _lines(plan: Plan, fabric: FabricPlan, placed: Placement, wide: float) -> list[str]:
+    """Part, size and cloth, each in as many lines as it takes."""
     size = show_size(placed.rect.across, placed.rect.along, plan.project.units)
-    below = top + _INSET + _LETTER * 1.2
-    face = typeface()
-    for place, text in enumerate((part.name, size, fabric.fabric.name)):
-        shown = shortened(face.words(text), inner, face.width, BODY)
-        yield Words((start, baseline(below + place * LINE)), shown, BODY)
+    texts = (plan.part(placed.name).name, size, fabric.fabric.name)
+    return [line for text in texts for line in lines_of(text, wide - 2 * _INSET)]

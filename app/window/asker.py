@@ -38,6 +38,7 @@ class Asker(Protocol):
     def go_on(self, title: str, sentence: str, button: str) -> bool: ...
     def file_to_open(self, folder: Path) -> Path | None: ...
     def file_to_save(self, title: str, proposed: Path, kinds: str) -> Path | None: ...
+    def folder(self, title: str, start: Path) -> Path | None: ...
     def tell(self, title: str, sentence: str) -> None: ...
 
 
@@ -104,6 +105,13 @@ class Dialogs:
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setDefaultSuffix(proposed.suffix)
         dialog.selectFile(proposed.name)
+        return _chosen(dialog)
+
+    def folder(self, title: str, start: Path) -> Path | None:
+        """A folder that exists; the dialog can make one."""
+        dialog = QFileDialog(self._parent, title, str(start))
+        dialog.setFileMode(QFileDialog.FileMode.Directory)
+        dialog.setOption(QFileDialog.Option.ShowDirsOnly)
         return _chosen(dialog)
 
     def tell(self, title: str, sentence: str) -> None:

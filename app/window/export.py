@@ -1,17 +1,20 @@
-"""Exporting the packet: a PDF of the plan on screen."""
+"""Exporting the plan on screen: the packet as a PDF, pictures and tables into a folder."""
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Mapping
+from enum import Enum
 from pathlib import Path
 
 from PySide6.QtCore import QLocale
 
-from app.packet.choice import PacketChoice
+from app.packet.choice import NOTHING_ASKED, Asked, PacketChoice
 from app.packet.paper import Paper
 from app.window.asker import PACKETS, Asker
 from app.window.document import Document
 from app.window.files import file_name, reason
 from core.plan import Plan
+from core.whole_file import write_whole
 
 
 def usual_paper() -> Paper:
@@ -29,7 +32,11 @@ def planned(document: Document, plan: Plan | None, asker: Asker, title: str) -> 
 
 
 def export(
-    document: Document, plan: Plan | None, asker: Asker, choice: PacketChoice
+    document: Document,
+    plan: Plan | None,
+    asker: Asker,
+    choice: PacketChoice,
+    asked: Asked = NOTHING_ASKED,
 ) -> Path | None:
     """Ask where, and write the packet there; the file, or None if none was written."""
     title = "Export a PDF"
@@ -37,16 +44,66 @@ def export(
     if plan is None:
         return None
     name = file_name(document.project.quilt.name, ".pdf")
-    folder = document.path.parent if document.path else Path.home()
-    path = asker.file_to_save(title, folder / name, PACKETS)
+    path = asker.file_to_save(title, _folder(document) / name, PACKETS)
     if path is None:
         return None
     # Imported only now: the window opens sooner without it.
-    from app.packet.packet import write_packet
+    from app.packet.packet import packet_bytes
 
-    try:
-        write_packet(plan, path, choice)
-    except OSError as error:
-        asker.tell(f"{path.name} was not written", reason(error, path))
-        return None
-    return path
+    written = _write({path: packet_bytes(plan, choice, asked)}, asker)
+    return path if written else None
+
+
+class Kind(Enum):
+    """Ways out into a folder, several files at a time."""
+
+    SVG = "SVG drawings"
+    PNG = "PNG pictures"
+    CSV = "tables"
+
+
+def export_files(
+    document: Document, plan: Plan | None, asker: Asker, kind: Kind
+) -> tuple[Path, ...]:
+    """Ask for a folder, and write a plan's files there; those that were written."""
+    title = f"Export {kind.value}"
+    plan = planned(document, plan, asker, title)
+    folder = None if plan is None else asker.folder(f"{title}: the folder", _folder(document))
+    if plan is None or folder is None:
+        return ()
+    files = {folder / name: data for name, data in _made(plan, kind)}
+    old = [path.name for path in files if path.exists()]
+    if old and not asker.go_on(
+        "Files of these names are there already",
+        f"In {folder}: {', '.join(old)}.",
+        "Replace them",
+    ):
+        return ()
+    return _write(files, asker)
+
+
+def _made(plan: Plan, kind: Kind) -> Iterable[tuple[str, bytes]]:
+    # Imported only now: the window opens sooner without them.
+    from app.pictures import png_files, svg_files
+    from app.tables import table_files
+
+    return {Kind.SVG: svg_files, Kind.PNG: png_files, Kind.CSV: table_files}[kind](plan)
+
+
+def _write(files: Mapping[Path, bytes], asker: Asker) -> tuple[Path, ...]:
+    """Write each file whole, up to the first that cannot be; those that were written."""
+    written: list[Path] = []
+    for path, data in files.items():
+        try:
+            write_whole(path, data)
+        except OSError as error:
+            others = f" Written before it: {len(written)} of {len(files)}." if written else ""
+            asker.tell(f"{path.name} was not written", reason(error, path) + others)
+            break
+        written.append(path)
+    return tuple(written)
+
+
+def _folder(document: Document) -> Path:
+    """Where to start: beside the document."""
+    return document.path.parent if document.path else Path.home()

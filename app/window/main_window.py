@@ -8,7 +8,7 @@ from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QLabel, QMainWindow, QSplitter
 
-from app.packet.choice import PacketChoice
+from app.packet.choice import NOTHING_ASKED, Asked, PacketChoice
 from app.packet.paper import Format, Paper
 from app.window.answer_panel import AnswerPanel
 from app.window.appearance import Appearance
@@ -17,7 +17,7 @@ from app.window.autosave import Autosave
 from app.window.centre import Centre
 from app.window.column_scroll import ColumnScroll
 from app.window.document import Document
-from app.window.export import export, planned, usual_paper
+from app.window.export import Kind, export, export_files, planned, usual_paper
 from app.window.fields import part_name
 from app.window.files import Files
 from app.window.memory import Memory
@@ -193,19 +193,40 @@ class MainWindow(QMainWindow):
             return
         # Imported only now: the window opens sooner without it.
         from app.window.packet_dialog import PacketDialog
+        from app.window.packet_memory import remembered
 
-        dialog = PacketDialog(plan, self.paper(), self._export, self)
+        dialog = PacketDialog(plan, remembered(self.memory, self.paper()), self._export, self)
+        dialog.finished.connect(lambda _: self._chosen(dialog.choice))
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.open()
 
-    def _export(self, choice: PacketChoice | None = None) -> None:
+    def _chosen(self, choice: PacketChoice) -> None:
+        """What was chosen of the packet is where the next one starts."""
+        from app.window.packet_memory import remember
+
+        remember(self.memory, choice)
+        self.menus.show_paper(choice.form.paper)
+
+    def _export(self, choice: PacketChoice | None = None, asked: Asked = NOTHING_ASKED) -> None:
         wanted = choice or PacketChoice(form=Format(self.paper()))
-        path = export(self.document, self.plan, self.asker, wanted)
-        if path is None:
-            return
+        path = export(self.document, self.plan, self.asker, wanted, asked)
+        if path is not None:
+            self._exported(path.name)
+
+    def export_files(self, kind: Kind) -> None:
+        """Write pictures or tables into a folder, once the plan of what was typed last is there."""
+        self.parts.commit()
+        self.planner.when_settled(lambda: self._export_files(kind))
+
+    def _export_files(self, kind: Kind) -> None:
+        written = export_files(self.document, self.plan, self.asker, kind)
+        if written:
+            self._exported(f"{len(written)} files into {written[0].parent.name}")
+
+    def _exported(self, what: str) -> None:
         if left_out := self.files.left_out():
-            self.asker.tell(f"{path.name} was written, but not with all you typed", left_out)
-        self.tell(f"Exported {path.name}")
+            self.asker.tell(f"{what} was written, but not with all you typed", left_out)
+        self.tell(f"Exported {what}")
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802 - Qt's name
         if not self.files.may_leave():

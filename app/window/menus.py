@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QWidget
 from app.packet.paper import Paper
 from app.window import help_pages
 from app.window.appearance import TEXT_SIZES, Colours, Look
+from app.window.export import Kind
 from app.window.sizes import KEY, SizesDialog, remembered_sizes
 from core.lengths import Units
 from core.sizes import QuiltSizes, dumps
@@ -33,6 +34,11 @@ LOOKS = {
 }
 COLOURS = {Colours.USUAL: "&Usual", Colours.SAFE: "&Colour-blind Safe"}
 PAPERS = {Paper.LETTER: "Letter", Paper.A4: "A4"}
+FILES = {
+    Kind.SVG: "Drawings, true size (&SVG)…",
+    Kind.PNG: "Pictures (&PNG)…",
+    Kind.CSV: "Tables of pieces and purchases (&CSV)…",
+}
 PARTS = {"fabrics": "&Fabric", "borders": "&Border"}
 
 
@@ -99,8 +105,15 @@ class Menus:
         self.save_as = self._action(menu, "Save &As…", files.save_as, Keys.SaveAs)
         menu.addSeparator()
         self.export = self._action(menu, "&Export PDF…", window.export, "Ctrl+Shift+E")
+        others = menu.addMenu("Export &Files")
+        self.export_files = {
+            kind: self._action(others, words, _bound(window.export_files, kind))
+            for kind, words in FILES.items()
+        }
         self.print = self._action(menu, "&Print…", window.print_packet, Keys.Print)
-        self._choices(menu.addMenu("&Paper"), PAPERS, window.paper(), window.set_paper)
+        self._papers = self._choices(
+            menu.addMenu("&Paper"), PAPERS, window.paper(), window.set_paper
+        )
         menu.addSeparator()
         leave = self._action(menu, "&Quit", window.close, Keys.Quit)
         leave.setMenuRole(QAction.MenuRole.QuitRole)
@@ -157,6 +170,10 @@ class Menus:
         units = menu.addMenu("&Units")
         now = self._window.document.project.units
         self.units = self._choices(units, UNITS, now, self._window.set_units)
+
+    def show_paper(self, paper: Paper) -> None:
+        """Choose the paper, here as elsewhere."""
+        self._papers[paper].trigger()
 
     def show_units(self, units: Units) -> None:
         """Tick the units of the document, and list sizes in them."""

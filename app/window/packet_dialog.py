@@ -25,9 +25,10 @@ from PySide6.QtWidgets import (
 
 from app.packet.choice import (
     MOST_COPIES,
-    USUAL_PAGES,
+    Asked,
     PacketChoice,
     Pages,
+    bar_of,
     correction_of,
     names_listed,
 )
@@ -35,7 +36,9 @@ from app.packet.packet import packet_pages
 from app.packet.page import Page
 from app.packet.paper import Format, Paper
 from app.window.furniture import Sentence, open_at
+from app.window.packet_comparing import PacketComparing
 from app.window.packet_paint import paint_page, print_all
+from app.window.planner import Planner
 from core.plan import Plan
 from core.refusal import Refusal
 
@@ -71,39 +74,49 @@ class PageView(QWidget):
 
 
 class PacketDialog(QDialog):
-    """Shows the packet of `plan`; `save` is called with the choice when a PDF is wanted."""
+    """Shows the packet of `plan`, at first as it was chosen last.
+
+    `save` is called with the choice, and what was worked out for it, when a PDF is wanted.
+    """
 
     def __init__(
         self,
         plan: Plan,
-        paper: Paper,
-        save: Callable[[PacketChoice], None],
+        choice: PacketChoice,
+        save: Callable[[PacketChoice, Asked], None],
         parent: QWidget | None = None,
+        solver: Callable[[], Planner] = Planner,
     ) -> None:
         super().__init__(parent)
         self._plan, self._save = plan, save
+        self.comparing = PacketComparing(plan.project, solver)
         self.setWindowTitle("Print the packet")
         self.kinds = QListWidget()
         self.kinds.setAccessibleName("Pages to print")
-        for kind in USUAL_PAGES:
+        for kind in Pages:
             item = QListWidgetItem(kind.said)
             item.setData(Qt.ItemDataRole.UserRole, kind.value)
             item.setFlags(Qt.ItemFlag.ItemIsUserCheckable | Qt.ItemFlag.ItemIsEnabled)
-            item.setCheckState(_CHECKED)
+            item.setCheckState(_CHECKED if kind in choice.pages else _UNCHECKED)
             self.kinds.addItem(item)
         self.paper = QComboBox()
         for known, words in _PAPERS.items():
             self.paper.addItem(words, known.value)
-        self.paper.setCurrentIndex(list(_PAPERS).index(paper))
-        self.grey = QCheckBox("Without &colour")
-        self.large = QCheckBox("&Large print, 18 pt and up")
+        self.paper.setCurrentIndex(list(_PAPERS).index(choice.form.paper))
+        self.grey, self.large = (
+            QCheckBox("Without &colour"),
+            QCheckBox("&Large print, 18 pt and up"),
+        )
+        self.grey.setChecked(choice.form.grey)
+        self.large.setChecked(choice.form.large)
         self.names = QLineEdit(placeholderText="a packet a name: Ada, Ben")
         self.copies = QSpinBox(minimum=1, maximum=MOST_COPIES)
-        self.bar = QLineEdit(placeholderText="100 mm")
+        bar = bar_of(choice.form.correction)
+        self.bar = QLineEdit(f"{bar} mm" if bar else "", placeholderText="100 mm")
         self.bar.setToolTip("How long the 100 mm bar of a page that you printed measures")
         self.view, self.problem, self.where = PageView(), Sentence("problem"), Sentence("note")
         self.pages: tuple[Page, ...] = ()
-        self.choice = PacketChoice(form=Format(paper))
+        self.choice = choice
         self._place = 0
         self._soon = QTimer(self, singleShot=True, interval=_SOON)
         self._soon.timeout.connect(self.make)
@@ -152,22 +165,24 @@ class PacketDialog(QDialog):
         self.copies.valueChanged.connect(lambda _: self._soon.start())
         self.back.clicked.connect(lambda: self.turn(-1))
         self.forward.clicked.connect(lambda: self.turn(1))
-        self.save.clicked.connect(lambda: self._save(self.choice))
+        self.save.clicked.connect(lambda: self._save(self.choice, self.comparing.asked))
+        self.comparing.found.connect(self.make)
         self.print.clicked.connect(self.ask_printer)
         self.close_.clicked.connect(self.reject)
 
     def make(self) -> None:
         """Make the pages of what is chosen, or say why there are none."""
         self._soon.stop()
+        self.pages = ()
         try:
             self.choice = self._chosen()
-            self.pages = packet_pages(self._plan, self.choice)
-            self.problem.say("")
+            self.comparing.ask(self.choice.pages)
+            self.problem.say(self.comparing.said)
+            self.pages = packet_pages(self._plan, self.choice, self.comparing.asked)
         except Refusal as refusal:
-            self.pages = ()
-            self.problem.say(refusal.sentence)
+            self.problem.say(self.comparing.said or refusal.sentence)
         for button in (self.save, self.print):
-            button.setEnabled(bool(self.pages))
+            button.setEnabled(bool(self.pages) and not self.comparing.busy)
         self.turn(0)
 
     def _chosen(self) -> PacketChoice:
@@ -196,6 +211,11 @@ class PacketDialog(QDialog):
         self.where.say(f"Page {self._place + 1} of {count}" if count else "No page")
         self.back.setEnabled(self._place > 0)
         self.forward.setEnabled(self._place + 1 < count)
+
+    def done(self, result: int) -> None:
+        """Leave; nothing more is worked out."""
+        self.comparing.close()
+        super().done(result)
 
     def ask_printer(self) -> None:
         """The system's own dialogue, and then the printer."""

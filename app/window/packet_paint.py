@@ -84,7 +84,8 @@ def _put(painter: QPainter, item: Item, form: Format) -> None:
                 frame = item.frame
                 painter.setClipRect(QRectF(frame.left, frame.top, frame.width, frame.height))
             surface = _Surface(painter, item.at, item.scale)
-            Painter(surface, item.scale, form.theme, typeface(), form.least).paint(item.drawing)
+            least = item.least or form.least
+            Painter(surface, item.scale, form.theme, typeface(), least).paint(item.drawing)
             painter.restore()
         case _:
             assert_never(item)

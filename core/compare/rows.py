@@ -123,13 +123,6 @@ def _most(layers: Layers) -> int:
     return max(layers.first_face, layers.edge, layers.second_face)
 
 
-def _cost(plan: Plan) -> Value | None:
-    """What all cloth costs; None where a price is missing."""
-    costs = [fabric.buy.cost for fabric in plan.fabrics if fabric.buy.along]
-    known = [cost for cost in costs if cost is not None]
-    return sum(known, Fraction(0)) if len(known) == len(costs) and costs else None
-
-
 def _used(plan: Plan) -> Value:
     return sum((fabric.lay.used_along for fabric in plan.fabrics), Fraction(0))
 
@@ -140,7 +133,7 @@ def _proved(plan: Plan) -> Value:
 
 _LENGTH, _COUNT, _LESS = Measured.LENGTH, Measured.COUNT, Better.LESS
 _MEASURES: tuple[tuple[str, Measured, Better, Callable[[Plan], Value | None]], ...] = (
-    ("cost of all cloth", Measured.MONEY, _LESS, _cost),
+    ("cost of all cloth", Measured.MONEY, _LESS, lambda plan: plan.cost),
     ("length of bolt used", _LENGTH, _LESS, _used),
     ("waste", Measured.SHARE, _LESS, lambda plan: plan.waste_share),
     ("proved least", Measured.YES, Better.NEITHER, _proved),

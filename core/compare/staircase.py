@@ -63,6 +63,14 @@ class Staircase:
         """The step that the project is on, None if it lies beyond the ends or between marks."""
         return next((step for step in self.steps if step.holds(self.present)), None)
 
+    @property
+    def moving(self) -> tuple[int, ...]:
+        """The places of the fabrics that not all steps buy alike; of all if none is."""
+        laid = [step.bought for step in self.steps if step.bought]
+        places = range(len(laid[0]) if laid else 0)
+        moving = tuple(place for place in places if len({bought[place] for bought in laid}) > 1)
+        return moving or tuple(places)
+
 
 def usual_range(choice: Choice, units: Units) -> tuple[Inches, Inches]:
     """The widths that are looked at where none are named: those that people cut or buy."""
@@ -139,10 +147,10 @@ class _Landings:
 
 
 def _cost(project: Project, bought: tuple[Inches, ...]) -> Fraction | None:
-    prices = [fabric.price_per_yard for fabric in project.fabrics]
+    prices = [fabric.price_per_inch for fabric in project.fabrics]
     if any(price is None and along for price, along in zip(prices, bought, strict=True)):
         return None
     return sum(
-        ((price or 0) * along / 36 for price, along in zip(prices, bought, strict=True)),
+        ((price or 0) * along for price, along in zip(prices, bought, strict=True)),
         Fraction(0),
     )

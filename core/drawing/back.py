@@ -6,8 +6,9 @@ the quilt's edge. Left and right are as seen from the back.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
+from typing import TypeAlias
 
 from core.drawing.marks import Drawing, Line, Mark
 from core.drawing.shapes import area, label, moved
@@ -18,6 +19,7 @@ from core.lay.problem import Piece
 from core.plan import Plan
 from core.quilt import Seams
 
+_SewnOn: TypeAlias = tuple[str, Rect]  # the part's name and its place
 _MARGIN = Fraction(2)
 # Where things are drawn; published gaps above a sleeve are 1/4, 1/2 and 1 in.
 _BELOW_THE_EDGE, _IN_FROM_THE_CORNER = Fraction(1, 2), Fraction(2)
@@ -28,11 +30,13 @@ def draw_back(plan: Plan) -> Drawing | None:
     quilt = Rect(Fraction(0), Fraction(0), *plan.sizes.layers)
     outer = quilt
     marks: list[Mark] = []
+    sewn_on = (*_sleeves(plan, quilt), *_patches(plan, quilt))
     if plan.backing is not None and plan.project.backing is not None:
         front = overages(plan.project.backing).grown(quilt)
         outer = _seen_from_behind(front, quilt)
-        marks += _panels(plan, plan.backing, front, quilt)
-    marks += [*_sleeve(plan, quilt), *_label(plan, quilt)]
+        marks += _panels(plan, plan.backing, front, quilt, sewn_on)
+    for name, rect in sewn_on:
+        marks += _sewn_on(plan, name, rect)
     if not marks:
         return None
     marks.append(_edge(plan, quilt))
@@ -55,7 +59,9 @@ def _seen_from_behind(rect: Rect, quilt: Rect) -> Rect:
     return Rect(quilt.across - rect.right, rect.y, rect.across, rect.along)
 
 
-def _panels(plan: Plan, backing: BackingPlan, front: Rect, quilt: Rect) -> Iterator[Mark]:
+def _panels(
+    plan: Plan, backing: BackingPlan, front: Rect, quilt: Rect, sewn_on: Sequence[_SewnOn]
+) -> Iterator[Mark]:
     """Each panel as it shows, with its letter; seams are where they meet."""
     start, last = Fraction(0), len(backing.widths) - 1
     for place, width in enumerate(backing.widths):
@@ -72,13 +78,41 @@ def _panels(plan: Plan, backing: BackingPlan, front: Rect, quilt: Rect) -> Itera
         for strip in _strips(backing, place, panel):
             behind = _seen_from_behind(strip, quilt)
             yield area(behind, "backing", letter)
-            yield label(_middle(behind), (letter,), "backing", letter)
+            room = _room(behind, quilt, [rect for _, rect in sewn_on])
+            yield label(room, (letter,), "backing", letter)
         start += shows
 
 
-def _middle(rect: Rect) -> Rect:
-    """The middle third, clear of sleeve and label."""
-    return Rect(rect.x + rect.across / 3, rect.y + rect.along / 3, rect.across / 3, rect.along / 3)
+def _room(panel: Rect, quilt: Rect, covered: Sequence[Rect]) -> Rect:
+    """Where a panel's letter goes within the quilt's edge: its middle, or what is free."""
+    free = _shared(panel, quilt) or panel
+    third = Rect(free.x + free.across / 3, free.y + free.along / 3, free.across / 3, free.along / 3)
+    if any(_shared(free, rect) for rect in covered) and not any(
+        _shared(third, rect) for rect in covered
+    ):
+        return third
+    for rect in covered:
+        if _shared(free, rect):
+            free = max(_beside(free, rect), key=lambda band: band.across * band.along)
+    return free
+
+
+def _shared(one: Rect, other: Rect) -> Rect | None:
+    """What both rectangles cover."""
+    x, y = max(one.x, other.x), max(one.y, other.y)
+    across, along = min(one.right, other.right) - x, min(one.end, other.end) - y
+    return Rect(x, y, across, along) if across > 0 and along > 0 else None
+
+
+def _beside(whole: Rect, hole: Rect) -> Iterator[Rect]:
+    """What `whole` has above, below, left and right of a rectangle that covers some of it."""
+    none = Fraction(0)
+    above, below = max(hole.y - whole.y, none), max(whole.end - hole.end, none)
+    left, right = max(hole.x - whole.x, none), max(whole.right - hole.right, none)
+    yield Rect(whole.x, whole.y, whole.across, above)
+    yield Rect(whole.x, whole.end - below, whole.across, below)
+    yield Rect(whole.x, whole.y, left, whole.along)
+    yield Rect(whole.right - right, whole.y, right, whole.along)
 
 
 def _panel_name(backing: BackingPlan, place: int) -> str:
@@ -111,26 +145,31 @@ def _strips(backing: BackingPlan, place: int, panel: Rect) -> Iterator[Rect]:
             yield Rect(panel.x, panel.y + strip * each, panel.across, each)
 
 
-def _sleeve(plan: Plan, quilt: Rect) -> Iterator[Mark]:
+def _sleeves(plan: Plan, quilt: Rect) -> Iterator[_SewnOn]:
+    """Each part of the hanging sleeve, side by side below the upper edge."""
     sleeve, spec = plan.sleeve, plan.project.sleeve
     if sleeve is None or spec is None:
         return
     whole = sleeve.length * sleeve.parts + spec.gap * (sleeve.parts - 1)
-    letter = plan.part("sleeve").letter
     for part in range(sleeve.parts):
         x = (quilt.across - whole) / 2 + part * (sleeve.length + spec.gap)
-        rect = Rect(x, _BELOW_THE_EDGE, sleeve.length, min(sleeve.depth, quilt.along))
-        yield area(rect, "sleeve", letter)
-        yield label(rect, (f"{letter}  sleeve", letter), "sleeve", letter)
+        yield (
+            "sleeve",
+            Rect(x, _BELOW_THE_EDGE, sleeve.length, min(sleeve.depth, quilt.along)),
+        )
 
 
-def _label(plan: Plan, quilt: Rect) -> Iterator[Mark]:
-    """In the lower left corner, or as near to it as the quilt has room for."""
+def _patches(plan: Plan, quilt: Rect) -> Iterator[_SewnOn]:
+    """The label, in the lower left corner or as near to it as the quilt has room for."""
     spec = plan.project.label
-    if spec is None:
-        return
-    x = min(_IN_FROM_THE_CORNER, (quilt.across - spec.width) / 2)
-    y = quilt.along - spec.length - min(_IN_FROM_THE_CORNER, (quilt.along - spec.length) / 2)
-    rect, letter = Rect(x, y, spec.width, spec.length), plan.part("label").letter
-    yield area(rect, "label", letter)
-    yield label(rect, (f"{letter}  label", letter), "label", letter)
+    if spec is not None:
+        x = min(_IN_FROM_THE_CORNER, (quilt.across - spec.width) / 2)
+        y = quilt.along - spec.length - min(_IN_FROM_THE_CORNER, (quilt.along - spec.length) / 2)
+        yield "label", Rect(x, y, spec.width, spec.length)
+
+
+def _sewn_on(plan: Plan, name: str, rect: Rect) -> Iterator[Mark]:
+    """A sleeve or a label, with its letter; its name is its role too."""
+    letter = plan.part(name).letter
+    yield area(rect, name, letter)
+    yield label(rect, (f"{letter}  {name}", letter), name, letter)

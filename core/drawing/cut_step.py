@@ -9,19 +9,22 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
+from itertools import groupby
 
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 from core.lay.lay import Direction
 from core.lengths import show
 from core.plan import Plan
-from core.steps import Becomes, CutStep, Fall
+from core.steps import Becomes, CutStep, Fall, ranges
 
-WIDTH, HEIGHT = 46.0, 26.0  # the most that a picture measures, in its own measure
-_LEFT, _TOP, _FOOT = 12.0, 3.6, 3.0  # free at the near edge, above and below, for words
+WIDTH, HEIGHT = 50.0, 24.0  # the most that a picture measures, in its own measure
+_LEFT, _TOP, _FOOT = 15.0, 4.5, 3.25  # free at the near edge, above and below, for words
 _RIGHT = 2.0
 _TICK = 1.6
 _BROAD = 2.0  # of a strip as drawn; heavy lines would cover a narrower one
-_LEAST = 6.0  # of a side of the cloth, and of a measure's words
+_LEAST = 6.0  # of a side of the cloth
+_THIN = 3.2  # of a band that cannot hold its own words
+_WORDS = 16.0  # wide, for the measure over the cloth
 _ROLES = {Becomes.SECTION: "cloth", Becomes.OFFCUT: "offcut", Becomes.WASTE: "straightening"}
 
 
@@ -48,9 +51,10 @@ class _Cut:
 
     def marks(self) -> Iterator[Mark]:
         yield self._band(0.0, 1.0, "cloth")
-        yield from self._falls()
-        yield from self._folds()
+        yield from self._bands()
         yield from self._cuts()
+        yield from self._names()
+        yield from self._folds()
         yield from self._measure()
 
     def _share(self, length: Fraction) -> float:
@@ -65,20 +69,41 @@ class _Cut:
         corners = ((0.0, start), (1.0, start), (1.0, end), (0.0, end))
         return Area(tuple(self._point(*corner) for corner in corners), role, key)
 
-    def _falls(self) -> Iterator[Mark]:
-        """What comes off, one band after the other; what stays in hand is bare cloth."""
+    def _thick(self, share: float) -> float:
+        return share * (self.high if self.across else self.wide)
+
+    def _ends(self) -> Iterator[tuple[Fall, float, float]]:
+        """What comes off, from share to share, one after the other; the rest is bare cloth."""
         each = self._share(self.step.measure)
         for place, fall in enumerate(self.step.falls):
             start = place * each
-            end = start + each if place < self.step.times else 1.0
+            yield fall, start, start + each if place < self.step.times else 1.0
+
+    def _bands(self) -> Iterator[Mark]:
+        for fall, start, end in self._ends():
             key = fall.label if fall.becomes is Becomes.PIECE else ""
             yield self._band(start, end, self._role(fall), key)
-            yield self._words(start, end, fall, key)
+
+    def _names(self) -> Iterator[Mark]:
+        """What each band becomes; pieces in thin bands are named together, over the cuts."""
+        each = self._share(self.step.measure)
+        groups = groupby(self._ends(), lambda band: self._together(band[0], each))
+        for together, bands in groups:
+            found = list(bands)
+            if together:
+                named = ", ".join(ranges([fall.label for fall, _, _ in found]))
+                yield self._words(found[0][1], found[-1][2], named, self._role(found[0][0]))
+                continue
+            for fall, start, end in found:
+                key = fall.label if fall.becomes is Becomes.PIECE else ""
+                yield self._words(start, end, fall.label, self._role(fall), key)
         if len(self.step.falls) == self.step.times:
-            rest = self.step.times * each
-            middle = self._point(0.5, (rest + 1) / 2)
-            room = self._room(1 - rest)
-            yield Label(middle, (self.step.source,), room, "note")
+            yield self._words(self.step.times * each, 1.0, self.step.source, "note")
+
+    def _together(self, fall: Fall, each: float) -> str:
+        """The role of pieces that are named together; "" for what is named for itself."""
+        thin = self.step.times > 1 and self._thick(each) < _THIN
+        return self._role(fall) if thin and fall.becomes is Becomes.PIECE else ""
 
     def _role(self, fall: Fall) -> str:
         if fall.becomes is not Becomes.PIECE:
@@ -86,15 +111,10 @@ class _Cut:
         letters = fall.label.rstrip("0123456789")
         return next(part.role for part in self.plan.parts if part.letter == letters)
 
-    def _words(self, start: float, end: float, fall: Fall, key: str) -> Label:
-        role = self._role(fall)
-        middle = self._point(0.5, (start + end) / 2)
-        return Label(middle, (fall.label,), self._room(end - start), role, key)
-
-    def _room(self, share: float) -> tuple[float, float]:
-        if self.across:
-            return self.wide * 0.94, self.high * share * 0.94
-        return self.wide * share * 0.94, self.high * 0.94
+    def _words(self, start: float, end: float, said: str, role: str, key: str = "") -> Label:
+        thick, long = self._thick(end - start) * 0.94, 0.94
+        room = (self.wide * long, thick) if self.across else (thick, self.high * long)
+        return Label(self._point(0.5, (start + end) / 2), (said,), room, role, key)
 
     def _folds(self) -> Iterator[Mark]:
         """Where the cloth is folded, and how many layers the blade goes through."""
@@ -105,19 +125,22 @@ class _Cut:
             at, top = self._point(x, 0.0)
             yield Line(((at, top - _TICK), (at, top)), "cut")
         if held.folds:
-            middle = (_LEFT + self.wide / 2, _TOP + self.high + _FOOT / 2)
-            said = f"folded: {parts} layers"
-            yield Label(middle, (said,), (self.wide, _FOOT), "note")
+            yield self._below(f"folded: {parts} layers")
         elif held.moves > 1:
-            middle = (_LEFT + self.wide / 2, _TOP + self.high + _FOOT / 2)
-            yield Label(middle, (f"ruler laid {held.moves} times",), (self.wide, _FOOT), "note")
+            yield self._below(f"ruler laid {held.moves} times")
+
+    def _below(self, said: str) -> Label:
+        """Words under the cloth, which may be wider than it."""
+        x = _LEFT + self.wide / 2
+        return Label(
+            (x, _TOP + self.high + _FOOT / 2), (said,), (2 * min(x, WIDTH - x), _FOOT), "note"
+        )
 
     def _cuts(self) -> Iterator[Mark]:
         """The cuts, and the edge that the first is measured from."""
         each = self._share(self.step.measure)
         yield Line((self._point(0.0, 0.0), self._point(1.0, 0.0)), "edge")
-        thick = each * (self.high if self.across else self.wide)
-        role = "cut" if thick >= _BROAD else "ruler"
+        role = "cut" if self._thick(each) >= _BROAD else "ruler"
         for cut in range(1, self.step.times + 1):
             yield Line((self._point(-0.03, cut * each), self._point(1.03, cut * each)), role)
 
@@ -133,6 +156,5 @@ class _Cut:
             return
         y, right = _TOP - 0.9, _LEFT + each * self.wide
         yield Line(((_LEFT, y), (right, y)), "ruler")
-        room = max(right - _LEFT, 2 * _LEAST)
-        middle = max((_LEFT + right) / 2, _LEAST)
-        yield Label((middle, _TOP - 2.4), (said,), (room, 2.4), "ruler")
+        room = max(right - _LEFT, _WORDS)
+        yield Label(((_LEFT + right) / 2, y / 2), (said,), (room, y), "ruler")

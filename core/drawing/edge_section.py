@@ -22,6 +22,8 @@ from core.quilt import Binding, Fold
 
 _GAP = 1 / 64  # inches between two layers as drawn
 _ROW = 0.12  # inches for a line of words
+_TICK = 0.03  # half of one
+_TO_WORDS = 0.09  # from a measure to the middle of its words
 _BESIDE = 0.5  # inches of quilt past the widest face
 _LEFT, _RIGHT = 0.2, 0.1
 _LEAST_WIDTH = 1.6
@@ -39,8 +41,8 @@ def draw_edge_section(plan: Plan) -> Drawing | None:
         for mark in marks
         for point in ((mark.centre,) if isinstance(mark, Label) else mark.points)
     ]
-    top = min(y for _, y in points) - _ROW
-    height = max(y for _, y in points) + _ROW - top
+    top = min(y for _, y in points) - _ROW / 2
+    height = max(y for _, y in points) + _ROW / 2 - top
     width = _LEFT + section.inward + _RIGHT
     return Drawing(
         "The bound edge, cut through",
@@ -145,13 +147,13 @@ class _Section:
     def _measures(self) -> Iterator[Mark]:
         """Widths between ticks: the first face above, the second and the reach below."""
         other = "back" if self.spec.first_face == "front" else "front"
-        above = -self.under - 5 * _GAP - _ROW
+        above = -self.under - 5 * _GAP - _TICK
         if self.first > 0:
             said = show(self.plan.first_face_width, self.units)
             yield from self._measure(
                 0, self.first, above, (f"first face ({self.spec.first_face}) {said}",), up=True
             )
-        below = self.back + 5 * _GAP + _ROW / 2
+        below = self.back + 5 * _GAP + _TICK
         said = show(self.plan.second_face_width, self.units)
         name = "facing on the back" if self.faced else f"second face ({other})"
         yield from self._measure(0, self.second, below, (f"{name} {said}",), up=False)
@@ -159,18 +161,19 @@ class _Section:
             said = show(abs(self.plan.reach), self.units)
             words = "past the seam" if self.second > self.s else "short of the seam"
             near, far = sorted((self.s, self.second))
-            under = below + 2 * _ROW
+            under = below + _TO_WORDS + _ROW / 2 + _TICK
             yield from self._measure(near, far, under, (f"{said} {words}",), up=False)
 
     def _measure(
         self, start: float, end: float, y: float, texts: tuple[str, ...], *, up: bool
     ) -> Iterator[Mark]:
-        tick = 0.03
         yield Line(((start, y), (end, y)), "ruler")
         for x in (start, end):
-            yield Line(((x, y - tick), (x, y + tick)), "ruler")
+            yield Line(((x, y - _TICK), (x, y + _TICK)), "ruler")
         room = self.inward - start
-        yield Label((start + room / 2, y + (-_ROW if up else _ROW)), texts, (room, _ROW), "note")
+        yield Label(
+            (start + room / 2, y + (-_TO_WORDS if up else _TO_WORDS)), texts, (room, _ROW), "note"
+        )
 
 
 def _rectangle(left: float, top: float, right: float, bottom: float) -> tuple[Point, ...]:

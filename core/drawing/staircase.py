@@ -42,7 +42,7 @@ class _Axis:
     def __init__(self, stairs: Staircase) -> None:
         self.stairs = stairs
         self.first, self.last = stairs.steps[0].first, stairs.steps[-1].last
-        self.moving = _moving(stairs)
+        self.moving = stairs.moving
         heights = [self.bought(step) for step in stairs.steps if step.bought]
         self.low, self.high = min(heights, default=Fraction(0)), max(heights, default=Fraction(0))
 
@@ -58,14 +58,6 @@ class _Axis:
     def bought(self, step: Step) -> Inches:
         """What the step buys of the fabrics that are not bought alike on all steps."""
         return sum((step.bought[place] for place in self.moving), Fraction(0))
-
-
-def _moving(stairs: Staircase) -> tuple[int, ...]:
-    """The places of the fabrics whose bought length differs between steps; all if none does."""
-    laid = [step.bought for step in stairs.steps if step.bought]
-    places = range(len(laid[0]) if laid else 0)
-    moving = tuple(place for place in places if len({bought[place] for bought in laid}) > 1)
-    return moving or tuple(places)
 
 
 def _block(project: Project, axis: _Axis, place: int, step: Step) -> Iterator[Mark]:

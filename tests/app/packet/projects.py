@@ -7,7 +7,7 @@ from typing import Final
 
 from core.fabric import Fabric, Grain, OnHand
 from core.lengths import INCHES_PER_MM, Inches, Units
-from core.quilt import Backing, Batting, Binding, Border, Corners, Project, Quilt, Sleeve
+from core.quilt import Backing, Batting, Binding, Border, Corners, Label, Project, Quilt, Sleeve
 
 HALF, QUARTER = Fraction(1, 2), Fraction(1, 4)
 
@@ -115,6 +115,50 @@ def small_squares() -> Project:
     )
 
 
+def crowded() -> Project:
+    """More than 40 pieces of 6 metric cloths with long names; slivers among them."""
+    names = (
+        "Mitternachtsblau mit silbernen Birkenblättern und sehr kleinen Sternen",
+        "Ungebleichter Nessel, überbreit gelegt, aus dem Restekorb der Großmutter",
+        "Rot-weiß gestreiftes Inlett, vorgewaschen",
+        "Höstlöv på mörkgrön botten, storblommig",
+        "Écru à pois minuscules",
+        "Ocker",
+    )
+    cloths = tuple(
+        Fabric(
+            name,
+            _mm(1120 if place % 2 else 1480),
+            _mm(10),
+            sale_unit=_mm(100),
+            price_per_metre=Fraction(18) + place,
+            one_way_print=place == 3,
+            straightening=_mm(30),
+            on_hand=(OnHand(_mm(460), _mm(550), 2),) if place == 2 else (),
+        )
+        for place, name in enumerate(names)
+    )
+    seam = _mm(6)
+    borders = (
+        Border(names[4], _mm(8), seam=seam),
+        Border(names[2], _mm(60), Corners.SQUARES, corner_fabric=names[5], seam=seam),
+        Border(names[5], _mm(10), seam=seam),
+        Border(names[3], _mm(120), Corners.MITRED, grain=Grain.EITHER, seam=seam),
+        Border(names[4], _mm(15), Corners.SQUARES, corner_fabric=names[0], seam=seam),
+    )
+    return Project(
+        Quilt("Großer Quilt für das Gästezimmer im Obergeschoss", _mm(1440), _mm(1870), _mm(4)),
+        cloths,
+        borders,
+        Backing(names[1], _mm(100), _mm(10)),
+        Batting(_mm(100)),
+        Binding(names[0], _mm(57), allowance=_mm(250), seam=seam),
+        Sleeve(names[1], _mm(100)),
+        Units.CENTIMETRES,
+        label=Label(names[3], _mm(150), _mm(100)),
+    )
+
+
 def bare() -> Project:
     """A quilt without a name and with nothing to cut."""
     return Project(Quilt("", Fraction(20), Fraction(20)), (_bolt("ash"),))
@@ -127,5 +171,6 @@ HARD: Final = {
     "bias": bias,
     "slivers": slivers,
     "small squares": small_squares,
+    "crowded": crowded,
     "bare": bare,
 }

@@ -32,6 +32,7 @@ class ScriptedAsker:
     answer: Answer = Answer.CANCEL
     open_file: Path | None = None
     save_file: Path | None = None
+    save_folder: Path | None = None
     kept: KeptAnswer = KeptAnswer.LATER
     goes_on: bool = False
     asked: list[str] = field(default_factory=list)
@@ -55,6 +56,10 @@ class ScriptedAsker:
     def file_to_save(self, title: str, proposed: Path, kinds: str) -> Path | None:
         self.asked.append(f"{title}: {proposed.name}")
         return self.save_file
+
+    def folder(self, title: str, start: Path) -> Path | None:
+        self.asked.append(title)
+        return self.save_folder
 
     def tell(self, title: str, sentence: str) -> None:
         self.told.append(f"{title}: {sentence}")

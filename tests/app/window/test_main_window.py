@@ -14,10 +14,15 @@ from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
 from app.assets import asset
-from app.packet.paper import Paper
+from app.command_line import main
+from app.packet.choice import Pages
+from app.packet.paper import Format, Paper
 from app.style import SCREEN_DARK, SCREEN_LIGHT
 from app.window.appearance import Look
+from app.window.export import Kind
 from app.window.main_window import MainWindow
+from app.window.packet_dialog import PacketDialog
+from app.window.packet_memory import remembered
 from core import edit
 from core.project_file import load
 from core.refusal import Refusal
@@ -299,3 +304,65 @@ def test_recent_files_tell_their_folder_and_open(window: MainWindow, tmp_path: P
     assert {"quilt.crossgrain in April", "quilt.crossgrain in May && June"} <= set(words)
     words["quilt.crossgrain in May && June"].trigger()
     assert window.document.path == tmp_path / "May & June" / "quilt.crossgrain"
+
+
+@pytest.mark.parametrize(
+    ("kind", "some"),
+    [(Kind.SVG, "quilt.svg"), (Kind.PNG, "quilt.png"), (Kind.CSV, "purchases.csv")],
+)
+def test_pictures_and_tables_are_written_into_a_folder(
+    window: MainWindow, asker: ScriptedAsker, tmp_path: Path, kind: Kind, some: str
+) -> None:
+    """The very files that the command line writes."""
+    asker.save_folder, other = tmp_path / "window", tmp_path / "command"
+    asker.save_folder.mkdir()
+    window.menus.export_files[kind].trigger()
+    assert (
+        main(
+            ["plan", str(asset("harbour-lights.crossgrain")), f"--{kind.name.lower()}", str(other)]
+        )
+        == 0
+    )
+    written = {path.name: path.read_bytes() for path in asker.save_folder.iterdir()}
+    assert some in written
+    assert written == {path.name: path.read_bytes() for path in other.iterdir()}
+    assert asker.told == []
+
+
+def test_older_files_in_the_folder_are_replaced_only_when_that_is_wanted(
+    window: MainWindow, asker: ScriptedAsker, tmp_path: Path
+) -> None:
+    asker.save_folder, old = tmp_path, tmp_path / "pieces.csv"
+    old.write_text("older")
+    window.menus.export_files[Kind.CSV].trigger()
+    assert "pieces.csv" in asker.asked[-1]
+    assert old.read_text() == "older"
+    assert not (tmp_path / "purchases.csv").exists()
+    asker.goes_on = True
+    window.menus.export_files[Kind.CSV].trigger()
+    assert old.read_text() != "older"
+    assert (tmp_path / "purchases.csv").exists()
+
+
+def test_a_folder_that_is_gone_is_told(
+    window: MainWindow, asker: ScriptedAsker, tmp_path: Path
+) -> None:
+    asker.save_folder = tmp_path / "gone"
+    window.menus.export_files[Kind.CSV].trigger()
+    assert "pieces.csv was not written" in asker.told[0]
+    assert not asker.save_folder.exists()
+
+
+def test_what_was_chosen_of_the_packet_is_remembered(window: MainWindow) -> None:
+    window.print_packet()
+    dialog = window.findChild(PacketDialog)
+    assert dialog is not None
+    dialog.kinds.item(0).setCheckState(Qt.CheckState.Unchecked)
+    dialog.paper.setCurrentIndex(list(Paper).index(Paper.A4))
+    dialog.grey.setChecked(True)
+    dialog.make()
+    dialog.close()
+    assert window.paper() is Paper.A4
+    again = remembered(window.memory, window.paper())
+    assert Pages.QUILT not in again.pages
+    assert again.form == Format(Paper.A4, grey=True)

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from fractions import Fraction
 from pathlib import Path
-from typing import cast
+from typing import Final, cast
 
 import pytest
 from pypdf import PdfReader
@@ -12,24 +14,33 @@ from PySide6.QtGui import QColor, QImage, QPainter
 from PySide6.QtPrintSupport import QPrinter
 from pytestqt.qtbot import QtBot
 
-from app.packet.choice import PacketChoice, Pages
+from app.packet.choice import NOTHING_ASKED, Asked, PacketChoice, Pages
 from app.packet.packet import packet_pages
 from app.packet.paper import Format, Paper
+from app.window.memory import Memory
+from app.window.packet_comparing import WORKING
 from app.window.packet_dialog import PacketDialog
+from app.window.packet_memory import remember, remembered
 from app.window.packet_paint import paint_page
 from tests.app.packet.plans import plan
+from tests.app.window.conftest import PlannerHere
 
 DPI = 300
 
 
+Saved = list[tuple[PacketChoice, Asked]]
+A4: Final = PacketChoice(form=Format(Paper.A4))
+
+
 @pytest.fixture
-def saved() -> list[PacketChoice]:
+def saved() -> Saved:
     return []
 
 
 @pytest.fixture
-def dialog(qtbot: QtBot, saved: list[PacketChoice]) -> PacketDialog:
-    dialog = PacketDialog(plan("tide-pool-runner"), Paper.A4, saved.append)
+def dialog(qtbot: QtBot, saved: Saved) -> PacketDialog:
+    made = plan("tide-pool-runner")
+    dialog = PacketDialog(made, A4, lambda *what: saved.append(what), None, PlannerHere)
     qtbot.addWidget(dialog)
     return dialog
 
@@ -39,13 +50,12 @@ def _tick(dialog: PacketDialog, row: int, state: Qt.CheckState) -> None:
 
 
 def test_it_shows_the_very_pages_that_are_written(dialog: PacketDialog) -> None:
-    choice = PacketChoice(form=Format(Paper.A4))
-    assert dialog.choice == choice
-    assert dialog.pages == packet_pages(plan("tide-pool-runner"), choice)
+    assert dialog.choice == A4
+    assert dialog.pages == packet_pages(plan("tide-pool-runner"), A4)
     assert dialog.view.page == dialog.pages[0]
 
 
-def test_every_choice_reaches_the_pages(dialog: PacketDialog, saved: list[PacketChoice]) -> None:
+def test_every_choice_reaches_the_pages(dialog: PacketDialog, saved: Saved) -> None:
     for row in range(1, dialog.kinds.count()):
         _tick(dialog, row, Qt.CheckState.Unchecked)
     dialog.names.setText("Ada, Ben")
@@ -54,7 +64,8 @@ def test_every_choice_reaches_the_pages(dialog: PacketDialog, saved: list[Packet
     dialog.grey.setChecked(True)
     dialog.make()
     dialog.save.click()
-    [choice] = saved
+    [(choice, asked)] = saved
+    assert asked == NOTHING_ASKED
     assert choice.pages == (Pages.QUILT,)
     assert choice.names == ("Ada", "Ben")
     assert choice.copies == 2
@@ -71,6 +82,57 @@ def test_no_page_ticked_is_said_and_nothing_can_be_printed(dialog: PacketDialog)
     _tick(dialog, 0, Qt.CheckState.Checked)
     dialog.make()
     assert dialog.print.isEnabled()
+
+
+def _row(kind: Pages) -> int:
+    return list(Pages).index(kind)
+
+
+def test_pages_that_compare_are_worked_out_when_they_are_ticked(
+    dialog: PacketDialog, saved: Saved, qtbot: QtBot
+) -> None:
+    before = len(dialog.pages)
+    _tick(dialog, _row(Pages.STAIRCASE), Qt.CheckState.Checked)
+    dialog.make()
+    assert dialog.problem.text() == WORKING
+    assert len(dialog.pages) == before
+    assert not dialog.save.isEnabled(), "what is saved has all that is ticked"
+    qtbot.waitUntil(lambda: not dialog.comparing.busy, timeout=60_000)
+    assert dialog.problem.text() == ""
+    assert len(dialog.pages) > before
+    dialog.save.click()
+    [(choice, asked)] = saved
+    assert asked.stairs is not None
+    assert asked.comparison is None
+    assert dialog.pages == packet_pages(plan("tide-pool-runner"), choice, asked)
+
+
+def test_why_nothing_can_be_compared_is_said(qtbot: QtBot) -> None:
+    choice = PacketChoice(pages=(Pages.QUILT, Pages.COMPARISON))
+    dialog = PacketDialog(plan("small squares"), choice, lambda *_: None, None, PlannerHere)
+    qtbot.addWidget(dialog)
+    qtbot.waitUntil(lambda: not dialog.comparing.busy, timeout=60_000)
+    assert "strip width cannot be varied" in dialog.problem.text()
+    assert len(dialog.pages) == 1
+    assert dialog.save.isEnabled()
+
+
+def test_it_starts_as_it_was_chosen_last(qtbot: QtBot, memory: Memory) -> None:
+    form = Format(Paper.LETTER, grey=True, large=True, correction=Fraction(50, 49))
+    choice = PacketChoice((Pages.QUILT, Pages.CUTS), ("Ada",), 3, form)
+    remember(memory, choice)
+    again = remembered(memory, Paper.LETTER)
+    assert again == replace(choice, names=(), copies=1)
+    dialog = PacketDialog(plan("tide-pool-runner"), again, lambda *_: None, None, PlannerHere)
+    qtbot.addWidget(dialog)
+    assert dialog.choice == again
+    assert dialog.bar.text() == "98 mm"
+
+
+def test_settings_that_nobody_understands_count_as_none(memory: Memory) -> None:
+    memory.keep("packet pages", "lining")
+    memory.keep("packet bar", "a mile")
+    assert remembered(memory, Paper.A4) == A4
 
 
 def test_a_bar_that_no_printer_makes_is_said(dialog: PacketDialog) -> None:

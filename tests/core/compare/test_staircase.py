@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 from random import Random
@@ -103,3 +104,24 @@ def test_widths_the_wrong_way_round_are_refused() -> None:
 def test_without_a_binding_there_is_no_staircase_of_strips() -> None:
     with pytest.raises(Refusal, match="add it first"):
         staircase(remove(demo("harbour-lights"), "binding"), STRIP_WIDTH, F(1), F(4))
+
+
+def test_a_price_per_metre_counts_too() -> None:
+    cloth = Fabric("ocker", F(43), F(1, 2), sale_unit=F(9), price_per_metre=F(20))
+    project = Project(Quilt("Metre", F(40), F(50)), (cloth,), binding=Binding("ocker", F(5, 2)))
+    steps = staircase(project, STRIP_WIDTH, F(2), F(5, 2)).steps
+    # 1 m is 5000/127 in exactly.
+    assert [s.cost for s in steps] == [F(20) * s.bought[0] * 127 / 5000 for s in steps]
+
+
+def test_only_fabrics_that_are_not_bought_alike_move() -> None:
+    cloth = Fabric("plum", F(43), F(1, 2), sale_unit=F(9, 2))
+    fabrics = (cloth, replace(cloth, name="dots"))
+    project = Project(
+        Quilt("Two", F(60), F(80)),
+        fabrics,
+        binding=Binding("plum", F(5, 2)),
+        backing=Backing("dots"),
+    )
+    stairs = staircase(project, STRIP_WIDTH, F(2), F(3))
+    assert stairs.moving == (0,)

@@ -10,6 +10,7 @@ import pytest
 
 from core.drawing.back import draw_back
 from core.drawing.marks import Area, Drawing
+from core.drawing.marks import Label as Words
 from core.fabric import Fabric, Grain
 from core.plan import Plan, make_plan
 from core.quilt import Backing, Border, Frame, Label, Panels, Project, Quilt, Seams, Sleeve
@@ -17,6 +18,7 @@ from core.quilt import Backing, Border, Frame, Label, Panels, Project, Quilt, Se
 F = Fraction
 PLUM = Fabric("plum", F(43), F(1, 2))
 DOTS = replace(PLUM, name="dots")
+PATCH = Label("dots", F(5), F(4))
 PROJECT = Project(Quilt("Lap", F(50), F(60)), (PLUM, DOTS))
 
 
@@ -81,3 +83,23 @@ def test_sleeve_and_label_lie_on_the_quilt() -> None:
 def test_a_quilt_with_nothing_behind_has_no_such_picture() -> None:
     border = Border("plum", F(3), grain=Grain.LENGTHWISE)
     assert draw_back(planned(borders=(border,))) is None
+
+
+@pytest.mark.parametrize("size", [(F(50), F(60)), (F(14), F(16)), (F(60), F(9))])
+def test_no_panels_letter_lies_on_a_sleeve_or_a_label_or_past_the_edge(
+    size: tuple[Fraction, Fraction],
+) -> None:
+    plan = planned(
+        quilt=Quilt("Small", *size), backing=Backing("plum"), sleeve=Sleeve("dots"), label=PATCH
+    )
+    drawing = draw_back(plan)
+    assert drawing is not None
+    letters = [m for m in drawing.marks if isinstance(m, Words) and m.role == "backing"]
+    assert letters
+    sewn_on = [*areas(drawing, "sleeve"), *areas(drawing, "label")]
+    for letter in letters:
+        (x, y), (wide, high) = letter.centre, letter.room
+        left, top, right, bottom = x - wide / 2, y - high / 2, x + wide / 2, y + high / 2
+        assert 2 + 4 <= left < right <= drawing.width - 2 - 4, "margin and overage"
+        for x1, y1, x2, y2 in sewn_on:
+            assert right <= x1 or left >= x2 or bottom <= y1 or top >= y2
