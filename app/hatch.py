@@ -50,6 +50,7 @@ HATCHES: Mapping[str, tuple[Family, ...]] = MappingProxyType(
         "close falling": (Family(45, 0.45),),
         "close upright": (Family(90, 0.35),),
         "stitches": (Family(0, 0.7, (0.7, 0.5)),),
+        "lattice": (Family(-30, 0.5), Family(30, 0.5)),
         "zigzag": (Family(60, 1.2, (0.6, 0.6)), Family(-60, 1.2, (0.6, 0.6))),
     }
 )

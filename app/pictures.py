@@ -10,8 +10,9 @@ from app.paint_png import paint_png
 from app.paint_svg import paint_svg
 from app.style import PAPER_COLOUR
 from core.drawing.back import draw_back
-from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.drawing.cloth import draw_sheet, sheets_of
 from core.drawing.edge_map import draw_edge_map
+from core.drawing.frame import Heading
 from core.drawing.marks import Drawing
 from core.drawing.quilt import draw_quilt
 from core.plan import Plan

@@ -6,8 +6,9 @@ import re
 from collections.abc import Sequence
 from functools import lru_cache
 
+from core.by_hand.minded import minded
 from core.fabric import Fabric
-from core.finish.demand import Demand
+from core.finish.demand import Demand, Wanted
 from core.lay.check import check
 from core.lay.lay import Lay
 from core.lay.problem import Cloth, LayProblem, Piece, Run
@@ -18,6 +19,11 @@ from core.lengths import Units
 from core.refusal import Refusal
 
 _IN_PROBLEM = re.compile(r"(pieces|runs)\[(\d+)\]")
+_BY_HAND = re.compile(r"((?:pins|flaws|motifs)(?:\[\d+\])?)(.*)")
+
+
+class CannotMind(Refusal):
+    """What was said by hand cannot be done."""
 
 
 def cloth_problem(fabric: Fabric, demands: Sequence[Demand]) -> LayProblem:
@@ -30,17 +36,29 @@ def cloth_problem(fabric: Fabric, demands: Sequence[Demand]) -> LayProblem:
         fabric.on_hand,
         fabric.buy_more,
     )
-    wanted = [demand.wanted for demand in demands if demand.wanted.cloth == fabric.name]
+    wanted = wanted_of(fabric, demands)
+    said = minded(fabric, wanted)
     return LayProblem(
         (cloth,),
         tuple(item for item in wanted if isinstance(item, Piece)),
         tuple(item for item in wanted if isinstance(item, Run)),
+        tuple(pin for _, pin in said.pins),
+        tuple(flaw for _, flaw in said.flaws),
+        tuple(motif for _, motif in said.motifs),
     )
 
 
-def paths_on(fabric: Fabric, demands: Sequence[Demand]) -> tuple[tuple[str, str], ...]:
-    """Which part of the project asked for each name on this cloth."""
-    return tuple((d.wanted.name, d.path) for d in demands if d.wanted.cloth == fabric.name)
+def wanted_of(fabric: Fabric, demands: Sequence[Demand]) -> tuple[Wanted, ...]:
+    """What is cut from a fabric."""
+    return tuple(demand.wanted for demand in demands if demand.wanted.cloth == fabric.name)
+
+
+def paths_on(
+    fabric: Fabric, fabric_path: str, demands: Sequence[Demand]
+) -> tuple[tuple[str, str], ...]:
+    """Which part of the project asked for each name on this cloth, or said each thing by hand."""
+    asked = ((d.wanted.name, d.path) for d in demands if d.wanted.cloth == fabric.name)
+    return (*asked, *minded(fabric, wanted_of(fabric, demands)).paths(fabric_path))
 
 
 @lru_cache(maxsize=512)
@@ -62,6 +80,10 @@ def _require_layable(problem: LayProblem, paths: dict[str, str]) -> None:
     try:
         require_layable(problem)
     except Refusal as refusal:
+        by_hand = _BY_HAND.match(refusal.path)
+        if by_hand is not None:
+            path = paths[by_hand[1]] + by_hand[2]
+            raise CannotMind(path, refusal.template, Units.INCHES, **refusal.lengths) from None
         found = _IN_PROBLEM.match(refusal.path)
         if found is None:
             raise

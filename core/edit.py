@@ -13,6 +13,7 @@ from copy import deepcopy
 from dataclasses import replace
 from typing import Any
 
+from core.by_hand.minded import without_sheet
 from core.lengths import Units
 from core.new_measures import new_measures
 from core.new_parts import CLOTHLESS, new_fabric, new_on_hand, new_package, new_part
@@ -78,7 +79,19 @@ def remove(project: Project, path: str) -> Project:
         holder, key = _holder(document, path)
         del holder[key]
 
-    return _changed(project, change)
+    return _changed(_without_said_of(project, path), change)
+
+
+def _without_said_of(project: Project, path: str) -> Project:
+    """What was said by hand of a piece on hand goes with it; that of later ones moves up."""
+    found = re.fullmatch(r"fabrics\[(\d+)\]\.on_hand\[(\d+)\]", path)
+    if found is None:
+        return project
+    place, gone = int(found[1]), int(found[2])
+    fabric = without_sheet(project.fabrics[place], gone)
+    return replace(
+        project, fabrics=(*project.fabrics[:place], fabric, *project.fabrics[place + 1 :])
+    )
 
 
 def move(project: Project, path: str, by: int) -> Project:

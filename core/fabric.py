@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
 
+from core.by_hand.said import HandFlaw, HandMotif, HandPin
 from core.lengths import INCHES_PER_MM, RULERS, Inches, Rounding, Units, rounded
 
 INCHES_PER_YARD = 36
@@ -39,6 +40,8 @@ class OnHand:
 class Fabric:
     """One fabric as the person knows it. Shrinkages are shares (1/20 is 5 %).
 
+    `pins`, `flaws` and `motifs` are what was said by hand of its cloths (`core.by_hand`).
+
     >>> Fabric("plum", width=Fraction(43), selvage=Fraction(1, 2)).usable_width
     Fraction(42, 1)
     """
@@ -56,6 +59,9 @@ class Fabric:
     on_hand: tuple[OnHand, ...] = ()
     buy_more: bool = True
     price_per_metre: Fraction | None = None
+    pins: tuple[HandPin, ...] = ()
+    flaws: tuple[HandFlaw, ...] = ()
+    motifs: tuple[HandMotif, ...] = ()
 
     @property
     def price_per_inch(self) -> Fraction | None:

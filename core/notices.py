@@ -32,6 +32,7 @@ class Notice:
 def notices(plan: Plan) -> tuple[Notice, ...]:
     """All notices of a plan, in the order of its parts."""
     return (
+        *_by_hand(plan),
         *_washing(plan),
         *_print(plan),
         *_borders(plan),
@@ -42,6 +43,13 @@ def notices(plan: Plan) -> tuple[Notice, ...]:
         *(Notice(path, text) for path, text in edge_notices(plan)),
         *(Notice(path, text) for path, text in measure_notices(plan)),
     )
+
+
+def _by_hand(plan: Plan) -> Iterator[Notice]:
+    """What was said by hand of pieces or cloths that are not there now."""
+    for place, fabric_plan in enumerate(plan.fabrics):
+        for aside in fabric_plan.by_hand.aside:
+            yield Notice(f"fabrics[{place}].{aside.path}", aside.why)
 
 
 def _washing(plan: Plan) -> Iterator[Notice]:

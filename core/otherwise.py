@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from core.cloth_lay import CannotMind
 from core.fabric import Fabric, Grain
 from core.finish.backing import BackingPlan
 from core.finish.border import BorderPlan, border_options
@@ -62,17 +63,21 @@ def otherwise(project: Project, chosen: Chosen) -> Iterator[Otherwise]:
     for plan in chosen.borders:
         if (other := _other_way(project, plan, width, length)) is not None:
             found = _instead(project, chosen, plan, other)
-            if not found.lay.unplaced:
+            if found is not None:
                 yield _compared(project, plan.path, _how(other), chosen, found)
         width, length = plan.outer_width, plan.outer_length
     if project.backing is not None and project.backing.frame is not Frame.NONE:
         yield from _off_the_frame(project, chosen)
 
 
-def _instead(project: Project, chosen: Chosen, part: PartPlan, other: PartPlan) -> Chosen:
-    """The lay with one part cut another way."""
+def _instead(project: Project, chosen: Chosen, part: PartPlan, other: PartPlan) -> Chosen | None:
+    """The lay with one part cut another way; None if not all finds room, or a pin is in the way."""
     combination = tuple(other if p is part else p for p in chosen.combination)
-    return lay_out(project, combination, chosen.sizes, haste(project), chosen)
+    try:
+        found = lay_out(project, combination, chosen.sizes, haste(project), chosen)
+    except CannotMind:
+        return None
+    return None if found.lay.unplaced else found
 
 
 def _how(border: BorderPlan) -> str:
@@ -93,7 +98,7 @@ def _off_the_frame(project: Project, chosen: Chosen) -> Iterator[Otherwise]:
         and way.off_frame
         and not (backing.off_frame or way.last_resort)
     ]
-    laid = [found for found in others if not found.lay.unplaced]
+    laid = [found for found in others if found is not None]
     if laid:
         least = min(laid, key=lambda found: sum(c.bought_along for c in found.lay.cloths))
         yield _compared(project, "backing", "With seams across the rollers", chosen, least)

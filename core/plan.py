@@ -11,6 +11,8 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from core.by_hand.laid import NOTHING_BY_HAND, ByHand, as_laid_by_hand
+from core.cloth_lay import wanted_of
 from core.fabric import Fabric
 from core.finish.backing import BackingPlan
 from core.finish.batting import BattingPlan, plan_batting
@@ -33,7 +35,7 @@ from core.refusal import Refusal
 from core.segments import segments_of
 from core.steady import steadied
 from core.steps import CutStep, steps_for
-from core.ways import Chosen, choose
+from core.ways import Chosen, choose, for_one_lay
 
 DRAFT_TRIES = 9  # of each lay: with the first proof, and before the long search begins
 # I and O are left out: they read as 1 and 0.
@@ -79,7 +81,8 @@ class FabricPlan:
     """One fabric: its lay, what to buy of it, and the cuts in order.
 
     `waste_share` is the share of the cloth, bought and taken from the shelf,
-    that ends in no piece; offcuts worth keeping count as waste here.
+    that ends in no piece; offcuts worth keeping count as waste here. `fabric` is
+    what one lay has of it, where kits are cut one by one.
     """
 
     fabric: Fabric
@@ -87,6 +90,7 @@ class FabricPlan:
     buy: Purchase
     waste_share: Fraction
     steps: tuple[CutStep, ...]
+    by_hand: ByHand = NOTHING_BY_HAND
 
     @property
     def cloth_area(self) -> Fraction:
@@ -170,7 +174,7 @@ def _make(project: Project, previous: Plan | None, draft: bool) -> Plan:
         finished_length=length,
         parts=parts,
         fabrics=tuple(
-            _fabric_plan(fabric, lay, parts, project.quilt.lays)
+            _fabric_plan(fabric, lay, parts, chosen, project.quilt.lays)
             for fabric, lay in zip(project.fabrics, chosen.lay.cloths, strict=True)
         ),
         borders=tuple(_border_as_laid(border, chosen) for border in chosen.borders),
@@ -213,12 +217,17 @@ def _letter(place: int) -> str:
     return (_LETTERS[turn - 1] if turn else "") + _LETTERS[place]
 
 
-def _fabric_plan(fabric: Fabric, lay: ClothLay, parts: tuple[Part, ...], lays: int) -> FabricPlan:
+def _fabric_plan(
+    fabric: Fabric, lay: ClothLay, parts: tuple[Part, ...], chosen: Chosen, lays: int
+) -> FabricPlan:
+    shared = for_one_lay(fabric, lays)
+    by_hand = as_laid_by_hand(shared, wanted_of(fabric, chosen.demands), lay.placements)
     by_name = {part.name: part for part in parts}
     labels = {(p.sheet, p.rect): by_name[p.name].label(p.copy) for p in lay.placements}
     offcuts = frozenset((offcut.sheet, offcut.rect) for offcut in lay.offcuts)
     steps = steps_for(lay.cuts, labels, offcuts, fabric.straightening)
-    return FabricPlan(fabric, lay, _purchase(fabric, lay, lays), _waste_share(fabric, lay), steps)
+    buy, waste = _purchase(fabric, lay, lays), _waste_share(fabric, lay)
+    return FabricPlan(shared, lay, buy, waste, steps, by_hand)
 
 
 def _purchase(fabric: Fabric, lay: ClothLay, lays: int) -> Purchase:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from core.binding_json import binding_document
+from core.by_hand_json import by_hand_document
 from core.edge_json import edge_map_document, measured_document, outline_document
 from core.finish.backing import BackingPlan
 from core.finish.batting import BattingPlan
@@ -71,6 +72,7 @@ def _fabric(plan: Plan, fabric: FabricPlan) -> dict[str, Any]:
             "lays": fabric.buy.lays,
         },
         "waste_share": str(fabric.waste_share),
+        **by_hand_document(plan, fabric),
         "steps": [
             {
                 "number": step.number,

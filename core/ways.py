@@ -7,14 +7,15 @@ two combinations share is laid once), and the cheapest is kept.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import product
 from math import prod
 from typing import TypeAlias
 
-from core.cloth_lay import cloth_problem, lay_one, paths_on
+from core.by_hand.minded import on_other_sheets
+from core.cloth_lay import CannotMind, cloth_problem, lay_one, paths_on
 from core.edge.outline import require_bindable
 from core.fabric import Fabric
 from core.finish.backing import BackingPlan, backing_options
@@ -33,7 +34,7 @@ from core.refusal import Refusal
 
 PartPlan: TypeAlias = BorderPlan | BackingPlan | BindingPlan | SleevePlan | LabelPlan
 Combination: TypeAlias = tuple[PartPlan, ...]
-Score: TypeAlias = tuple[int, int, int, Fraction, Fraction, int, Fraction]
+Score: TypeAlias = tuple[int, int, int, int, Fraction, Fraction, int, Fraction]
 
 MOST_COMBINATIONS = 32  # beyond this, parts are chosen one after the other
 # With more copies than a few in one lay, every try takes long: ways are told apart by a few
@@ -43,12 +44,16 @@ FEW_COPIES, IN_HASTE, TO_COMPARE, WITH_CARE = 3, 12, 40, 100
 
 @dataclass(frozen=True, slots=True)
 class Chosen:
-    """The combination that was kept, what it asks for, and its lay."""
+    """The combination that was kept, what it asks for, and its lay.
+
+    So many pins are left `aside`, since it has no such pieces.
+    """
 
     combination: Combination
     demands: tuple[Demand, ...]
     lay: Lay
     sizes: Sizes
+    aside: int = 0
 
     @property
     def borders(self) -> tuple[BorderPlan, ...]:
@@ -139,15 +144,29 @@ def _tried(
     combinations = list(product(*options))
     if project.quilt.cut_together > FEW_COPIES and count > 1:
         best = min(
-            (
-                lay_out(project, combination, sizes, min(tries, IN_HASTE))
-                for combination in combinations
-            ),
+            _each_laid(project, combinations, sizes, min(tries, IN_HASTE)),
             key=lambda found: _score(project, found),
         )
         combinations = [best.combination]
+    yield from _each_laid(project, combinations, sizes, tries)
+
+
+def _each_laid(
+    project: Project, combinations: Iterable[Combination], sizes: Sizes, tries: int
+) -> Iterator[Chosen]:
+    """Each combination laid, but those that cannot mind what was said by hand, if others can."""
+    refused: CannotMind | None = None
+    laid = False
     for combination in combinations:
-        yield lay_out(project, combination, sizes, tries)
+        try:
+            found = lay_out(project, combination, sizes, tries)
+        except CannotMind as refusal:
+            refused = refused or refusal
+        else:
+            laid = True
+            yield found
+    if refused is not None and not laid:
+        raise refused
 
 
 def haste(project: Project) -> int:
@@ -165,12 +184,11 @@ def _part_by_part(
 ) -> Iterator[Chosen]:
     held = [ways[0] for ways in options]
     for place, ways in enumerate(options):
-        tried = [
-            lay_out(project, (*held[:place], way, *held[place + 1 :]), sizes, tries) for way in ways
-        ]
-        best = min(range(len(ways)), key=lambda i: _score(project, tried[i]))
-        held[place] = ways[best]
-        yield tried[best]
+        tried = ((*held[:place], way, *held[place + 1 :]) for way in ways)
+        laid = _each_laid(project, tried, sizes, tries)
+        best = min(laid, key=lambda found: _score(project, found))
+        held[place] = best.combination[place]
+        yield best
 
 
 def _last_resort(part: PartPlan) -> bool:
@@ -192,27 +210,33 @@ def lay_out(
     demands = for_copies(single, project.quilt.cut_together)
     cloths: list[ClothLay] = []
     unplaced: list[Unplaced] = []
+    aside = 0
     for place, fabric in enumerate(project.fabrics):
         shared = for_one_lay(fabric, project.quilt.lays)
         problem = cloth_problem(shared, demands)
+        aside += len(shared.pins) - len(problem.pins)
         if held is not None and problem == cloth_problem(shared, held.demands):
             cloths.append(held.lay.cloths[place])
             continue
-        lay = lay_one(problem, paths_on(fabric, demands), iterations)
+        lay = lay_one(problem, paths_on(shared, f"fabrics[{place}]", demands), iterations)
         cloths.extend(lay.cloths)
         unplaced.extend(lay.unplaced)
-    return Chosen(combination, demands, Lay(tuple(cloths), tuple(unplaced)), sizes)
+    return Chosen(combination, demands, Lay(tuple(cloths), tuple(unplaced)), sizes, aside)
 
 
 def for_one_lay(fabric: Fabric, lays: int) -> Fabric:
     """The fabric with its pieces on hand shared out among so many equal lays."""
-    shares = (replace(piece, count=piece.count // lays) for piece in fabric.on_hand)
-    return replace(fabric, on_hand=tuple(piece for piece in shares if piece.count))
+    shares = [replace(piece, count=piece.count // lays) for piece in fabric.on_hand]
+    if all(piece.count for piece in shares):
+        return replace(fabric, on_hand=tuple(shares))
+    shared = replace(fabric, on_hand=tuple(piece for piece in shares if piece.count))
+    left = [place for place, piece in enumerate(shares) if piece.count]
+    return on_other_sheets(shared, {place: new for new, place in enumerate(left)})
 
 
 def _score(project: Project, found: Chosen) -> Score:
-    """Smaller is better: all placed and matched, seams as preferred, cost, length bought, pieces,
-    length used.
+    """Smaller is better: all placed and matched, seams as preferred, pins minded, cost, length
+    bought, pieces, length used.
 
     Pieces count before the length used, since a seam saved is worth more than
     a longer offcut of cloth that is paid for already.
@@ -225,6 +249,7 @@ def _score(project: Project, found: Chosen) -> Score:
         len(found.lay.unplaced) + (0 if matched(found) else 1),
         sum(1 for part in found.combination if _last_resort(part)),
         sum(1 for part in found.combination if getattr(part, "off_frame", False)),
+        found.aside,
         cost,
         sum((cloth.bought_along for cloth in found.lay.cloths), Fraction(0)),
         sum(len(cloth.placements) for cloth in found.lay.cloths),

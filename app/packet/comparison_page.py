@@ -16,8 +16,9 @@ from app.typeface import typeface
 from core.compare.columns import Column as Value
 from core.compare.columns import Comparison
 from core.compare.rows import Row, rows
-from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.drawing.cloth import draw_sheet, sheets_of
 from core.drawing.edge_sections import draw_edge_sections
+from core.drawing.frame import Heading
 from core.drawing.marks import Drawing
 from core.lengths import Units, typeset
 

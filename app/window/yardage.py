@@ -7,10 +7,11 @@ from app.window.canvas import Canvas, Fit
 from app.window.drawing_item import DrawingItem
 from core.drawing.back import draw_back
 from core.drawing.bias_plan import bias_drawings
-from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.drawing.cloth import draw_sheet, sheets_of
 from core.drawing.edge_map import draw_edge_map
 from core.drawing.edge_section import draw_edge_section
 from core.drawing.enlarging import enlarged
+from core.drawing.frame import Heading
 from core.drawing.quilt import draw_quilt
 from core.lay.lay import Sheet
 from core.lengths import typeset

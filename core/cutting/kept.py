@@ -17,7 +17,7 @@ from typing import Any, Final, get_args, get_origin, get_type_hints
 from core.cutting.cutting import ClothCutting, Cutting
 from core.cutting.order import Order
 from core.cutting.progress import on_table
-from core.lay.refuse import MOST_PIECES
+from core.lay.places_file import MOST_PIECES
 from core.reading import Fields
 from core.refusal import Refusal
 

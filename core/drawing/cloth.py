@@ -10,62 +10,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from enum import StrEnum
 from fractions import Fraction
 
-from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
+from core.drawing.frame import MARGIN, Frame, Heading
+from core.drawing.marks import Area, Drawing, Line, Mark
+from core.drawing.said import flaws_on, motifs_on, notes_of, pin_at
 from core.fabric import Fabric
 from core.lay.lay import Placement, Rect, Sheet
 from core.lengths import RULERS, Inches, Units, show, show_size
 from core.plan import FabricPlan, Plan
 
-MARGIN = Fraction(4)  # inches of cloth beside the selvages, for the ruler and the arrow
 _WORDS, _CORNER = Fraction(16), Fraction(12)  # lengths for the words by the arrow and "far edge"
-_PADDING = 0.94  # share of a piece that its words may fill
-
-
-class Heading(StrEnum):
-    """Which way the length of the cloth runs on the picture."""
-
-    RIGHT = "right"
-    DOWN = "down"
-
-
-class _Frame:
-    """Where cloth coordinates lie on the picture.
-
-    `size` is the cloth from its raw end and with its selvages, in cloth coordinates.
-    It is turned into floats once, since a picture has a thousand points.
-    """
-
-    def __init__(self, heading: Heading, size: Rect) -> None:
-        self.size = size
-        self._down = heading is Heading.DOWN
-        self._left, self._top = float(size.x - MARGIN), float(size.y)
-        sides = float(size.across + 2 * MARGIN), float(size.along)
-        self.width, self.height = sides if self._down else sides[::-1]
-
-    def point(self, across: Inches, along: Inches) -> Point:
-        """Picture inches, y down, of a place on the cloth."""
-        down, over = float(along) - self._top, float(across) - self._left
-        return (over, down) if self._down else (down, self.height - over)
-
-    def corners(self, rect: Rect) -> tuple[Point, ...]:
-        return (
-            self.point(rect.x, rect.y),
-            self.point(rect.right, rect.y),
-            self.point(rect.right, rect.end),
-            self.point(rect.x, rect.end),
-        )
-
-    def area(self, rect: Rect, role: str, key: str = "") -> Area:
-        return Area(self.corners(rect), role, key)
-
-    def label(self, rect: Rect, texts: tuple[str, ...], role: str, key: str = "") -> Label:
-        """Words in the middle of `rect`, within most of it."""
-        (x1, y1), (x2, y2) = self.corners(rect)[0], self.corners(rect)[2]
-        room = (abs(x2 - x1) * _PADDING, abs(y2 - y1) * _PADDING)
-        return Label(((x1 + x2) / 2, (y1 + y2) / 2), texts, room, role, key)
 
 
 def sheets_of(fabric_plan: FabricPlan) -> tuple[Sheet, ...]:
@@ -94,14 +49,16 @@ def draw_sheet(plan: Plan, fabric_index: int, sheet: Sheet, heading: Heading) ->
     fabric_plan, units = plan.fabrics[fabric_index], plan.project.units
     fabric, lay = fabric_plan.fabric, fabric_plan.lay
     cloth = dict(lay.sheets)[sheet]
-    frame = _Frame(heading, _with_edges(cloth, fabric, sheet))
+    frame = Frame(heading, _with_edges(cloth, fabric, sheet))
     marks: list[Mark] = [*_cloth(frame, cloth)]
     for offcut in lay.offcuts:
         if offcut.sheet == sheet:
             marks.extend(_offcut(frame, offcut.rect, units))
+    marks.extend(flaws_on(frame, fabric_plan, sheet))
     for placement in lay.placements:
         if placement.sheet == sheet:
-            marks.extend(_piece(frame, plan, placement))
+            marks.extend(_piece(frame, plan, fabric_plan, placement))
+    marks.extend(motifs_on(frame, fabric_plan, sheet))
     marks.extend(_ruler(frame, cloth, units))
     marks.extend(_arrow(frame, cloth, fabric))
     title = sheet_title(fabric, sheet, cloth.along, units)
@@ -116,7 +73,7 @@ def _with_edges(cloth: Rect, fabric: Fabric, sheet: Sheet) -> Rect:
     return Rect(-selvage, -raw, cloth.across + 2 * selvage, cloth.along + raw)
 
 
-def _cloth(frame: _Frame, cloth: Rect) -> Iterator[Mark]:
+def _cloth(frame: Frame, cloth: Rect) -> Iterator[Mark]:
     whole = frame.size
     if whole.y < 0:
         yield frame.area(replace(whole, along=-whole.y), "straightening")
@@ -127,21 +84,28 @@ def _cloth(frame: _Frame, cloth: Rect) -> Iterator[Mark]:
     yield frame.area(cloth, "cloth")
 
 
-def _offcut(frame: _Frame, rect: Rect, units: Units) -> Iterator[Mark]:
+def _offcut(frame: Frame, rect: Rect, units: Units) -> Iterator[Mark]:
     size = show_size(rect.across, rect.along, units)
     yield frame.area(rect, "offcut")
     yield frame.label(rect, (f"offcut\n{size}", f"offcut {size}", size, "offcut"), "offcut")
 
 
-def _piece(frame: _Frame, plan: Plan, placement: Placement) -> Iterator[Mark]:
+def _piece(
+    frame: Frame, plan: Plan, fabric_plan: FabricPlan, placement: Placement
+) -> Iterator[Mark]:
     part, key = plan.part(placement.name), plan.label(placement)
     size = show_size(placement.rect.across, placement.rect.along, plan.project.units)
-    texts = (f"{key}\n{part.name}\n{size}", f"{key}  {part.name}  {size}", f"{key}\n{size}")
+    full = (f"{key}\n{part.name}\n{size}", f"{key}  {part.name}  {size}", f"{key}\n{size}")
+    texts = (*full, f"{key}  {size}", key)
+    notes = notes_of(fabric_plan, placement)
+    noted = tuple(f"{text} ({notes})" for text in texts if notes)
     yield frame.area(placement.rect, part.role, key)
-    yield frame.label(placement.rect, (*texts, f"{key}  {size}", key), part.role, key)
+    yield frame.label(placement.rect, (*noted, *texts), part.role, key)
+    if fabric_plan.by_hand.pin_of(placement) is not None:
+        yield from pin_at(frame, placement.rect)
 
 
-def _ruler(frame: _Frame, cloth: Rect, units: Units) -> Iterator[Mark]:
+def _ruler(frame: Frame, cloth: Rect, units: Units) -> Iterator[Mark]:
     """Ticks along the near edge: inches with numbers at every 6, or 5 cm and 20 cm."""
     metric = units is not Units.INCHES
     step = RULERS[Units.CENTIMETRES].step * 50 if metric else Fraction(1)
@@ -161,7 +125,7 @@ def _ruler(frame: _Frame, cloth: Rect, units: Units) -> Iterator[Mark]:
                 yield frame.label(room, (show(place, units, unit=False),), "ruler")
 
 
-def _arrow(frame: _Frame, cloth: Rect, fabric: Fabric) -> Iterator[Mark]:
+def _arrow(frame: Frame, cloth: Rect, fabric: Fabric) -> Iterator[Mark]:
     """The grain arrow beyond the far edge; one head where the print has one way up."""
     across = frame.size.right + Fraction(3, 2)
     length = min(cloth.along, Fraction(12))

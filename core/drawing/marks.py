@@ -67,6 +67,9 @@ ROLES = (
     "selvage",  # the edges that are cut away
     "straightening",  # the end that is cut off to straighten
     "offcut",  # left over and worth keeping
+    "flaw",  # a rectangle of the cloth that nothing may lie on
+    "motif",  # the outline of a rectangle that one piece must contain
+    "pin",  # a pin in a piece that lies where a hand put it
     "top",  # the quilt top inside the project's borders
     "border",
     "border corner",

@@ -43,6 +43,17 @@ class Rect:
     def end(self) -> Inches:
         return self.y + self.along
 
+    def holds(self, other: Rect) -> bool:
+        """Whether the other lies within this one, edges included."""
+        across = self.x <= other.x and other.right <= self.right
+        return across and self.y <= other.y and other.end <= self.end
+
+    def within(self, whole: Rect) -> Rect | None:
+        """The part of it that lies in `whole`; None if there is none."""
+        x, y = max(self.x, whole.x), max(self.y, whole.y)
+        across, along = min(self.right, whole.right) - x, min(self.end, whole.end) - y
+        return Rect(x, y, across, along) if across > 0 and along > 0 else None
+
 
 @dataclass(frozen=True, slots=True)
 class Placement:

@@ -12,9 +12,17 @@ from pathlib import Path
 from typing import Any, Final
 
 from core.fabric import Grain, OnHand
-from core.lay.lay import BOLT, ClothLay, Cut, Direction, Lay, Offcut, Placement, Rect, Sheet
+from core.lay.lay import ClothLay, Cut, Direction, Lay, Offcut, Placement
+from core.lay.places_file import (
+    MOST_FLAWS,
+    MOST_PIECES,
+    read_region,
+    read_sheet,
+    rect_document,
+    sheet_document,
+)
 from core.lay.problem import Cloth, Flaw, LayProblem, Motif, Piece, Pin, Run
-from core.lay.refuse import MOST_PIECES, require_layable
+from core.lay.refuse import require_layable
 from core.lengths import Units
 from core.reading import Fields, json_object, text_of
 from core.refusal import Refusal
@@ -23,7 +31,6 @@ from core.table_file import read_table
 
 FORMAT: Final = "crossgrain-lay"
 VERSION: Final = 1
-MOST_FLAWS: Final = 100
 MOST_CLOTHS: Final = 20
 MOST_STAGES: Final = 20
 _PRICE = re.compile(r"\d{1,6}(?:[.,]\d{1,2})?", re.ASCII)
@@ -147,7 +154,7 @@ def _pin(fields: Fields) -> Pin:
         name=fields.text("name"),
         x=fields.length("x", zero=True),
         y=fields.length("y", zero=True),
-        sheet=_on(fields),
+        sheet=read_sheet(fields),
         turned=fields.flag("turned", default=False),
         copy=fields.count("copy", most=MOST_PIECES) if fields.has("copy") else None,
         length=fields.length("length") if fields.has("length") else None,
@@ -159,28 +166,15 @@ def _pin(fields: Fields) -> Pin:
 
 
 def _flaw(fields: Fields) -> Flaw:
-    flaw = Flaw(fields.text("cloth"), _region(fields), _on(fields))
+    flaw = Flaw(fields.text("cloth"), read_region(fields), read_sheet(fields))
     fields.done()
     return flaw
 
 
 def _motif(fields: Fields) -> Motif:
-    motif = Motif(fields.text("name"), _region(fields), _on(fields))
+    motif = Motif(fields.text("name"), read_region(fields), read_sheet(fields))
     fields.done()
     return motif
-
-
-def _on(fields: Fields) -> Sheet:
-    return Sheet(fields.text("on", BOLT), fields.count("on_copy", 1, most=MOST_PIECES))
-
-
-def _region(fields: Fields) -> Rect:
-    return Rect(
-        fields.length("x", zero=True),
-        fields.length("y", zero=True),
-        fields.length("across"),
-        fields.length("along"),
-    )
 
 
 def _table(top: Fields) -> Table:
@@ -212,37 +206,24 @@ def cloth_document(cloth: ClothLay, table: Table) -> dict[str, Any]:
 
 
 def _placement(placed: Placement) -> dict[str, Any]:
-    document = {"name": placed.name, "copy": placed.copy, **_sheet(placed.sheet)}
-    document |= {**_rect(placed.rect), "turned": placed.turned}
+    document = {"name": placed.name, "copy": placed.copy, **sheet_document(placed.sheet)}
+    document |= {**rect_document(placed.rect), "turned": placed.turned}
     return document if placed.run_copy is None else {**document, "run_copy": placed.run_copy}
 
 
 def _offcut(offcut: Offcut) -> dict[str, Any]:
-    return {**_sheet(offcut.sheet), **_rect(offcut.rect)}
+    return {**sheet_document(offcut.sheet), **rect_document(offcut.rect)}
 
 
 def _cut(cut: Cut, table: Table) -> dict[str, Any]:
     held = hold(table, cut.length, crosswise=cut.direction is Direction.CROSSWISE)
     return {
-        **_sheet(cut.sheet),
+        **sheet_document(cut.sheet),
         "direction": cut.direction.value,
         "at": str(cut.at),
         "measure": str(cut.measure),
         "length": str(cut.length),
         "folds": held.folds,
         "ruler_moves": held.moves,
-        "region": _rect(cut.region),
-    }
-
-
-def _sheet(sheet: Sheet) -> dict[str, Any]:
-    return {"on": sheet.on, "on_copy": sheet.copy}
-
-
-def _rect(rect: Rect) -> dict[str, str]:
-    return {
-        "x": str(rect.x),
-        "y": str(rect.y),
-        "across": str(rect.across),
-        "along": str(rect.along),
+        "region": rect_document(cut.region),
     }

@@ -12,6 +12,7 @@ from fractions import Fraction
 from itertools import islice
 from typing import NamedTuple, TypeAlias
 
+from core.fabric import Fabric
 from core.lay.lay import BOLT, Direction, Rect, Sheet
 from core.lay.partition import overlap
 from core.lay.problem import Cloth, LayProblem, Motif, Piece, Pin, Run
@@ -141,7 +142,7 @@ def _tried(span: tuple[Inches, Inches], others: Sequence[Inches]) -> list[Inches
     return [low, high, *sorted({at for at in others if low < at < high})] if low < high else [low]
 
 
-def sheet_size(cloth: Cloth, sheet: Sheet) -> tuple[Inches, Inches] | None:
+def sheet_size(cloth: Cloth | Fabric, sheet: Sheet) -> tuple[Inches, Inches] | None:
     """Width and length of a piece on hand; None for the bolt, and for a sheet that is not there."""
     for index, hand in enumerate(cloth.on_hand):
         if sheet.on == f"on_hand[{index}]" and 1 <= sheet.copy <= hand.count:

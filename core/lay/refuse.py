@@ -12,13 +12,12 @@ from fractions import Fraction
 from typing import Final
 
 from core.fabric import Grain
+from core.lay.places_file import MOST_PIECES
 from core.lay.problem import Cloth, LayProblem, Piece, Run
 from core.lay.refuse_places import require_places
 from core.lengths import Inches
 from core.refusal import Refusal
 
-# A plan for one quilt, or a class's kits, has a few hundred pieces.
-MOST_PIECES: Final = 2000
 MOST_SHEETS: Final = 1000
 FEWEST_STAGES: Final = 2
 

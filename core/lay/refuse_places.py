@@ -28,7 +28,7 @@ def require_places(problem: LayProblem) -> None:
         if flaw.cloth not in cloths:
             raise Refusal(f"{path}.cloth", f'there is no cloth "{flaw.cloth}"; {_one_of(cloths)}')
         _require_on_sheet(path, cloths[flaw.cloth], flaw.sheet, flaw.rect)
-        flaws.append((path, flaw.cloth, flaw.sheet, flaw.rect))
+        flaws.append((path, flaw.cloth, flaw.sheet, flaw.rect, "a flaw"))
     pinned = []
     for index, pin in enumerate(problem.pins):
         path = f"pins[{index}]"
@@ -36,7 +36,8 @@ def require_places(problem: LayProblem) -> None:
         _require_pin(path, pin, part)
         rect, name = pinned_at(pin, part).rect, cloth_of(pin, part)
         _require_cloth_there(path, cloths[name], pin.sheet, rect)
-        pinned.append((path, name, pin.sheet, rect))
+        called = f'the pinned "{pin.name}"'
+        pinned.append((path, name, pin.sheet, rect, called))
     for index, motif in enumerate(problem.motifs):
         path = f"motifs[{index}]"
         part = _part(path, motif, parts)
@@ -142,32 +143,34 @@ def _require_motif(path: str, motif: Motif, part: Piece | Run) -> None:
         )
 
 
-At = tuple[str, str, Sheet, Rect]  # path, cloth, sheet, rectangle
+At = tuple[str, str, Sheet, Rect, str]  # path, cloth, sheet, rectangle, what it is called
 
 
 def _require_apart(pinned: list[At], flaws: list[At]) -> None:
     for one, other in combinations(pinned, 2):
         if _meet(one, other):
-            raise Refusal(other[0], f"this lies over {one[0]}; pin one of them elsewhere")
+            raise Refusal(other[0], f"this lies over {one[4]}; pin one of them elsewhere")
     for pin in pinned:
         for flaw in flaws:
             if _meet(pin, flaw):
-                raise Refusal(pin[0], f"this lies on {flaw[0]}; pin it beside the flaw")
+                raise Refusal(pin[0], "this lies on a flaw; pin it beside the flaw")
 
 
 def _meet(one: At, other: At) -> bool:
-    return one[1] == other[1] and meet(*one[2:], *other[2:])
+    return one[1] == other[1] and meet(*one[2:4], *other[2:4])
 
 
 def _require_copies(problem: LayProblem) -> None:
     """No copy is pinned twice, and no more are pinned, or hold motifs, than there are."""
-    seen: dict[tuple[str, int], int] = {}
+    seen: set[tuple[str, int]] = set()
     for index, pin in enumerate(problem.pins):
         if pin.copy is not None:
             if (pin.name, pin.copy) in seen:
-                first = seen[pin.name, pin.copy]
-                raise Refusal(f"pins[{index}].copy", f"this copy has its place by pins[{first}]")
-            seen[pin.name, pin.copy] = index
+                raise Refusal(
+                    f"pins[{index}].copy",
+                    f'copy {pin.copy} of "{pin.name}" is pinned already; choose another copy',
+                )
+            seen.add((pin.name, pin.copy))
     counts = {piece.name: piece.count for piece in problem.pieces}
     taken: Counter[str] = Counter()
     for path, name in _with_places(problem):

@@ -192,10 +192,8 @@ def _without(motifs: Sequence[Motif], kept: Sequence[Placement]) -> Iterator[Mot
 
 
 def _holds(placed: Placement, motif: Motif) -> bool:
-    outer, inner = placed.rect, motif.rect
     same = (placed.name, placed.sheet) == (motif.name, motif.sheet)
-    across = outer.x <= inner.x and inner.right <= outer.right
-    return same and across and outer.y <= inner.y and inner.end <= outer.end
+    return same and placed.rect.holds(motif.rect)
 
 
 def _renumbered(problem: LayProblem, lay: Lay, old: ClothLay) -> ClothLay:

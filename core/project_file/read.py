@@ -11,6 +11,7 @@ from core.fabric import Fabric, OnHand
 from core.lengths import Units
 from core.project_file.binding import named_fabrics, read_binding
 from core.project_file.borders import border_fabrics, read_border
+from core.project_file.hand_form import read_by_hand
 from core.project_file.layers import (
     backing_fabrics,
     hung_fabrics,
@@ -98,6 +99,7 @@ def _fabric(fields: Fields) -> Fabric:
             "on_hand", lambda d, p: _on_hand(Fields(d, p, fields.units)), most=MOST_ITEMS
         ),
         buy_more=fields.flag("buy_more", default=True),
+        **read_by_hand(fields),
     )
     fields.done()
     if fabric.price_per_yard is not None and fabric.price_per_metre is not None:

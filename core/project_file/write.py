@@ -9,6 +9,7 @@ from core.fabric import Fabric
 from core.lengths import Inches, Units, exact_text
 from core.project_file.binding import write_binding
 from core.project_file.borders import border_document
+from core.project_file.hand_form import by_hand_documents
 from core.project_file.layers import layer_documents
 from core.project_file.measured_form import measure_documents
 from core.project_file.sale_units import sale_unit_text
@@ -78,6 +79,7 @@ def _fabric_document(fabric: Fabric, units: Units) -> dict[str, Any]:
             for piece in fabric.on_hand
         ],
         "buy_more": fabric.buy_more,
+        **by_hand_documents(fabric, units),
     }
 
 

@@ -18,7 +18,7 @@ THEMES = {
     "screen dark": SCREEN_DARK,
 }
 every_theme = pytest.mark.parametrize("theme", THEMES.values(), ids=THEMES.keys())
-PARTS = ("border", "border corner", "backing", "batting", "binding", "sleeve")
+PARTS = ("border", "border corner", "backing", "batting", "binding", "sleeve", "flaw")
 WORDED = (*PARTS, "cloth", "selvage", "straightening", "offcut", "top", "note", "ruler")
 
 

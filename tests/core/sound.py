@@ -11,9 +11,10 @@ from shapely.geometry import LinearRing
 from core.binding_choices import Tuck
 from core.drawing.back import draw_back
 from core.drawing.bias_plan import bias_drawings
-from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.drawing.cloth import draw_sheet, sheets_of
 from core.drawing.edge_map import draw_edge_map
 from core.drawing.edge_section import draw_edge_section
+from core.drawing.frame import Heading
 from core.drawing.marks import ROLES, Drawing, Label
 from core.drawing.quilt import draw_quilt
 from core.fabric import Fabric, OnHand
@@ -231,10 +232,10 @@ def lay_problem(plan: Plan, fabric: Fabric) -> LayProblem:
 
 
 def _assert_laid(plan: Plan) -> None:
-    for fabric in plan.fabrics:
-        width = usable(fabric.fabric)
+    for fabric, owned in zip(plan.fabrics, plan.project.fabrics, strict=True):
+        width = usable(owned)
         assert width - Fraction(1, 16) < fabric.fabric.cutting_width <= width
-        faults = check(lay_problem(plan, fabric.fabric), Lay((fabric.lay,)))
+        faults = check(lay_problem(plan, owned), Lay((fabric.lay,)))
         assert faults == (), [fault.sentence for fault in faults]
         assert 0 <= fabric.waste_share < 1
         assert (fabric.buy.along == 0) == (fabric.lay.used_along == 0)

@@ -27,9 +27,10 @@ from app.window.planner import Planner
 from core.compare.choices import CHOICES
 from core.compare.columns import Column, Comparison
 from core.compare.questions import SideBySide
-from core.drawing.cloth import Heading, draw_sheet, sheets_of
+from core.drawing.cloth import draw_sheet, sheets_of
 from core.drawing.edge_sections import draw_edge_sections
 from core.drawing.enlarging import enlarged
+from core.drawing.frame import Heading
 from core.lengths import typeset
 from core.quilt import Project
 

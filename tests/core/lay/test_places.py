@@ -171,12 +171,12 @@ def motifs(*some: Motif) -> LayProblem:
         (pins(replace(PINNED, sheet=Sheet("table"))), "pins[0].on", "has no table"),
         (pins(Pin("square", F(0), F(0))), "pins[0].on", "may be bought"),
         (pins(Pin("square", F(0), F(21), HAND)), "pins[0].y", "reaches to 31 in"),
-        (pins(PINNED, replace(PINNED, x=F(19))), "pins[1]", "lies over pins[0]"),
-        (pins(PINNED, flaws=(FLAW,)), "pins[0]", "lies on flaws[0]"),
+        (pins(PINNED, replace(PINNED, x=F(19))), "pins[1]", 'lies over the pinned "panel"'),
+        (pins(PINNED, flaws=(FLAW,)), "pins[0]", "lies on a flaw"),
         (
             pins(replace(PINNED, copy=1), replace(PINNED, copy=1, y=F(40))),
             "pins[1].copy",
-            "has its place by pins[0]",
+            'copy 1 of "panel" is pinned already',
         ),
         (
             pins(*(replace(PINNED, y=F(y)) for y in (0, 30, 60))),

@@ -1,0 +1,181 @@
+"""What was said by hand, as the lay takes it; what no longer fits the quilt is left aside.
+
+A quilt is edited after its pieces were pinned: there may be fewer of them, or they
+may come from another cloth. Such a pin is kept in the project, but no lay minds it,
+and a sentence says so. What can still be meant but not be done is refused by the lay.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from core.by_hand.said import NOWHERE, HandFlaw, HandMotif, HandPin, Said, moved_sheet
+from core.fabric import Fabric
+from core.finish.demand import Wanted
+from core.lay.lay import BOLT, Rect
+from core.lay.places import pinned_at, sheet_size
+from core.lay.problem import Flaw, Motif, Piece, Pin, Run
+
+
+@dataclass(frozen=True, slots=True)
+class Aside:
+    """What no lay minds: where it stands among what is said of its fabric, and why."""
+
+    path: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class Minded:
+    """What the lay minds, each with its place among what is said of its fabric."""
+
+    pins: tuple[tuple[int, Pin], ...] = ()
+    flaws: tuple[tuple[int, Flaw], ...] = ()
+    motifs: tuple[tuple[int, Motif], ...] = ()
+    aside: tuple[Aside, ...] = ()
+
+    def paths(self, fabric_path: str) -> tuple[tuple[str, str], ...]:
+        """Each path in the lay problem, and what it is in the project."""
+        places = {
+            "pins": [place for place, _ in self.pins],
+            "flaws": [place for place, _ in self.flaws],
+            "motifs": [place for place, _ in self.motifs],
+        }
+        each = (
+            (f"{kind}[{number}]", f"{fabric_path}.{kind}[{place}]")
+            for kind, own in places.items()
+            for number, place in enumerate(own)
+        )
+        whole = ((kind, f"{fabric_path}.{kind}") for kind, own in places.items() if own)
+        return (*each, *whole)
+
+
+def minded(fabric: Fabric, wanted: Sequence[Wanted]) -> Minded:
+    """What the lay of a fabric minds where `wanted` is cut from it."""
+    if not (fabric.pins or fabric.flaws or fabric.motifs):
+        return Minded()
+    parts = {part.name: part for part in wanted}
+    aside: list[Aside] = []
+    pins = tuple(_pins(fabric, parts, aside))
+    flaws = tuple(_flaws(fabric, aside))
+    motifs = tuple(_motifs(fabric, parts, [pin for _, pin in pins], aside))
+    return Minded(pins, flaws, motifs, tuple(aside))
+
+
+def _pins(
+    fabric: Fabric, parts: dict[str, Wanted], aside: list[Aside]
+) -> Iterator[tuple[int, Pin]]:
+    taken: Counter[str] = Counter()
+    for place, said in enumerate(fabric.pins):
+        part = parts.get(said.name)
+        why = _no_sheet(fabric, said) or _no_piece(fabric, said, part)
+        if why is None and isinstance(part, Piece):
+            taken[said.name] += 1
+            if taken[said.name] > part.count:
+                why = f"there are only {part.count} of them now"
+        if why is None:
+            pin = Pin(said.name, said.x, said.y, said.sheet, said.turned, said.copy)
+            yield place, replace(pin, length=said.length, run_copy=said.run_copy)
+        else:
+            text = f"The pin of {called(said)} is left aside: {why}."
+            aside.append(Aside(f"pins[{place}]", text))
+
+
+def called(said: HandPin) -> str:
+    """What a pinned piece is called without its letter: "border 2 side 1"."""
+    return said.name if said.copy is None else f"{said.name} {said.copy}"
+
+
+def _no_piece(fabric: Fabric, said: HandPin, part: Wanted | None) -> str | None:
+    """Why nothing is there to be pinned; None if it is."""
+    if part is None:
+        return f"no such piece is cut from {fabric.name} now"
+    if isinstance(part, Run):
+        if said.length is None:
+            return "it is joined from strips now"
+        count, copy = part.count, said.run_copy
+    else:
+        if said.length is not None:
+            return "it is cut in one piece now"
+        count, copy = part.count, said.copy or 1
+    return f"there {'is' if count == 1 else 'are'} only {count} now" if copy > count else None
+
+
+def _no_sheet(fabric: Fabric, said: Said) -> str | None:
+    """Why the sheet is not there; None if it is."""
+    if said.sheet.on == BOLT:
+        return None if fabric.buy_more else f"no more {fabric.name} may be bought"
+    if sheet_size(fabric, said.sheet) is None:
+        return f"that piece of {fabric.name} is not on hand now"
+    return None
+
+
+def _flaws(fabric: Fabric, aside: list[Aside]) -> Iterator[tuple[int, Flaw]]:
+    """The flaws, as far as they lie on cloth: it may be narrower now than when they were marked."""
+    for place, said in enumerate(fabric.flaws):
+        why = _no_sheet(fabric, said) if said.sheet.on != BOLT else None
+        rect = None if why else _on_cloth(fabric, said)
+        if rect is not None:
+            yield place, Flaw(fabric.name, rect, said.sheet)
+            continue
+        word = said.word or "flaw"
+        text = f"The {word} on {fabric.name} is left aside: {why or 'it lies beside the cloth'}."
+        aside.append(Aside(f"flaws[{place}]", text))
+
+
+def _on_cloth(fabric: Fabric, said: HandFlaw) -> Rect | None:
+    across, along = sheet_size(fabric, said.sheet) or (fabric.cutting_width, said.rect.end)
+    return said.rect.within(Rect(Fraction(0), Fraction(0), across, along))
+
+
+def _motifs(
+    fabric: Fabric, parts: dict[str, Wanted], pins: Sequence[Pin], aside: list[Aside]
+) -> Iterator[tuple[int, Motif]]:
+    """The motifs that a piece is still to be found for: a pinned one may hold its own."""
+    free = Counter({p.name: p.count for p in parts.values() if isinstance(p, Piece)})
+    free.subtract(pin.name for pin in pins)
+    for place, said in enumerate(fabric.motifs):
+        if said.name is None or any(_holds(pin, parts[pin.name], said) for pin in pins):
+            continue
+        why = _no_sheet(fabric, said)
+        if why is None and not isinstance(parts.get(said.name), Piece):
+            why = f"no such piece is cut from {fabric.name} now"
+        if why is None and free[said.name] <= 0:
+            why = "every such piece has its place already"
+        if why is None:
+            free[said.name] -= 1
+            yield place, Motif(said.name, said.rect, said.sheet)
+        else:
+            text = f"The motif for {said.name} is left aside: {why}."
+            aside.append(Aside(f"motifs[{place}]", text))
+
+
+def _holds(pin: Pin, part: Wanted, motif: HandMotif) -> bool:
+    same = (pin.name, pin.sheet) == (motif.name, motif.sheet)
+    return same and pinned_at(pin, part).rect.holds(motif.rect)
+
+
+def on_other_sheets(fabric: Fabric, places: Mapping[int, int]) -> Fabric:
+    """The fabric with what was said of its pieces on hand said of those at their new places."""
+    return replace(
+        fabric,
+        pins=tuple(replace(pin, sheet=moved_sheet(pin.sheet, places)) for pin in fabric.pins),
+        flaws=tuple(replace(flaw, sheet=moved_sheet(flaw.sheet, places)) for flaw in fabric.flaws),
+        motifs=tuple(replace(one, sheet=moved_sheet(one.sheet, places)) for one in fabric.motifs),
+    )
+
+
+def without_sheet(fabric: Fabric, gone: int) -> Fabric:
+    """The fabric without what was said of a piece on hand that is taken from the list."""
+    count = len(fabric.on_hand)
+    left = {place: place - (place > gone) for place in range(count) if place != gone}
+    moved = on_other_sheets(fabric, left)
+    return replace(
+        moved,
+        pins=tuple(pin for pin in moved.pins if pin.sheet != NOWHERE),
+        flaws=tuple(flaw for flaw in moved.flaws if flaw.sheet != NOWHERE),
+        motifs=tuple(motif for motif in moved.motifs if motif.sheet != NOWHERE),
+    )

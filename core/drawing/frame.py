@@ -1,0 +1,62 @@
+"""Where cloth coordinates lie on the picture of a sheet."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from fractions import Fraction
+
+from core.drawing.marks import Area, Label, Line, Point
+from core.lay.lay import Rect
+from core.lengths import Inches
+
+MARGIN = Fraction(4)  # inches of cloth beside the selvages, for the ruler and the arrow
+_PADDING = 0.94  # share of a piece that its words may fill
+
+
+class Heading(StrEnum):
+    """Which way the length of the cloth runs on the picture."""
+
+    RIGHT = "right"
+    DOWN = "down"
+
+
+class Frame:
+    """Where cloth coordinates lie on the picture.
+
+    `size` is the cloth from its raw end and with its selvages, in cloth coordinates.
+    It is turned into floats once, since a picture has a thousand points.
+    """
+
+    def __init__(self, heading: Heading, size: Rect) -> None:
+        self.size = size
+        self._down = heading is Heading.DOWN
+        self._left, self._top = float(size.x - MARGIN), float(size.y)
+        sides = float(size.across + 2 * MARGIN), float(size.along)
+        self.width, self.height = sides if self._down else sides[::-1]
+
+    def point(self, across: Inches, along: Inches) -> Point:
+        """Picture inches, y down, of a place on the cloth."""
+        down, over = float(along) - self._top, float(across) - self._left
+        return (over, down) if self._down else (down, self.height - over)
+
+    def corners(self, rect: Rect) -> tuple[Point, ...]:
+        return (
+            self.point(rect.x, rect.y),
+            self.point(rect.right, rect.y),
+            self.point(rect.right, rect.end),
+            self.point(rect.x, rect.end),
+        )
+
+    def line(self, rect: Rect, role: str) -> Line:
+        """The rectangle's outline alone."""
+        corners = self.corners(rect)
+        return Line((*corners, corners[0]), role)
+
+    def area(self, rect: Rect, role: str, key: str = "") -> Area:
+        return Area(self.corners(rect), role, key)
+
+    def label(self, rect: Rect, texts: tuple[str, ...], role: str, key: str = "") -> Label:
+        """Words in the middle of `rect`, within most of it."""
+        (x1, y1), (x2, y2) = self.corners(rect)[0], self.corners(rect)[2]
+        room = (abs(x2 - x1) * _PADDING, abs(y2 - y1) * _PADDING)
+        return Label(((x1 + x2) / 2, (y1 + y2) / 2), texts, room, role, key)

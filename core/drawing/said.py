@@ -1,0 +1,63 @@
+"""What was said of a cloth by hand, on its picture: flaws, motifs, and pins.
+
+Each is told by words and by its own hatch or line, not by colour alone.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+from math import cos, pi, sin
+
+from core.drawing.frame import Frame
+from core.drawing.marks import Line, Mark
+from core.lay.lay import Placement, Rect, Sheet
+from core.lay.places import meet
+from core.plan import FabricPlan
+
+FLAW = "flaw"  # what is written on one that has no word of its own
+_SHANK, _HEAD = Fraction(3, 2), 0.35  # inches of cloth: how long a pin is drawn, how large its head
+_SHARE = Fraction(2, 5)  # of a piece's shorter side, that its pin takes at the most
+_CORNERS = 12  # of the polygon that a pin's round head is
+
+
+def flaws_on(frame: Frame, fabric_plan: FabricPlan, sheet: Sheet) -> Iterator[Mark]:
+    """The flaws of a sheet, as far as they lie on it."""
+    cloth = dict(fabric_plan.lay.sheets)[sheet]
+    for flaw in fabric_plan.fabric.flaws:
+        seen = flaw.rect.within(cloth) if flaw.sheet == sheet else None
+        if seen is not None:
+            word = flaw.word or FLAW
+            yield frame.area(seen, "flaw")
+            yield frame.label(seen, (f"{word}\nkeep clear", f"{word}, keep clear", word), "flaw")
+
+
+def motifs_on(frame: Frame, fabric_plan: FabricPlan, sheet: Sheet) -> Iterator[Mark]:
+    """The motifs of a sheet; one that lies on no piece says what it is for."""
+    cloth = dict(fabric_plan.lay.sheets)[sheet]
+    laid = fabric_plan.lay.placements
+    for motif in fabric_plan.fabric.motifs:
+        seen = motif.rect.within(cloth) if motif.sheet == sheet else None
+        if seen is not None:
+            yield frame.line(seen, "motif")
+            if not any(meet(sheet, seen, placed.sheet, placed.rect) for placed in laid):
+                words = ("motif",) if motif.name is None else (f"motif for {motif.name}", "motif")
+                yield frame.label(seen, words, "motif")
+
+
+def notes_of(fabric_plan: FabricPlan, placement: Placement) -> str:
+    """What is written on a piece beside its letter, name and size."""
+    by_hand = fabric_plan.by_hand
+    notes = ["pinned"] if by_hand.pin_of(placement) is not None else []
+    return ", ".join([*notes, *(["with motif"] if by_hand.motifs_of(placement) else [])])
+
+
+def pin_at(frame: Frame, rect: Rect) -> Iterator[Mark]:
+    """A pin in a piece's near corner."""
+    reach = min(_SHANK, min(rect.across, rect.along) * _SHARE)
+    start = frame.point(rect.x, rect.y)
+    x, y = frame.point(rect.x + reach, rect.y + reach)
+    radius = _HEAD * float(reach)
+    turns = [2 * pi * corner / _CORNERS for corner in range(_CORNERS + 1)]
+    yield Line((start, (x, y)), "pin")
+    yield Line(tuple((x + radius * cos(turn), y + radius * sin(turn)) for turn in turns), "pin")
