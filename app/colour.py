@@ -34,6 +34,16 @@ def _light(channel: float) -> float:
     return channel / 12.92 if channel <= 0.04045 else ((channel + 0.055) / 1.055) ** 2.4
 
 
+def mixed(one: str, other: str, share: float) -> str:
+    """`share` of one colour and the rest of the other.
+
+    >>> mixed("#ffffff", "#000000", 0.5)
+    '#808080'
+    """
+    pairs = ((int(one[i : i + 2], 16), int(other[i : i + 2], 16)) for i in (1, 3, 5))
+    return "#" + "".join(f"{round(a * share + b * (1 - share)):02x}" for a, b in pairs)
+
+
 def ink_on(colour: str) -> str:
     """Black or white, whichever reads better on a colour: 4.58 to 1 at the least.
 

@@ -13,6 +13,7 @@ from dataclasses import dataclass, replace
 from typing import Protocol, assert_never
 
 from app.hatch import Segment, hatch_lines
+from app.real_cloth import roles_on_cloth, style_of
 from app.style import Style, Theme
 from app.type_fit import Setting, Sizes, fit
 from app.typeface import Typeface
@@ -62,6 +63,7 @@ class Painter:
     least: float = LEAST
 
     def paint(self, drawing: Drawing) -> None:
+        on_cloth = roles_on_cloth(drawing, self.theme)
         for mark in drawing.marks:
             match mark:
                 case Area():
@@ -70,12 +72,12 @@ class Painter:
                     self.surface.layer("lines")
                     self.surface.outline(mark.points, _pen(self.theme[mark.role]), closed=False)
                 case Label():
-                    self._label(mark)
+                    self._label(mark, plain=mark.role in on_cloth)
                 case _:
                     assert_never(mark)
 
     def _area(self, area: Area) -> None:
-        style = self.theme[area.role]
+        style = style_of(area, self.theme)
         self.surface.layer("pieces" if area.key else "cloth")
         self.surface.polygon(area.points, style.fill, area.key)
         if style.hatch:
@@ -85,7 +87,7 @@ class Painter:
         self.surface.layer("outlines" if area.key else "cloth")
         self.surface.outline(area.points, _pen(style), closed=True)
 
-    def _label(self, label: Label) -> None:
+    def _label(self, label: Label, *, plain: bool) -> None:
         style, setting = (
             self.theme[label.role],
             setting_of(label, self.scale, self.face, self.least),
@@ -93,7 +95,7 @@ class Painter:
         if setting is None:
             return
         self.surface.layer("words")
-        if style.hatch:
+        if style.hatch or plain:
             self.surface.polygon(self._behind(setting, label), style.fill, "")
         self.surface.words(setting, label.centre, style.ink)
 

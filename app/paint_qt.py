@@ -22,13 +22,15 @@ from PySide6.QtGui import (
     QFontDatabase,
     QFontMetricsF,
     QPainter,
-    QPen,
     QPolygonF,
     QTransform,
 )
 
 from app.assets import asset
 from app.hatch import hatch_lines
+from app.pens_qt import colour, hatch_colour, pen
+from app.photos_qt import NO_PHOTOS, Photos, SeenPhoto
+from app.real_cloth import LEFT_OVER, PALE, in_colour, roles_on_cloth, style_of
 from app.style import Style, Theme
 from app.type_fit import Setting, Sizes, fit
 from core.drawing.marks import Area, Drawing, Label, Line, Point
@@ -59,13 +61,12 @@ def text_width(text: str) -> float:
 
 @dataclass(slots=True)
 class _Areas:
-    """Areas of one role that follow each other; `hatch` is kept for the last pitch used."""
+    """Areas that follow each other and look alike; `hatch` is kept for the last one used."""
 
-    role: str
     areas: tuple[Area, ...]
     rects: list[QRectF] = field(default_factory=list)
     polygons: list[QPolygonF] = field(default_factory=list)
-    hatch: tuple[float, list[QLineF]] = (0.0, [])
+    hatch: tuple[tuple[str, float], list[QLineF]] = (("", 0.0), [])
 
     def prepare(self) -> None:
         for area in self.areas:
@@ -76,14 +77,14 @@ class _Areas:
                 self.polygons.append(polygon)
 
     def hatch_at(self, hatch_id: str, pitch: float, narrowest: float) -> list[QLineF]:
-        if self.hatch[0] != pitch:
+        if self.hatch[0] != (hatch_id, pitch):
             lines = [
                 QLineF(*start, *end)
                 for area in self.areas
                 if _narrow(area.points) >= narrowest
                 for start, end in hatch_lines(area.points, hatch_id, pitch)
             ]
-            self.hatch = pitch, lines
+            self.hatch = (hatch_id, pitch), lines
         return self.hatch[1]
 
 
@@ -96,9 +97,9 @@ class Picture:
         self._labels = [_typeset(mark) for mark in drawing.marks if isinstance(mark, Label)]
         self._rooms = [_room(label) for label in self._labels]
         self._shapes: list[_Areas | Line] = []
-        for (kind, role), group in groupby(marks, lambda mark: (type(mark), mark.role)):
-            if kind is Area:
-                areas = _Areas(role, tuple(mark for mark in group if isinstance(mark, Area)))
+        for kind, group in groupby(marks, _looks):
+            if kind[0] is Area:
+                areas = _Areas(tuple(mark for mark in group if isinstance(mark, Area)))
                 areas.prepare()
                 self._shapes.append(areas)
             else:
@@ -114,17 +115,17 @@ class Picture:
         theme: Theme,
         chosen: Collection[str] = (),
         exposed: QRectF | None = None,
+        photos: Photos = NO_PHOTOS,
     ) -> None:
         """Paint in the painter's coordinates, inches; `scale` is pixels to an inch.
 
         Words outside `exposed` are left out; None means that all is seen.
         """
         for shape in self._shapes:
-            style = theme[shape.role]
             if isinstance(shape, Line):
-                _paint_line(painter, shape, style)
+                _paint_line(painter, shape, theme[shape.role])
             else:
-                _paint_areas(painter, shape, style, scale)
+                _paint_areas(painter, shape, theme, scale, photos)
         self._paint_labels(painter, scale, theme, exposed)
         self._ring(painter, theme, chosen)
 
@@ -143,8 +144,8 @@ class Picture:
         for mark in self.drawing.marks if chosen else ():
             if isinstance(mark, Area) and mark.key in chosen:
                 polygon = QPolygonF([QPointF(x, y) for x, y in mark.points])
-                for colour, width in ((theme.table, 4.0), (theme.chosen, 2.0)):
-                    painter.setPen(_pen(colour, width))
+                for name, width in ((theme.table, 4.0), (theme.chosen, 2.0)):
+                    painter.setPen(pen(name, width))
                     painter.drawPolygon(polygon)
 
     def _paint_labels(
@@ -155,12 +156,15 @@ class Picture:
         painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
         painter.setWorldTransform(QTransform())
         font = QFont(canvas_font())
+        on_cloth = roles_on_cloth(self.drawing, theme)
         for place, label in enumerate(self._labels):
             if exposed is not None and not exposed.intersects(self._rooms[place]):
                 continue
             if (setting := self._setting_of(place, label, scale, theme.words)) is not None:
                 room = to_screen.mapRect(self._rooms[place])
-                _paint_words(painter, setting, room, theme[label.role], font)
+                style = theme[label.role]
+                plain = bool(style.hatch) or label.role in on_cloth
+                _paint_words(painter, setting, room, (style, plain), font)
         painter.restore()
 
     def _setting_of(self, place: int, label: Label, scale: float, larger: float) -> Setting | None:
@@ -195,32 +199,53 @@ def _setting(label: Label, scale: float, larger: float) -> Setting | None:
     return fit(label.texts, room, text_width, LABEL_SIZES)
 
 
-def _paint_areas(painter: QPainter, areas: _Areas, style: Style, scale: float) -> None:
+def _looks(mark: Area | Line) -> tuple[object, ...]:
+    """What marks that are painted at once have in common."""
+    if isinstance(mark, Area):
+        return Area, mark.role, mark.real, mark.turned
+    return Line, mark.role
+
+
+def _paint_areas(
+    painter: QPainter, areas: _Areas, theme: Theme, scale: float, photos: Photos
+) -> None:
+    first = areas.areas[0]
+    style = style_of(first, theme)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(_colour(style.fill))
-    _draw(painter, areas)
+    photo = first.real.photo if first.real is not None and theme.real_cloth else None
+    if photo is not None and (seen := photos.seen(photo)) is not None:
+        style = _paint_photo(painter, areas, theme[first.role], seen, scale)
+    else:
+        painter.setBrush(colour(style.fill))
+        _draw(painter, areas)
     if style.hatch:
         pitch = 2.0 ** -floor(log2(scale / HATCH_PITCH))
         lines = areas.hatch_at(style.hatch, pitch, SMALLEST_HATCHED / scale)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, len(lines) < MOST_SMOOTH_LINES)
-        painter.setPen(_pen(_hatch_colour(style), 1.0))
+        painter.setPen(pen(hatch_colour(style), 1.0))
         painter.drawLines(lines)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, bool(areas.polygons))
-    painter.setPen(_pen(style.outline, style.width * 4 / 3, style.dash))
+    painter.setPen(pen(style.outline, style.width * 4 / 3, style.dash))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     _draw(painter, areas)
 
 
-@cache
-def _hatch_colour(style: Style) -> str:
-    """Between outline and fill. Mixed here: lines that let through are four times as slow."""
-    outline, fill = QColor(style.outline), QColor(style.fill)
-    mixed = (
-        round(a * style.strength + b * (1 - style.strength))
-        for a, b in zip(outline.getRgb()[:3], fill.getRgb()[:3], strict=True)  # type: ignore[index]
-    )
-    return QColor(*mixed).name()
+def _paint_photo(
+    painter: QPainter, areas: _Areas, style: Style, seen: SeenPhoto, scale: float
+) -> Style:
+    """The cloth itself, paler where it is left over; the style that shows on it."""
+    first = areas.areas[0]
+    left_over = first.role in LEFT_OVER
+    painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
+    painter.setBrush(seen.brush(scale, turned=first.turned))
+    _draw(painter, areas)
+    if left_over:
+        veil = QColor(style.fill)
+        veil.setAlphaF(1 - PALE)
+        painter.setBrush(veil)
+        _draw(painter, areas)
+    return in_colour(style, seen.mean, pale=left_over)
 
 
 def _draw(painter: QPainter, areas: _Areas) -> None:
@@ -232,23 +257,27 @@ def _draw(painter: QPainter, areas: _Areas) -> None:
 
 def _paint_line(painter: QPainter, line: Line, style: Style) -> None:
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-    painter.setPen(_pen(style.outline, style.width * 4 / 3, style.dash))
+    painter.setPen(pen(style.outline, style.width * 4 / 3, style.dash))
     painter.drawPolyline(QPolygonF([QPointF(x, y) for x, y in line.points]))
 
 
 def _paint_words(
-    painter: QPainter, setting: Setting, room: QRectF, style: Style, font: QFont
+    painter: QPainter, setting: Setting, room: QRectF, look: tuple[Style, bool], font: QFont
 ) -> None:
-    """Words in the middle of their room (pixels); plain fill behind them, not over the next one."""
+    """Words in the middle of their room (pixels); plain fill behind them, not over the next one.
+
+    `look` is their style, and whether they need the plain fill.
+    """
+    style, plain = look
     centre = room.center()
     wide, high = (side + 2 * _HALO for side in setting.extent(text_width))
-    if style.hatch:
+    if plain:
         back = QRectF(centre.x() - wide / 2, centre.y() - high / 2, wide, high)
-        painter.fillRect(back & room, _colour(style.fill))
+        painter.fillRect(back & room, colour(style.fill))
     size = int(setting.size)
     font.setPixelSize(size)
     painter.setFont(font)
-    painter.setPen(_colour(style.ink))
+    painter.setPen(colour(style.ink))
     if setting.turned:
         painter.setWorldTransform(QTransform.fromTranslate(centre.x(), centre.y()).rotate(-90))
         centre = QPointF(0, 0)
@@ -257,22 +286,6 @@ def _paint_words(
         painter.drawText(start, text)
     if setting.turned:
         painter.setWorldTransform(QTransform())
-
-
-@cache
-def _colour(name: str) -> QColor:
-    """A colour by its name; reading one takes longer than painting with it."""
-    return QColor(name)
-
-
-def _pen(colour: str, width: float, dash: Sequence[float] = ()) -> QPen:
-    """A pen of a width on screen, whatever the zoom; Qt fades lines that are under a pixel."""
-    pen = QPen(_colour(colour), max(width, 1.0))
-    pen.setCosmetic(True)
-    pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
-    if dash:
-        pen.setDashPattern(list(dash))
-    return pen
 
 
 def _is_level(points: Sequence[Point]) -> bool:

@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from app.paint_png import paint_png
 from app.paint_svg import paint_svg
-from app.style import PAPER_COLOUR
+from app.style import PICTURE
 from core.drawing.back import draw_back
 from core.drawing.cloth import draw_sheet, sheets_of
 from core.drawing.edge_map import draw_edge_map
@@ -44,13 +44,13 @@ def pictures(plan: Plan) -> Iterator[Named]:
 def svg_files(plan: Plan) -> Iterator[tuple[str, bytes]]:
     """Every picture as SVG at true size, with a file name."""
     for name, drawing, flat in pictures(plan):
-        yield f"{name}.svg", paint_svg(drawing, PAPER_COLOUR, layered=flat).encode("utf-8")
+        yield f"{name}.svg", paint_svg(drawing, PICTURE, layered=flat).encode("utf-8")
 
 
 def png_files(plan: Plan) -> Iterator[tuple[str, bytes]]:
     """Every picture as PNG, with a file name."""
     for name, drawing, _ in pictures(plan):
-        yield f"{name}.png", paint_png(drawing, PAPER_COLOUR)
+        yield f"{name}.png", paint_png(drawing, PICTURE)
 
 
 def file_name(title: str) -> str:

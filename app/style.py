@@ -38,7 +38,8 @@ class Theme:
     """A style for every role, and the table that the cloth lies on.
 
     `ink` is for words on the table, `chosen` for the ring round a chosen piece; `words`
-    is how many times their usual size words have on a screen.
+    is how many times their usual size words have on a screen; `real_cloth` tells whether
+    cloth may be shown in its own colours: on paper they would eat ink, in high contrast words.
     """
 
     table: str
@@ -46,6 +47,7 @@ class Theme:
     chosen: str
     styles: Mapping[str, Style]
     words: float = 1.0
+    real_cloth: bool = False
 
     def __getitem__(self, role: str) -> Style:
         return self.styles[role]
@@ -169,9 +171,11 @@ PAPER_GREY = Theme(
     ),
 )
 
-SCREEN_LIGHT = replace(PAPER_COLOUR, table="#e7e9eb", ink="#24282c", chosen="#0b57a4")
+PICTURE = replace(PAPER_COLOUR, real_cloth=True)
+SCREEN_LIGHT = replace(PICTURE, table="#e7e9eb", ink="#24282c", chosen="#0b57a4")
 
 SCREEN_DARK = Theme(
+    real_cloth=True,
     table="#1b1f23",
     ink="#dfe3e6",
     chosen="#8ec7ff",

@@ -37,6 +37,22 @@ class OnHand:
 
 
 @dataclass(frozen=True, slots=True)
+class Photo:
+    """A photo of the cloth: a file, as seen from the project's own, and the width it shows."""
+
+    file: str
+    shows: Inches
+
+
+@dataclass(frozen=True, slots=True)
+class RealCloth:
+    """What a cloth looks like, for pictures of it alone; the photo goes before the "#rrggbb"."""
+
+    colour: str | None = None
+    photo: Photo | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Fabric:
     """One fabric as the person knows it. Shrinkages are shares (1/20 is 5 %).
 
@@ -62,6 +78,7 @@ class Fabric:
     pins: tuple[HandPin, ...] = ()
     flaws: tuple[HandFlaw, ...] = ()
     motifs: tuple[HandMotif, ...] = ()
+    real: RealCloth | None = None
 
     @property
     def price_per_inch(self) -> Fraction | None:

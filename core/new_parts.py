@@ -27,6 +27,8 @@ def new_fabric(name: str, units: Units) -> dict[str, Any]:
         "straightening": _round("3 cm", "1 in", units),
         "on_hand": [],
         "buy_more": True,
+        "colour": None,
+        "photo": None,
     }
 
 

@@ -25,7 +25,7 @@ from core.binding_choices import (
     Tuck,
     WidthRule,
 )
-from core.fabric import Fabric, Grain, OnHand
+from core.fabric import Fabric, Grain, OnHand, Photo, RealCloth
 from core.lengths import INCHES_PER_MM, Units
 from core.project_file import to_document
 from core.quilt import (
@@ -94,7 +94,15 @@ def fabrics(name: str, units: Units) -> st.SearchStrategy[Fabric]:
         straightening=lengths(0, 2, units),
         on_hand=st.lists(pieces, max_size=2).map(tuple),
         buy_more=st.sampled_from((*(True,) * 8, False)),
+        real=real_cloths(units),
     )
+
+
+def real_cloths(units: Units) -> st.SearchStrategy[RealCloth | None]:
+    colours = st.none() | st.sampled_from(("#203050", "#f4e9d8"))
+    photos = st.none() | st.builds(Photo, st.just("photos/a.jpg"), lengths(1, 40, units))
+    real = st.builds(RealCloth, colours, photos)
+    return st.none() | real.filter(lambda r: r.colour is not None or r.photo is not None)
 
 
 def borders(units: Units) -> st.SearchStrategy[Border]:

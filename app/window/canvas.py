@@ -26,6 +26,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QGraphicsScene, QGraphicsView
 
 from app.paint_qt import canvas_font
+from app.photos_qt import NO_PHOTOS, Photos
 from app.style import SCREEN_LIGHT, Theme
 from app.window.drawing_item import DrawingItem
 from app.window.piece_walk import places, walked, words
@@ -59,6 +60,7 @@ class Canvas(QGraphicsView):
         super().__init__()
         self._empty_words = empty_words
         self.theme: Theme = SCREEN_LIGHT
+        self.photos = NO_PHOTOS
         self._items: list[DrawingItem] = []
         self._fit = fit
         self._here = ""  # the piece that the arrow keys go on from
@@ -80,6 +82,7 @@ class Canvas(QGraphicsView):
         self._items = list(items)
         bounds = QRectF()
         for item in items:
+            item.photos = self.photos
             scene.addItem(item)
             item.choose(chosen)
             bounds |= item.mapRectToScene(item.boundingRect())
@@ -98,6 +101,13 @@ class Canvas(QGraphicsView):
         painter.setFont(font)
         painter.setPen(QColor(self.theme.ink))
         painter.drawText(self.viewport().rect(), CENTRED, self._empty_words)
+
+    def show_photos(self, photos: Photos) -> None:
+        """Find the photos of cloth there."""
+        self.photos = photos
+        for item in self._items:
+            item.photos = photos
+        self.viewport().update()
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another theme."""

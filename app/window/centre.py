@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.photos_qt import Photos
 from app.style import Theme
 from app.window.canvas import Canvas
 from app.window.comparing.in_hand_view import InHandView
@@ -130,6 +131,11 @@ class Centre(QWidget):
             view.set_theme(theme)
         if larger and self._plan is not None:
             self.show_plan(self._plan)
+
+    def show_photos(self, photos: Photos) -> None:
+        """Show the cloths as these photos have them."""
+        for canvas in (*self.pictures, self.side_by_side.canvas):
+            canvas.show_photos(photos)
 
     def choose(self, keys: frozenset[str]) -> None:
         """Ring these pieces, in every picture."""

@@ -16,6 +16,7 @@ from PySide6.QtGui import QUndoCommand, QUndoStack
 from app.window.field import FileForm
 from core import edit
 from core.project_file import load, save, to_document
+from core.project_file.real_cloth import moved
 from core.quilt import Project
 
 # Arrow-key steps in one field that follow each other within this many seconds
@@ -82,9 +83,15 @@ class Document(QObject):
         self.undo_stack.resetClean()
 
     def save(self, path: Path) -> None:
-        """Save to `path` and keep it there from now on; raises `OSError`."""
-        save(self.project, path)
+        """Save to `path` and keep it there from now on; raises `OSError`.
+
+        In another folder the photos of cloth are seen from there.
+        """
+        seen = moved(self.project, folder_of(self.path), path.parent)
+        save(seen, path)
         self.path = path
+        if seen != self.project:
+            self.show(seen)
         self.undo_stack.setClean()
         self.renamed.emit()
 
@@ -92,6 +99,11 @@ class Document(QObject):
         """Make `project` the current one; for edits and their undoing."""
         self.project = project
         self.changed.emit()
+
+
+def folder_of(path: Path | None) -> Path:
+    """Where a project's photos are seen from; the person's own folder until it is saved."""
+    return path.parent if path is not None else Path.home()
 
 
 class _Edit(QUndoCommand):

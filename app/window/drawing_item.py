@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from app.paint_qt import Picture, canvas_font, text_width
+from app.photos_qt import NO_PHOTOS
 from app.style import Theme
 from app.type_fit import LEADING, limited, wrap
 from core.drawing.marks import Drawing
@@ -27,6 +28,7 @@ class DrawingItem(QGraphicsItem):
         self.picture = Picture(drawing)
         self.title = title
         self.theme = theme
+        self.photos = NO_PHOTOS
         self.lines: list[str] = []
         self._wrap()
         self.chosen: frozenset[str] = frozenset()
@@ -60,7 +62,8 @@ class DrawingItem(QGraphicsItem):
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
         scale = option.levelOfDetailFromTransform(painter.worldTransform())
-        self.picture.paint(painter, scale, self.theme, self.chosen, option.exposedRect)
+        shown = option.exposedRect
+        self.picture.paint(painter, scale, self.theme, self.chosen, shown, self.photos)
         size = min(TITLE_SIZE * self.theme.words, self._letters * scale)
         if self.lines and size >= SMALLEST_TITLE:
             self._paint_title(painter, size)

@@ -14,6 +14,7 @@ from PySide6.QtCore import Qt, Signal, SignalInstance
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QCheckBox, QComboBox, QSizePolicy, QWidget
 
+from app.window.cloth_editors import ColourEditor, PhotoEditor
 from app.window.fabrics_editor import FabricsEditor
 from app.window.field import Field, Kind
 from app.window.length_editor import LengthEditor
@@ -47,6 +48,10 @@ def editor_for(field: Field) -> Editor:
             made = FabricsEditor()
         case Kind.POINTS:
             made = PointsEditor(field)
+        case Kind.COLOUR:
+            made = ColourEditor(field)
+        case Kind.PHOTO:
+            made = PhotoEditor(field)
     return cast(Editor, made)
 
 

@@ -29,6 +29,8 @@ class Kind(Enum):
     FABRIC = auto()
     FABRICS = auto()
     POINTS = auto()
+    COLOUR = auto()
+    PHOTO = auto()
 
 
 COARSE = ("1/8 in", "5 mm")

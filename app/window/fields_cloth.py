@@ -162,6 +162,25 @@ FABRIC = PartKind(
             none_words="none",
             rare=True,
         ),
+        Field(
+            "colour",
+            "Colour",
+            Kind.COLOUR,
+            "What colour the cloth is, for the pictures on the screen: a name such as navy, or a "
+            "number such as #203050. The hatches stay, and tell the parts.",
+            none_words="as the part",
+            rare=True,
+        ),
+        Field(
+            "photo",
+            "Photo",
+            Kind.PHOTO,
+            "A photo of the cloth, to see in the pictures what of its print lies where. Take it "
+            "from straight above, its top the way the print stands, and say how much cloth it "
+            "shows from side to side. It stays a file of its own, beside the project.",
+            none_words="none",
+            rare=True,
+        ),
     ),
     many=True,
     inner=ON_HAND,

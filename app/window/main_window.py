@@ -10,13 +10,14 @@ from PySide6.QtWidgets import QLabel, QMainWindow, QSplitter
 
 from app.packet.choice import NOTHING_ASKED, Asked, PacketChoice
 from app.packet.paper import Format, Paper
+from app.photos_qt import Photos
 from app.window.answer_panel import AnswerPanel
 from app.window.appearance import Appearance
 from app.window.asker import Asker, Dialogs
 from app.window.autosave import Autosave
 from app.window.centre import Centre
 from app.window.column_scroll import ColumnScroll
-from app.window.document import Document
+from app.window.document import Document, folder_of
 from app.window.export import Kind, export, export_files, planned, usual_paper
 from app.window.fields import part_name
 from app.window.files import Files
@@ -57,6 +58,7 @@ class MainWindow(QMainWindow):
         self.appearance = appearance
         self.asker = asker or Dialogs(self)
         self.plan: Plan | None = None
+        self.photos = Photos()
         self.planner = planner
         self.parts = PartsPanel(document)
         self.files = Files(document, self.asker, memory, self.parts.commit, self.parts.untaken)
@@ -90,6 +92,7 @@ class MainWindow(QMainWindow):
         document = self.document
         document.changed.connect(self._changed)
         document.renamed.connect(self._retitle)
+        document.renamed.connect(self._show_photos)
         document.undo_stack.cleanChanged.connect(self._retitle)
         self.planner.planned.connect(self._planned)
         self.planner.refused.connect(self._refused)
@@ -114,8 +117,18 @@ class MainWindow(QMainWindow):
 
     def _changed(self) -> None:
         self.planner.ask(self.document.project)
+        self._show_photos()
         self.centre.show_project(self.document.project)
         self._retitle()
+
+    def _show_photos(self) -> None:
+        """Look for photos of cloth beside the project's file."""
+        folder = folder_of(self.document.path)
+        if folder != self.photos.folder:
+            self.photos = Photos(folder)
+            self.centre.show_photos(self.photos)
+        self.photos.look_again()
+        self.parts.show_photos(self.photos)
 
     def _retitle(self) -> None:
         self.setWindowTitle(f"{self.document.name}[*] – Crossgrain")

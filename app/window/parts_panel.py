@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.photos_qt import Photos
 from app.window.border_notes import NOTED, border_notes
 from app.window.column_scroll import ColumnScroll
 from app.window.document import Document
@@ -256,6 +257,13 @@ class PartsPanel(ColumnScroll):
             said = notes[place] if place < len(notes) else {}
             for key in NOTED:
                 section.note(key, typeset(said.get(key, "")))
+
+    def show_photos(self, photos: Photos) -> None:
+        """Say under each fabric's photo why it cannot be shown, if it cannot."""
+        fabrics = zip(self.document.project.fabrics, self.fabrics.sections, strict=True)
+        for fabric, section in fabrics:
+            photo = fabric.real.photo if fabric.real else None
+            section.note("photo", photos.problem(photo) if photo else "")
 
     def untaken(self) -> list[str]:
         """The fields that hold text which the project refused."""

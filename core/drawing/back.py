@@ -11,6 +11,7 @@ from fractions import Fraction
 from typing import TypeAlias
 
 from core.drawing.marks import Drawing, Line, Mark
+from core.drawing.real_cloth import sewn_from
 from core.drawing.shapes import area, label, moved
 from core.finish.backing import ACCENT, BackingPlan
 from core.finish.overage import overages
@@ -43,7 +44,7 @@ def draw_back(plan: Plan) -> Drawing | None:
     name = f"{plan.project.quilt.name or 'the quilt'}, from the back"
     x, y = outer.x - _MARGIN, outer.y - _MARGIN
     wide, long = outer.across + 2 * _MARGIN, outer.along + 2 * _MARGIN
-    shifted = tuple(moved(mark, -float(x), -float(y)) for mark in marks)
+    shifted = tuple(moved(mark, -float(x), -float(y)) for mark in sewn_from(marks, plan))
     return Drawing(name, float(wide), float(long), shifted)
 
 

@@ -14,6 +14,7 @@ from fractions import Fraction
 
 from core.drawing.frame import MARGIN, Frame, Heading
 from core.drawing.marks import Area, Drawing, Line, Mark
+from core.drawing.real_cloth import cut_from
 from core.drawing.said import flaws_on, motifs_on, notes_of, pin_at
 from core.fabric import Fabric
 from core.lay.lay import Placement, Rect, Sheet
@@ -59,6 +60,7 @@ def draw_sheet(plan: Plan, fabric_index: int, sheet: Sheet, heading: Heading) ->
         if placement.sheet == sheet:
             marks.extend(_piece(frame, plan, fabric_plan, placement))
     marks.extend(motifs_on(frame, fabric_plan, sheet))
+    marks = list(cut_from(marks, fabric.real, turned=heading is Heading.RIGHT))
     marks.extend(_ruler(frame, cloth, units))
     marks.extend(_arrow(frame, cloth, fabric))
     title = sheet_title(fabric, sheet, cloth.along, units)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 
 
@@ -23,5 +25,5 @@ def _enlarged(mark: Mark, times: float) -> Mark:
         return Label(there(mark.centre), mark.texts, there(mark.room), mark.role, mark.key)
     points = tuple(map(there, mark.points))
     if isinstance(mark, Area):
-        return Area(points, mark.role, mark.key)
+        return replace(mark, points=points)
     return Line(points, mark.role)

@@ -11,16 +11,24 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TypeAlias
 
+from core.fabric import RealCloth
+
 Point: TypeAlias = tuple[float, float]
 
 
 @dataclass(frozen=True, slots=True)
 class Area:
-    """A filled polygon. `key` names the piece it stands for ("B2"), or is empty."""
+    """A filled polygon. `key` names the piece it stands for ("B2"), or is empty.
+
+    `real` is what the cloth it is cut from looks like, where the person said so;
+    `turned`: that cloth lies a quarter turn to the left, its straight end at the left.
+    """
 
     points: tuple[Point, ...]
     role: str
     key: str = ""
+    real: RealCloth | None = None
+    turned: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,6 +12,7 @@ from fractions import Fraction
 from core.drawing.borders import draw_border, inside
 from core.drawing.edge import band, within
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
+from core.drawing.real_cloth import sewn_from
 from core.drawing.shapes import area, grown, label, moved, point
 from core.finish.overage import overages
 from core.lay.lay import Rect
@@ -30,7 +31,8 @@ def draw_quilt(plan: Plan) -> Drawing:
     box = Rect(outline.x, outline.y, *plan.sizes.layers)
     outermost = grown(_behind(plan, box), _MARGIN)
     marks = [*_layers(plan, box), *_cut(plan, _borders(plan, quilt)), *_binding(plan)]
-    shifted = tuple(moved(mark, -float(outermost.x), -float(outermost.y)) for mark in marks)
+    sewn = sewn_from(marks, plan)
+    shifted = tuple(moved(mark, -float(outermost.x), -float(outermost.y)) for mark in sewn)
     name = plan.project.quilt.name or "the quilt"
     return Drawing(name, float(outermost.across), float(outermost.along), shifted)
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from core.drawing.marks import Area, Label, Line, Mark, Point
 from core.lay.lay import Rect
 from core.lengths import Inches
@@ -46,5 +48,5 @@ def moved(mark: Mark, dx: float, dy: float) -> Mark:
         return Label((x + dx, y + dy), mark.texts, mark.room, mark.role, mark.key)
     points = tuple((x + dx, y + dy) for x, y in mark.points)
     if isinstance(mark, Area):
-        return Area(points, mark.role, mark.key)
+        return replace(mark, points=points)
     return Line(points, mark.role)

@@ -21,6 +21,7 @@ from core.project_file.layers import (
     read_sleeve,
 )
 from core.project_file.measured_form import read_measured, read_squaring, read_take_up
+from core.project_file.real_cloth import read_real
 from core.project_file.shape_form import read_shape
 from core.quilt import (
     Kits,
@@ -100,6 +101,7 @@ def _fabric(fields: Fields) -> Fabric:
         ),
         buy_more=fields.flag("buy_more", default=True),
         **read_by_hand(fields),
+        real=read_real(fields),
     )
     fields.done()
     if fabric.price_per_yard is not None and fabric.price_per_metre is not None:

@@ -12,6 +12,7 @@ from core.project_file.borders import border_document
 from core.project_file.hand_form import by_hand_documents
 from core.project_file.layers import layer_documents
 from core.project_file.measured_form import measure_documents
+from core.project_file.real_cloth import write_real
 from core.project_file.sale_units import sale_unit_text
 from core.project_file.shape_form import shape_document
 from core.quilt import Project
@@ -80,6 +81,7 @@ def _fabric_document(fabric: Fabric, units: Units) -> dict[str, Any]:
         ],
         "buy_more": fabric.buy_more,
         **by_hand_documents(fabric, units),
+        **write_real(fabric.real, units),
     }
 
 
