@@ -10,7 +10,8 @@ import pytest
 
 from core import edit
 from core.drawing.back import draw_back
-from core.drawing.cloth import Heading, draw_sheet
+from core.drawing.cloth import draw_sheet
+from core.drawing.frame import Heading
 from core.drawing.marks import Area, Drawing
 from core.drawing.quilt import draw_quilt
 from core.fabric import Photo, RealCloth
