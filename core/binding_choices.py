@@ -57,10 +57,11 @@ class BiasSource(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class BiasCut:
-    """How bias strips are had."""
+    """How bias strips are had; squares and rectangles are whole `step`s long."""
 
     method: BiasMethod = BiasMethod.TUBE
     source: BiasSource = BiasSource.SQUARE
+    step: Inches | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,13 +96,15 @@ class AccentKind(StrEnum):
 class Accent:
     """A strip sewn under the binding's first face. `cloth` None: the binding's own.
 
-    `shows` is the flange's finished width, `cord` the piping cord's diameter.
+    `shows` is the flange's finished width, `cord` the piping cord's diameter, and
+    `overlap` how far the piping's ends lie over each other.
     """
 
     kind: AccentKind = AccentKind.NONE
     cloth: str | None = None
     shows: Inches | None = None
     cord: Inches | None = None
+    overlap: Inches | None = None
 
 
 class Order(StrEnum):

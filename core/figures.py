@@ -21,3 +21,12 @@ def figure(like: Inches, inches: Fraction, millimetres: Fraction) -> Inches:
     """
     on_inch_marks = (like / RULERS[Units.INCHES].finest).denominator == 1
     return inches if on_inch_marks else millimetres * INCHES_PER_MM
+
+
+def usual(said: Inches | None, like: Inches, inches: Fraction, millimetres: Fraction) -> Inches:
+    """What the person said, or where nothing is said the usual `figure`.
+
+    >>> usual(None, Fraction(4), Fraction(1, 4), Fraction(6))
+    Fraction(1, 4)
+    """
+    return figure(like, inches, millimetres) if said is None else said

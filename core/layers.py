@@ -9,6 +9,8 @@ from fractions import Fraction
 from core.batting_packages import COMMON, Package
 from core.lengths import Inches
 
+MOST_SHORT_STRIPS = 4  # our default, no source: more are more seams than the cloth is worth
+
 
 class Seams(StrEnum):
     """Which way the seams between backing panels run."""
@@ -56,7 +58,8 @@ class Backing:
     """The back of the quilt, larger than the quilt by `overage` on each side.
 
     `overage_*` is a side's own overage. An accent strip, `accent_width` finished, lies
-    between the first two panels. `frame` prefers seams along the rollers.
+    between the first two panels. `frame` prefers seams along the rollers. At most
+    `most_short_strips` make a last panel that is pieced.
     """
 
     fabric: str
@@ -68,6 +71,7 @@ class Backing:
     narrowest_panel: Inches = Fraction(6)
     accent_fabric: str | None = None
     accent_width: Inches = Fraction(6)
+    most_short_strips: int = MOST_SHORT_STRIPS
     overage_top: Inches | None = None
     overage_right: Inches | None = None
     overage_bottom: Inches | None = None
@@ -99,6 +103,8 @@ class Sleeve:
 
     `ease` is what its front is cut deeper (None: as its shape has it). It is cut
     `shorter` than the quilt is wide, and in two with a `gap` if longer than `split_above`.
+    `seam` closes a tube, `hem` is turned under on a sleeve of one layer, and `shortest`
+    is the least length of a joined strip (None: the usual figures).
     """
 
     fabric: str
@@ -108,6 +114,9 @@ class Sleeve:
     shorter: Inches = Fraction(1)
     split_above: Inches = Fraction(90)
     gap: Inches = Fraction(4)
+    seam: Inches | None = None
+    hem: Inches | None = None
+    shortest: Inches | None = None
 
 
 @dataclass(frozen=True, slots=True)

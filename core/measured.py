@@ -61,7 +61,8 @@ class Squaring:
     """The quilted quilt's four sides and two diagonals.
 
     `down` runs from the upper left to the lower right corner, `up` from the
-    lower left to the upper right.
+    lower left to the upper right. `tolerance` is how far each diagonal may be
+    off where sides and diagonals do not fit together (None: as a tape may be).
     """
 
     top: Inches
@@ -70,6 +71,7 @@ class Squaring:
     left: Inches
     down: Inches
     up: Inches
+    tolerance: Inches | None = None
 
 
 @dataclass(frozen=True, slots=True)

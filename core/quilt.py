@@ -160,7 +160,9 @@ class Border:
 
     A coping strip (`sizing`) reaches `to_width` × `to_length` (None: as it is), or a
     whole number of `block`s with strips of at least `width`. `squaring` is cut on to
-    each strip that comes from a joined one. `*_fabric` is a side's own cloth.
+    each strip that comes from a joined one. `*_fabric` is a side's own cloth. A join
+    set off the middle lies `off_middle` from it or more, and no part is less than
+    `shortest` long (None: the usual figures).
     """
 
     fabric: str
@@ -182,6 +184,8 @@ class Border:
     top_fabric: str | None = None
     right_fabric: str | None = None
     bottom_fabric: str | None = None
+    off_middle: Inches | None = None
+    shortest: Inches | None = None
 
     def cloth_of(self, side: str) -> str:
         """The cloth of the strip on a side: "left", "top", "right" or "bottom"."""
@@ -201,7 +205,9 @@ class Binding:
     Either `strip_width` or `finished_width` is given, and `width_rule` says what
     the latter means. `reach` None: what the finishing usually needs.
     `shortest` None: the usual least length of a segment. `back_fabric`: the cloth
-    that shows on the back, where it is not the front's.
+    that shows on the back, where it is not the front's, sewn to it with `cloths_seam`.
+    `turn_in` is what a facing's ends are turned under, and `stitching` how far from
+    the fold a machine finishes (None: the usual figures).
     `start_side` is the side on which its ends are to meet (None: wherever the
     joins land best), `least_to_corner` how far joins are to stay from the
     corners (None: a strip's width).
@@ -229,6 +235,9 @@ class Binding:
     scrappy: Scrappy = field(default_factory=Scrappy)
     start_side: Facing | None = None
     least_to_corner: Inches | None = None
+    cloths_seam: Inches | None = None
+    turn_in: Inches | None = None
+    stitching: Inches | None = None
 
 
 @dataclass(frozen=True, slots=True)

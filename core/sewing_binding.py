@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from core.binding_choices import AccentKind, BiasMethod, Finishing
-from core.figures import figure
+from core.figures import usual
 from core.finish.accent import AccentPlan
 from core.finish.bias_cloth import BiasPlan
 from core.finish.binding_plan import BACK_NAME, NAME, BindingPlan
@@ -155,7 +155,9 @@ def _finished(spec: Binding, binding: BindingPlan, units: Units) -> Iterator[str
     else:
         lands = "its fold does not reach past the seam: see the notes before you cut"
     # Common practice, no source: machine stitching runs as far from the fold as the reach it needs.
-    from_fold = show(figure(binding.widths.strip, REACH_BY_MACHINE, REACH_BY_MACHINE_MM), units)
+    from_fold = show(
+        usual(spec.stitching, binding.widths.strip, REACH_BY_MACHINE, REACH_BY_MACHINE_MM), units
+    )
     how = (
         "sew it down by hand with hidden stitches"
         if spec.finishing is Finishing.HAND

@@ -52,10 +52,11 @@ class Shape:
     """The outline as the person gives it; each kind reads its own fields.
 
     `radius` rounds the corners, `clip` is what a clipped corner takes off each
-    of its two edges, `upright` is the hexagon's, `scallops_across` and
-    `scallops_along` count them on the top and on a side, each `depth` deep, and
-    `points` are the polygon's corners, measured right and down from the upper
-    left corner of the quilt.
+    of its two edges, `upright` is the hexagon's. `scallops_across` and
+    `scallops_along` count them on the top and on a side, each `depth` deep;
+    `scallops_*` and `depth_*` are one side's own (None: as the others). `points`
+    are the polygon's corners, measured right and down from the upper left corner
+    of the quilt.
     """
 
     kind: ShapeKind = ShapeKind.RECTANGLE
@@ -65,4 +66,33 @@ class Shape:
     scallops_across: int = 5
     scallops_along: int = 6
     depth: Inches = Fraction(2)
+    scallops_left: int | None = None
+    scallops_bottom: int | None = None
+    scallops_right: int | None = None
+    scallops_top: int | None = None
+    depth_left: Inches | None = None
+    depth_bottom: Inches | None = None
+    depth_right: Inches | None = None
+    depth_top: Inches | None = None
     points: tuple[Spot, ...] = ()
+
+    def scallops_on(self, side: Facing) -> int:
+        """How many scallops a side has."""
+        own = {
+            Facing.LEFT: self.scallops_left,
+            Facing.BOTTOM: self.scallops_bottom,
+            Facing.RIGHT: self.scallops_right,
+            Facing.TOP: self.scallops_top,
+        }[side]
+        upright = side in (Facing.LEFT, Facing.RIGHT)
+        return own or (self.scallops_along if upright else self.scallops_across)
+
+    def depth_on(self, side: Facing) -> Inches:
+        """How deep the scallops of a side are."""
+        own = {
+            Facing.LEFT: self.depth_left,
+            Facing.BOTTOM: self.depth_bottom,
+            Facing.RIGHT: self.depth_right,
+            Facing.TOP: self.depth_top,
+        }[side]
+        return self.depth if own is None else own

@@ -127,6 +127,8 @@ def borders(units: Units) -> st.SearchStrategy[Border]:
         top_fabric=st.none() | st.none() | st.sampled_from(NAMES),
         right_fabric=st.none() | st.none() | st.sampled_from(NAMES),
         bottom_fabric=st.none() | st.sampled_from(NAMES),
+        off_middle=_maybe(lengths(0.5, 12, units)),
+        shortest=_maybe(lengths(4, 30, units)),
     )
 
 
@@ -142,6 +144,7 @@ def backings(units: Units) -> st.SearchStrategy[Backing]:
         narrowest_panel=lengths(1, 8, units).filter(bool),
         accent_fabric=st.none() | st.none() | st.sampled_from(NAMES),
         accent_width=lengths(1, 12, units).filter(bool),
+        most_short_strips=st.integers(1, 12),
         **overages(units),
     )
 
@@ -174,6 +177,9 @@ def sleeves(units: Units) -> st.SearchStrategy[Sleeve]:
         shorter=lengths(0, 2, units),
         split_above=lengths(40, 96, units),
         gap=lengths(0, 6, units),
+        seam=_maybe(lengths(0.125, 0.5, units)),
+        hem=_maybe(lengths(0.125, 1, units)),
+        shortest=_maybe(lengths(4, 30, units)),
     )
 
 
@@ -198,6 +204,7 @@ def bindings(draw: st.DrawFn, units: Units) -> Binding:
         st.none() | st.sampled_from(NAMES),
         _maybe(lengths(0.125, 0.5, units)),
         _maybe(lengths(0.0625, 0.25, units)),
+        _maybe(lengths(0.5, 2, units)),
     )
     return Binding(
         draw(st.sampled_from(NAMES)),
@@ -218,7 +225,9 @@ def bindings(draw: st.DrawFn, units: Units) -> Binding:
         tails=Tails(draw(_maybe(lengths(2, 12, units))), draw(st.none() | lengths(0, 14, units))),
         tuck=Tuck(*(draw(_maybe(lengths(0.25, 3, units))) for _ in range(3))),
         bias=BiasCut(
-            draw(st.sampled_from(list(BiasMethod))), draw(st.sampled_from(list(BiasSource)))
+            draw(st.sampled_from(list(BiasMethod))),
+            draw(st.sampled_from(list(BiasSource))),
+            draw(_maybe(lengths(0.25, 2, units))),
         ),
         accent=draw(accent),
         scrappy=Scrappy(
@@ -229,6 +238,9 @@ def bindings(draw: st.DrawFn, units: Units) -> Binding:
         ),
         start_side=draw(st.none() | st.sampled_from(list(Facing))),
         least_to_corner=draw(_maybe(lengths(0.5, 20, units))),
+        cloths_seam=draw(_maybe(lengths(0.125, 0.5, units))),
+        turn_in=draw(_maybe(lengths(0.25, 1, units))),
+        stitching=draw(_maybe(lengths(0.0625, 0.25, units))),
     )
 
 
@@ -243,6 +255,8 @@ def outlines(units: Units) -> st.SearchStrategy[Shape]:
         scallops_across=st.integers(1, 9),
         scallops_along=st.integers(1, 9),
         depth=lengths(0.5, 4, units),
+        **{f"scallops_{side}": st.none() | st.integers(1, 9) for side in Facing},
+        **{f"depth_{side}": st.none() | lengths(0.5, 4, units) for side in Facing},
         points=st.lists(
             st.tuples(lengths(0, 40, units), lengths(0, 40, units)), min_size=3, max_size=5
         ).map(tuple),

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from app.window.field import FINE, Field, Kind, PartKind
+from app.window.fields_binding_cloths import CLOTHS
 from app.window.fields_edge import ROUND_THE_EDGE
 from app.window.fields_finish import FABRIC_HELP, GRAIN_HELP, GRAINS, JOINS, JOINS_HELP, SEAM_HELP
 
 _BIAS = ("grain", "bias")
 _JOINED = ("closing", "diagonal", "straight")
 _TUCKED = ("closing", "tucked")
-_SCRAPPY = ("scrappy.order", "repeating", "random")
 
 _WIDTH = (
     Field("fabric", "Fabric", Kind.FABRIC, FABRIC_HELP),
@@ -76,6 +76,16 @@ _WIDTH = (
         ),
         only_if=_BIAS,
     ),
+    Field(
+        "bias.step",
+        "Cloth in steps of",
+        Kind.LENGTH,
+        "Squares and rectangles for bias are cut in whole steps of this. Our default, 1/2 inch or "
+        "1 cm, has no source.",
+        none_words="as usual",
+        rare=True,
+        only_if=_BIAS,
+    ),
 )
 
 _SEWING = (
@@ -108,6 +118,28 @@ _SEWING = (
         none_words="as usual",
         rare=True,
         steps=FINE,
+    ),
+    Field(
+        "stitching",
+        "Stitched from the fold",
+        Kind.LENGTH,
+        "How far inside the folded edge a machine sews the second face down; the fold must reach "
+        "as far past the seam. Common practice, no source: 1/8 in (3 mm).",
+        none_words="as usual",
+        rare=True,
+        steps=FINE,
+        only_if=("finishing", "machine"),
+    ),
+    Field(
+        "turn_in",
+        "Facing's ends turned in",
+        Kind.LENGTH,
+        "What is turned under at the ends of a facing. Common practice, no source; ours is 1/2 in "
+        "(12 mm).",
+        none_words="as usual",
+        rare=True,
+        steps=FINE,
+        only_if=("fold", "faced"),
     ),
     Field("seam", "Seam", Kind.LENGTH, SEAM_HELP, rare=True, steps=FINE),
     Field("joins", "Joins", Kind.CHOICE, JOINS_HELP, JOINS, rare=True),
@@ -198,98 +230,11 @@ _CLOSING = (
     ),
 )
 
-_CLOTHS = (
-    Field(
-        "back_fabric",
-        "Fabric on the back",
-        Kind.FABRIC,
-        "For a binding of two cloths, one on each face: two strips are sewn edge to edge, and "
-        "their seam lies on the quilt's edge.",
-        none_words="same as the front",
-        rare=True,
-    ),
-    Field(
-        "accent.kind",
-        "Accent under it",
-        Kind.CHOICE,
-        "Flange: a flat folded strip that shows along the binding. Piping: a strip wrapped round a "
-        "cord. Both are sewn into the binding's seam.",
-        (("none", "None"), ("flange", "Flange"), ("piping", "Piping")),
-        rare=True,
-    ),
-    Field(
-        "accent.cloth",
-        "Accent fabric",
-        Kind.FABRIC,
-        "The fabric that the accent is cut from.",
-        none_words="same as the binding",
-        rare=True,
-        only_if=("accent.kind", "flange", "piping"),
-    ),
-    Field(
-        "accent.shows",
-        "Flange shows",
-        Kind.LENGTH,
-        "The width of the flange that is seen. Common practice, no source: 1/8 to 1/4 in; ours is "
-        "1/8 in (3 mm).",
-        none_words="as usual",
-        rare=True,
-        steps=FINE,
-        only_if=("accent.kind", "flange"),
-    ),
-    Field(
-        "accent.cord",
-        "Cord",
-        Kind.LENGTH,
-        "The thickness of the piping's cord. Common practice, no source: 1/16 to 1/8 in; ours is "
-        "1/8 in (3 mm).",
-        none_words="as usual",
-        rare=True,
-        steps=FINE,
-        only_if=("accent.kind", "piping"),
-    ),
-    Field(
-        "scrappy.cloths",
-        "Scrappy fabrics",
-        Kind.FABRICS,
-        "For a binding of several fabrics: tick them in the order in which they should follow, at "
-        "least two, then say below how they follow.",
-        rare=True,
-    ),
-    Field(
-        "scrappy.order",
-        "Scrappy",
-        Kind.CHOICE,
-        "A binding of segments from several fabrics, one after the other in turn or in a random "
-        "order. No two of one fabric lie side by side, round the whole ring.",
-        (("none", "No, one fabric"), ("repeating", "In turn"), ("random", "In random order")),
-        rare=True,
-    ),
-    Field(
-        "scrappy.shortest",
-        "Segments at least",
-        Kind.LENGTH,
-        "The least length of a segment. As many are cut as it allows, all alike. Our default, no "
-        "source: 10 in (25 cm).",
-        none_words="as usual",
-        rare=True,
-        only_if=_SCRAPPY,
-    ),
-    Field(
-        "scrappy.seed",
-        "Random order number",
-        Kind.COUNT,
-        "Another number gives another order; the same number always the same one.",
-        rare=True,
-        only_if=("scrappy.order", "random"),
-    ),
-)
-
 BINDING = PartKind(
     "binding",
     "Binding",
     "Binding",
     "The strip that is folded over the raw edge of the quilted quilt.",
     "{strip_width} {fabric}",
-    (*_WIDTH, *_SEWING, *_CLOSING, *ROUND_THE_EDGE, *_CLOTHS),
+    (*_WIDTH, *_SEWING, *_CLOSING, *ROUND_THE_EDGE, *CLOTHS),
 )

@@ -139,6 +139,26 @@ BORDER = PartKind(
             "default, 1/2 inch or 1 cm, has no source.",
             rare=True,
         ),
+        Field(
+            "off_middle",
+            "Off the middle by",
+            Kind.LENGTH,
+            "How far from the middle of a side a join must lie that is set off it; a nearer one "
+            "would look like a centred join that missed. Our default, 6 inches or 15 cm, has no "
+            "source.",
+            none_words="as usual",
+            rare=True,
+            only_if=("piecing", "off_centre"),
+        ),
+        Field(
+            "shortest",
+            "Shortest part",
+            Kind.LENGTH,
+            "The least length of a strip that is joined in. Our default, no source: 18 in (45 cm), "
+            "the short side of a fat quarter.",
+            none_words="as usual",
+            rare=True,
+        ),
         Field("seam", "Seam", Kind.LENGTH, SEAM_HELP, rare=True, steps=FINE),
         *_SIDES,
     ),

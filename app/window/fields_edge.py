@@ -4,6 +4,24 @@ from __future__ import annotations
 
 from app.window.field import Field, Kind, PartKind
 
+_SCALLOPED = ("kind", "scalloped")
+
+
+def _each_side(key: str, label: str, kind: Kind, text: str, none_words: str) -> tuple[Field, ...]:
+    return tuple(
+        Field(
+            f"{key}_{side}",
+            f"{label}, {side}",
+            kind,
+            text,
+            none_words=none_words,
+            rare=True,
+            only_if=_SCALLOPED,
+        )
+        for side in ("top", "right", "bottom", "left")
+    )
+
+
 OUTLINE = PartKind(
     "outline",
     "Outline",
@@ -71,6 +89,20 @@ OUTLINE = PartKind(
             Kind.LENGTH,
             "How deep the cut between two scallops is, measured from the edge of the quilt.",
             only_if=("kind", "scalloped"),
+        ),
+        *_each_side(
+            "scallops",
+            "Scallops",
+            Kind.COUNT,
+            "How many scallops this side has, where it is not as many as the others.",
+            "as above",
+        ),
+        *_each_side(
+            "depth",
+            "Depth",
+            Kind.LENGTH,
+            "How deep the scallops of this side are, where they are not as deep as the others.",
+            "as above",
         ),
         Field(
             "points",

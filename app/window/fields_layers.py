@@ -100,6 +100,15 @@ BACKING = PartKind(
             "default, 6 inches or 15 cm, has no source.",
             rare=True,
         ),
+        Field(
+            "most_short_strips",
+            "Short strips at most",
+            Kind.COUNT,
+            "A narrow last panel may be pieced from short strips, where that buys less. This is "
+            "how many it may have. Our default, 4, has no source.",
+            rare=True,
+            only_if=("panels", "least"),
+        ),
         *_overages(),
     ),
 )
@@ -217,6 +226,36 @@ SLEEVE = PartKind(
             "Gap if split",
             Kind.LENGTH,
             "What is left free between the two. Our default, 4 inches or 10 cm, has no source.",
+            rare=True,
+        ),
+        Field(
+            "seam",
+            "Seam",
+            Kind.LENGTH,
+            SEAM_HELP + " Ours is 1/4 inch (Hill Country Quilt Guild, 2023) or 7.5 mm.",
+            none_words="as usual",
+            rare=True,
+            steps=FINE,
+            only_if=("shape", "tube", "d"),
+        ),
+        Field(
+            "hem",
+            "Hem",
+            Kind.LENGTH,
+            "What is turned under along both long edges of a sleeve of one layer. Our default, "
+            "1/2 inch or 12 mm, has no source.",
+            none_words="as usual",
+            rare=True,
+            steps=FINE,
+            only_if=("shape", "single"),
+        ),
+        Field(
+            "shortest",
+            "Shortest segment",
+            Kind.LENGTH,
+            "The least length of a strip that is joined in, where the sleeve is longer than its "
+            "cloth is wide. Our default, no source: 18 in (45 cm).",
+            none_words="as usual",
             rare=True,
         ),
     ),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from app.window.field import Field, Kind, PartKind
+from app.window.field import FINE, Field, Kind, PartKind
 
 
 def _lengths(words: tuple[tuple[str, str, str], ...]) -> tuple[Field, ...]:
@@ -45,15 +45,28 @@ SQUARING = PartKind(
     "The quilted quilt's four sides and two diagonals. The largest true rectangle is trimmed from "
     "it, and the binding goes round that.",
     "{top} × {left}",
-    _lengths(
-        (
-            ("top", "Top side", "The top side of the quilted quilt."),
-            ("right", "Right side", "The right side of the quilted quilt."),
-            ("bottom", "Bottom side", "The bottom side of the quilted quilt."),
-            ("left", "Left side", "The left side of the quilted quilt."),
-            ("down", "Diagonal down", "From the upper left to the lower right corner."),
-            ("up", "Diagonal up", "From the lower left to the upper right corner."),
-        )
+    (
+        *_lengths(
+            (
+                ("top", "Top side", "The top side of the quilted quilt."),
+                ("right", "Right side", "The right side of the quilted quilt."),
+                ("bottom", "Bottom side", "The bottom side of the quilted quilt."),
+                ("left", "Left side", "The left side of the quilted quilt."),
+                ("down", "Diagonal down", "From the upper left to the lower right corner."),
+                ("up", "Diagonal up", "From the lower left to the upper right corner."),
+            )
+        ),
+        Field(
+            "tolerance",
+            "Tape may be off by",
+            Kind.LENGTH,
+            "Four sides and one diagonal settle the shape, so the other diagonal is a check. Where "
+            "they disagree by more than this, the plan asks you to measure again. Our default, "
+            "1/2 inch or 12 mm, has no source.",
+            none_words="as usual",
+            rare=True,
+            steps=FINE,
+        ),
     ),
 )
 

@@ -200,31 +200,46 @@ def _oval(width: Inches, length: Inches) -> Iterator[Side]:
 
 
 def _scalloped(shape: Shape, width: Inches, length: Inches) -> Iterator[Side]:
-    """Equal arcs on chords that lie `depth` inside the quilt's edge."""
-    depth = shape.depth
-    wide, high = width - 2 * depth, length - 2 * depth
-    chords = (wide / shape.scallops_across, high / shape.scallops_along)
-    if min(chords) < 2 * depth:
-        most = min(width / (2 * shape.scallops_across + 2), length / (2 * shape.scallops_along + 2))
-        raise Refusal(
-            "outline.depth",
-            "scallops so many and so deep would be more than half circles; write at most {most}",
-            most=most,
-        )
+    """Equal arcs on each side, on chords that lie the side's depth inside the quilt's edge."""
+    left, bottom, right, top = (shape.depth_on(side) for side in _AROUND)
+    long = {True: length - top - bottom, False: width - left - right}
+    ahead = {Facing.LEFT: top, Facing.BOTTOM: left, Facing.RIGHT: bottom, Facing.TOP: right}
     for quarter, facing in enumerate(_AROUND):
-        along = facing in (Facing.LEFT, Facing.RIGHT)
-        count = shape.scallops_along if along else shape.scallops_across
-        chord = chords[1] if along else chords[0]
+        depth, count = shape.depth_on(facing), shape.scallops_on(facing)
+        chord = long[facing in (Facing.LEFT, Facing.RIGHT)] / count
+        _refuse_deep(shape, facing, chord)
         radius = (chord**2 / 4 + depth**2) / (2 * depth)
         half = degrees(asin(min(float(chord / 2 / radius), 1.0)))
         for place in range(count):
-            ahead = depth + chord * (place + Fraction(1, 2))
+            on = ahead[facing] + chord * (place + Fraction(1, 2))
             centre = {
-                Facing.LEFT: (radius, ahead),
-                Facing.BOTTOM: (ahead, length - radius),
-                Facing.RIGHT: (width - radius, length - ahead),
-                Facing.TOP: (width - ahead, radius),
+                Facing.LEFT: (radius, on),
+                Facing.BOTTOM: (on, length - radius),
+                Facing.RIGHT: (width - radius, length - on),
+                Facing.TOP: (width - on, radius),
             }[facing]
             out = 180 + 90 * quarter
             at = float(centre[0]), float(centre[1])
             yield _arc(at, radius, out - half, out + half, facing, turning=False)
+
+
+def _refuse_deep(shape: Shape, side: Facing, chord: Inches) -> None:
+    """Refuse scallops that are deeper than half a chord, which is half a circle."""
+    if chord >= 2 * shape.depth_on(side):
+        return
+    upright = side in (Facing.LEFT, Facing.RIGHT)
+    sharing = [end for end in Facing if _shares_depth(shape, end)]
+    ends = sum((end in (Facing.LEFT, Facing.RIGHT)) is not upright for end in sharing)
+    shared, count = side in sharing, shape.scallops_on(side)
+    long = chord * count
+    most = (long + ends * shape.depth) / (2 * count + ends) if shared else chord / 2
+    raise Refusal(
+        "outline.depth" if shared else f"outline.depth_{side}",
+        f"{count} scallops so deep on the {side} would be more than half circles; write at most "
+        "{most}, or fewer scallops",
+        most=most,
+    )
+
+
+def _shares_depth(shape: Shape, side: Facing) -> bool:
+    return getattr(shape, f"depth_{side}") is None

@@ -15,14 +15,14 @@ from fractions import Fraction
 from itertools import combinations, pairwise
 from math import acos, atan2, cos, degrees, hypot, pi, sin, sqrt
 
-from core.figures import figure
+from core.figures import figure, usual
 from core.lengths import Inches, Rounding, rounded
 from core.measured import Squaring
 from core.refusal import Refusal
 
 # Our default, no source: what a tape over a soft quilt may be out by.
 TAPE, TAPE_MM = Fraction(1, 2), Fraction(12)
-_MARK, _MARK_MM = Fraction(1, 16), Fraction(1)
+_MARKS = Fraction(1, 16), Fraction(1)
 _ROUNDS, _TILTS = 60, 64
 Spot = tuple[float, float]
 
@@ -55,7 +55,7 @@ def squareness_of(measured: Squaring) -> Squareness:
     else:
         spots = _quadrilateral(m)
         angles = _angles(spots)
-        step = figure(m.top, _MARK, _MARK_MM)
+        step = figure(m.top, *_MARKS)
         width, length = (
             rounded(Fraction(size).limit_denominator(10**9), step, Rounding.DOWN)
             for size in _largest(spots)
@@ -86,13 +86,15 @@ def _quadrilateral(m: Squaring) -> tuple[Spot, Spot, Spot, Spot]:
             low = middle
         else:
             high = middle
-    tape = figure(m.top, TAPE, TAPE_MM)
+    tape = usual(m.tolerance, m.top, TAPE, TAPE_MM)
     if abs(low - down) > tape:
         raise Refusal(
             "squaring.down",
             "the sides and the diagonals do not fit together: both diagonals would have to be "
-            "about {error} off; measure them again",
-            error=rounded(Fraction(abs(low - down)), tape / 8, Rounding.NEAREST),
+            "about {error} off, and at most {tape} is taken for a tape's error; measure them "
+            "again, or write a larger tolerance",
+            tape=tape,
+            error=rounded(Fraction(abs(low - down)), figure(m.top, *_MARKS), Rounding.NEAREST),
         )
     return _corners(m, low)
 

@@ -13,7 +13,7 @@ from fractions import Fraction
 
 from core.binding_choices import AccentKind
 from core.fabric import Fabric, Grain
-from core.figures import figure
+from core.figures import figure, usual
 from core.finish.bias_cloth import BiasNeed, BiasPlan, plan_bias
 from core.finish.binding_width import Widths
 from core.finish.bound_edge import BoundEdge
@@ -59,12 +59,12 @@ def plan_accent(
     if accent.kind is AccentKind.NONE:
         return None
     if accent.kind is AccentKind.FLANGE:
-        shows = accent.shows if accent.shows is not None else _usual(widths, SHOWS, SHOWS_MM)
+        shows = usual(accent.shows, widths.strip, SHOWS, SHOWS_MM)
         strip, needs = 2 * (seam + shows), edge.perimeter
     else:
-        shows = accent.cord if accent.cord is not None else _usual(widths, CORD, CORD_MM)
-        strip = 2 * seam + round_up(_PI * shows, _usual(widths, _MARK, _MARK_MM))
-        needs = edge.perimeter + _usual(widths, OVERLAP, OVERLAP_MM)
+        shows = usual(accent.cord, widths.strip, CORD, CORD_MM)
+        strip = 2 * seam + round_up(_PI * shows, figure(widths.strip, _MARK, _MARK_MM))
+        needs = edge.perimeter + usual(accent.overlap, widths.strip, OVERLAP, OVERLAP_MM)
     name = accent.kind.value
     long = LongStrip(name, strip, needs, binding.joins, seam, shortest)
     plan = AccentPlan(
@@ -90,7 +90,3 @@ def _cut(
     if flange_a_side and sides.whole(grain, fabric.cutting_width):
         return replace(plan, whole=True, demands=sides.pieces(_PATH, _ROLE, fabric.name, grain))
     return replace(plan, demands=(long.demand(_PATH, _ROLE, fabric, grain),))
-
-
-def _usual(widths: Widths, inches: Fraction, millimetres: Fraction) -> Inches:
-    return figure(widths.strip, inches, millimetres)

@@ -199,7 +199,8 @@ def _cut(
     if fabric.repeat is None or plan.panels == 1 or extra:
         yield replace(plan, demands=(*whole_panels(fabric, own, along), *extra))
         if backing.panels is Panels.LEAST:
-            for pieced, demands in pieced_panels(fabric, own, along, plan.seam):
+            most = backing.most_short_strips
+            for pieced, demands in pieced_panels(fabric, own, along, plan.seam, most):
                 yield replace(plan, demands=(*demands, *extra), pieced_last=pieced)
         return
     repeat = fabric.repeat * (1 - fabric.shrinkage_along)

@@ -22,7 +22,6 @@ from core.lengths import Inches, round_up
 from core.quilt import Panels
 
 Widths = tuple[Inches, ...]
-MOST_SHORT_STRIPS = 4
 _STEP, _STEP_MM = Fraction(1, 8), Fraction(1)
 
 
@@ -90,13 +89,13 @@ def panel(name: str, fabric: Fabric, across: Inches, along: Inches, count: int) 
 
 
 def pieced_panels(
-    fabric: Fabric, widths: Widths, panel_along: Inches, seam: Inches
+    fabric: Fabric, widths: Widths, panel_along: Inches, seam: Inches, most_strips: int
 ) -> Iterator[tuple[int, tuple[Demand, ...]]]:
     """The last panel pieced from short strips that lie side by side, by their number."""
     if len(widths) == 1:
         return
     step = figure(panel_along, _STEP, _STEP_MM)
-    most = min(int(fabric.cutting_width // widths[-1]), MOST_SHORT_STRIPS)
+    most = min(int(fabric.cutting_width // widths[-1]), most_strips)
     for pieced in range(2, most + 1):
         each = round_up((panel_along + (pieced - 1) * 2 * seam) / pieced, step)
         strips = panel("backing short strip", fabric, widths[-1], each, pieced)

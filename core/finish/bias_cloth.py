@@ -16,7 +16,7 @@ from core.edge.bias import bare_area_rule, tube_turns, tube_yield
 from core.edge.bias_strips import BiasStrip, best_strips, bias_strips
 from core.edge.joins import chain_length, slanted_loss, strips_needed
 from core.fabric import Fabric
-from core.figures import figure
+from core.figures import usual
 from core.finish.demand import Demand
 from core.lay.problem import Piece
 from core.lengths import Inches, round_up
@@ -102,6 +102,10 @@ class BiasNeed:
         """Bias ends are slanted already, unless they are cut square for a straight join."""
         return 2 * self.seam if self.joins is Joins.STRAIGHT else slanted_loss(self.seam)
 
+    @property
+    def step(self) -> Inches:
+        return usual(self.cut.step, self.width, STEP, STEP_MM)
+
     def piece(
         self, name: str, across: Inches, along: Inches, count: int = 1, needs: Inches | None = None
     ) -> BiasPiece:
@@ -139,7 +143,7 @@ def plan_bias(need: BiasNeed, fabric: Fabric) -> BiasPlan:
 
 def _squares(need: BiasNeed, fabric: Fabric) -> tuple[BiasPiece, ...]:
     """Fewest equal squares that fit the cloth and that, joined, reach what is needed."""
-    name, step = f"bias square for the {need.part}", figure(need.width, STEP, STEP_MM)
+    name, step = f"bias square for the {need.part}", need.step
     widest = fabric.cutting_width // step * step
     most = need.piece(name, widest, widest).gives if widest else Fraction(0)
     if most <= need.join_loss:
@@ -160,7 +164,7 @@ def _squares(need: BiasNeed, fabric: Fabric) -> tuple[BiasPiece, ...]:
 
 def _rectangle(need: BiasNeed, fabric: Fabric) -> tuple[BiasPiece, ...]:
     """The full usable width, as little along the cloth as gives enough."""
-    name, step = f"bias cloth for the {need.part}", figure(need.width, STEP, STEP_MM)
+    name, step = f"bias cloth for the {need.part}", need.step
     across = fabric.cutting_width
 
     def gives(along: Inches) -> Inches:

@@ -16,7 +16,7 @@ from typing import TypeAlias
 from core.binding_choices import Order
 from core.edge.joins import chain_length, join_loss, narrowest_strip_length, strips_needed
 from core.fabric import Fabric, Grain
-from core.figures import figure
+from core.figures import figure, usual
 from core.finish.accent import LAYERS, plan_accent
 from core.finish.bias_cloth import BiasNeed, plan_bias
 from core.finish.binding_plan import BACK_NAME, FACING, NAME, BindingPlan
@@ -221,7 +221,7 @@ def _faced(
             "an edge faced with strips a side has four square corners; choose a double or single "
             "fold for this outline",
         )
-    turn = figure(plan.widths.strip, TURN_IN, TURN_IN_MM)
+    turn = usual(binding.turn_in, plan.widths.strip, TURN_IN, TURN_IN_MM)
     sides = SideStrips(FACING, plan.widths.strip, edge.length, edge.width + 2 * turn)
     if sides.whole(binding.grain, fabric.cutting_width):
         return replace(

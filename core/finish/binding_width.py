@@ -22,7 +22,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from core.binding_choices import Finishing, WidthRule
-from core.figures import figure
+from core.figures import figure, usual
 from core.lengths import Inches, Units, show
 from core.quilt import Binding, Fold
 from core.refusal import Refusal
@@ -76,7 +76,7 @@ def needed_reach(binding: Binding, strip: Inches) -> Inches:
         return binding.reach
     if binding.finishing is Finishing.HAND:
         return figure(strip, REACH_BY_HAND, REACH_BY_HAND_MM)
-    return figure(strip, REACH_BY_MACHINE, REACH_BY_MACHINE_MM)
+    return usual(binding.stitching, strip, REACH_BY_MACHINE, REACH_BY_MACHINE_MM)
 
 
 def strip_for(binding: Binding, finished: Inches, thickness: Inches) -> Inches:

@@ -17,7 +17,7 @@ from fractions import Fraction
 
 from core.edge.joins import join_loss
 from core.fabric import Fabric, Grain
-from core.finish.border_parts import part_pieces, parts_of
+from core.finish.border_parts import part_pieces, parts_of, rules_of
 from core.finish.border_sides import BorderStrip, Side, border_strips
 from core.finish.coping import blocks_round, finished_widths
 from core.finish.demand import Demand, shortest_segment
@@ -146,7 +146,7 @@ def _end_to_end(
             strips[0].cut_width,
             sum((_with_squaring(plan, s) * s.count for s in strips), Fraction(0)),
             plan.loss(strips[0]),
-            shortest_segment(fabric_of(strips[0].fabric).cutting_width),
+            shortest_segment(fabric_of(strips[0].fabric).cutting_width, plan.border.shortest),
             grain,
         )
         for name, strips in long_strips(plan).items()
@@ -174,7 +174,11 @@ def _pieced_each(plan: BorderPlan, fabric_of: FabricOf) -> BorderPlan:
         else replace(
             strip,
             parts=parts_of(
-                plan.border.piecing, _with_squaring(plan, strip), plan.loss(strip), usable
+                plan.border.piecing,
+                _with_squaring(plan, strip),
+                plan.loss(strip),
+                usable,
+                rules_of(plan.border, usable),
             ),
         )
         for strip in plan.strips

@@ -10,28 +10,46 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
+from dataclasses import dataclass
 from fractions import Fraction
 from itertools import accumulate
 from math import ceil
 
-from core.figures import figure
+from core.figures import figure, usual
 from core.finish.border_sides import BorderStrip
 from core.finish.demand import shortest_segment
 from core.lay.problem import Piece
 from core.lengths import Inches, round_up
-from core.quilt import Piecing
+from core.quilt import Border, Piecing
 
 # Our defaults, no source.
 NEAR_THE_MIDDLE, NEAR_THE_MIDDLE_MM = Fraction(6), Fraction(150)
 _STEP, _STEP_MM = Fraction(1, 8), Fraction(1)
 
 
-def parts_of(piecing: Piecing, needs: Inches, loss: Inches, usable: Inches) -> tuple[Inches, ...]:
+@dataclass(frozen=True, slots=True)
+class Rules:
+    """How near the middle a join off it may lie, and the least length of a part."""
+
+    off_middle: Inches
+    shortest: Inches
+
+
+def rules_of(border: Border, usable: Inches) -> Rules:
+    """A border's rules on a cloth of that usable width."""
+    near = usual(border.off_middle, usable, NEAR_THE_MIDDLE, NEAR_THE_MIDDLE_MM)
+    return Rules(near, shortest_segment(usable, border.shortest))
+
+
+def parts_of(
+    piecing: Piecing, needs: Inches, loss: Inches, usable: Inches, rules: Rules
+) -> tuple[Inches, ...]:
     """The lengths of the parts that make `needs`, each join losing `loss`; one if it fits.
 
-    >>> parts_of(Piecing.CENTRED, Fraction(60), Fraction(1, 2), Fraction(42))
+    >>> rules = Rules(Fraction(6), Fraction(18))
+    >>> parts_of(Piecing.CENTRED, Fraction(60), Fraction(1, 2), Fraction(42), rules)
     (Fraction(121, 4), Fraction(121, 4))
-    >>> parts_of(Piecing.OFF_CENTRE, Fraction(60), Fraction(1, 2), Fraction(42))
+    >>> parts_of(Piecing.OFF_CENTRE, Fraction(60), Fraction(1, 2), Fraction(42), rules)
     (Fraction(42, 1), Fraction(37, 2))
     """
     count = max(1, ceil((needs - loss) / (usable - loss)))
@@ -40,17 +58,16 @@ def parts_of(piecing: Piecing, needs: Inches, loss: Inches, usable: Inches) -> t
         return (needs,)
     if piecing is Piecing.CENTRED:
         return (min(usable, _marked(total / count)),) * count
-    return _off_centre(needs, total, loss, usable, count)
+    return _off_centre(needs, total, loss, usable, count, rules)
 
 
 def _off_centre(
-    needs: Inches, total: Inches, loss: Inches, usable: Inches, count: int
+    needs: Inches, total: Inches, loss: Inches, usable: Inches, count: int, rules: Rules
 ) -> tuple[Inches, ...]:
-    shortest = shortest_segment(usable)
+    shortest = rules.shortest
     rest = max(_marked(total - (count - 1) * usable), shortest)
     before = min(usable, _marked(total - rest - (count - 2) * usable))
-    near = figure(needs, NEAR_THE_MIDDLE, NEAR_THE_MIDDLE_MM)
-    if count == 2 and abs(before - loss / 2 - needs / 2) < near:
+    if count == 2 and abs(before - loss / 2 - needs / 2) < rules.off_middle:
         ends = max(shortest, _marked((total + loss - usable) / 2))
         middle = _marked(total + loss - 2 * ends)
         if middle >= shortest:

@@ -21,7 +21,7 @@ from core.edge.joins import (
     TUCKED_OVERLAP_MM,
     closing_takes,
 )
-from core.figures import figure
+from core.figures import figure, usual
 from core.finish.binding_width import Widths
 from core.lengths import Inches, Rounding, rounded
 from core.quilt import Binding, Closing
@@ -112,13 +112,9 @@ def _tail(binding: Binding, widths: Widths, gap: Inches, takes: Inches) -> Inche
 
 def _tucked(binding: Binding, widths: Widths, side: Inches) -> TuckedClosing:
     tuck, strip = binding.tuck, widths.strip
-    fold = tuck.turned if tuck.turned is not None else figure(strip, TUCKED_FOLD, TUCKED_FOLD_MM)
-    overlap = (
-        tuck.overlap
-        if tuck.overlap is not None
-        else figure(strip, TUCKED_OVERLAP, TUCKED_OVERLAP_MM)
-    )
-    start = tuck.start if tuck.start is not None else figure(strip, TUCKED_START, TUCKED_START_MM)
+    fold = usual(tuck.turned, strip, TUCKED_FOLD, TUCKED_FOLD_MM)
+    overlap = usual(tuck.overlap, strip, TUCKED_OVERLAP, TUCKED_OVERLAP_MM)
+    start = usual(tuck.start, strip, TUCKED_START, TUCKED_START_MM)
     given = (tuck.start, tuck.overlap) != (None, None)
     if given and start + overlap > side:
         raise Refusal(

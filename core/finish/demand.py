@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import TypeAlias
 
-from core.figures import figure
+from core.figures import usual
 from core.lay.problem import Piece, Run
 from core.lengths import Inches
 
@@ -35,6 +35,7 @@ def for_copies(demands: Iterable[Demand], copies: int) -> tuple[Demand, ...]:
     )
 
 
-def shortest_segment(usable_width: Inches) -> Inches:
-    """The least length of a run's segment on a cloth of this width."""
-    return min(figure(usable_width, SHORTEST_SEGMENT, SHORTEST_SEGMENT_MM), usable_width)
+def shortest_segment(usable_width: Inches, said: Inches | None = None) -> Inches:
+    """The least length of a run's segment on a cloth of this width, as `said` or as usual."""
+    least = usual(said, usable_width, SHORTEST_SEGMENT, SHORTEST_SEGMENT_MM)
+    return min(least, usable_width)

@@ -18,7 +18,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from core.fabric import Fabric, Grain
-from core.figures import figure
+from core.figures import figure, usual
 from core.finish.demand import Demand, shortest_segment
 from core.lay.problem import Piece, Run
 from core.lengths import Inches
@@ -66,7 +66,7 @@ def plan_sleeve(sleeve: Sleeve, quilt_width: Inches, fabric: Fabric) -> SleevePl
         NAME, fabric.name, length, cut_width, parts, may_turn=cut_width <= usable
     )
     if joined:
-        loss, shortest = 2 * figure(sleeve.depth, SEAM, SEAM_MM), shortest_segment(usable)
+        loss, shortest = 2 * _seam(sleeve), shortest_segment(usable, sleeve.shortest)
         wanted = Run(NAME, fabric.name, cut_width, length, loss, shortest, Grain.EITHER, parts)
     demand = Demand("sleeve", "sleeve", wanted)
     return SleevePlan(sleeve.shape, sleeve.depth, ease, cut_width, length, parts, joined, (demand,))
@@ -75,8 +75,12 @@ def plan_sleeve(sleeve: Sleeve, quilt_width: Inches, fabric: Fabric) -> SleevePl
 def _cut_width(sleeve: Sleeve) -> Inches:
     """What the strip is cut, without ease."""
     if sleeve.shape is SleeveShape.SINGLE:
-        return sleeve.depth + 2 * figure(sleeve.depth, HEM, HEM_MM)
-    return 2 * (sleeve.depth + figure(sleeve.depth, SEAM, SEAM_MM))
+        return sleeve.depth + 2 * usual(sleeve.hem, sleeve.depth, HEM, HEM_MM)
+    return 2 * (sleeve.depth + _seam(sleeve))
+
+
+def _seam(sleeve: Sleeve) -> Inches:
+    return usual(sleeve.seam, sleeve.depth, SEAM, SEAM_MM)
 
 
 def _ease(sleeve: Sleeve) -> Inches:

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from core.binding_choices import Face
-from core.figures import figure
+from core.figures import figure, usual
 from core.finish.binding_width import Widths
 from core.lengths import Inches, round_up
 from core.quilt import Binding
@@ -48,7 +48,7 @@ def plan_two_cloth(
     >>> two.front, two.back, two.sewn
     (Fraction(13, 16), Fraction(35, 16), Fraction(5, 2))
     """
-    seam = figure(widths.strip, SEAM, SEAM_MM)
+    seam = usual(binding.cloths_seam, widths.strip, SEAM, SEAM_MM)
     mark = figure(widths.strip, _MARK, _MARK_MM)
     first = round_up(2 * widths.seam + thickness / 2, mark) + seam
     second = widths.strip + 2 * seam - first

@@ -65,6 +65,9 @@ def read_binding(fields: Fields) -> Binding:
         scrappy=_scrappy(_inner(fields, "scrappy")),
         start_side=fields.choice("start_side", Facing) if fields.has("start_side") else None,
         least_to_corner=_maybe(fields, "least_to_corner"),
+        cloths_seam=_maybe(fields, "cloths_seam"),
+        turn_in=_maybe(fields, "turn_in"),
+        stitching=_maybe(fields, "stitching"),
     )
     fields.done()
     return binding
@@ -99,6 +102,7 @@ def _bias(fields: Fields) -> BiasCut:
     cut = BiasCut(
         method=fields.choice("method", BiasMethod, BiasMethod.TUBE.value),
         source=fields.choice("source", BiasSource, BiasSource.SQUARE.value),
+        step=_maybe(fields, "step"),
     )
     fields.done()
     return cut
@@ -110,6 +114,7 @@ def _accent(fields: Fields) -> Accent:
         cloth=fields.text("cloth") if fields.has("cloth") else None,
         shows=_maybe(fields, "shows"),
         cord=_maybe(fields, "cord"),
+        overlap=_maybe(fields, "overlap"),
     )
     fields.done()
     return accent
@@ -165,7 +170,11 @@ def write_binding(binding: Binding, units: Units) -> dict[str, Any]:
         "width_rule": binding.width_rule.value,
         "fold": binding.fold.value,
         "grain": binding.grain.value,
-        "bias": {"method": binding.bias.method.value, "source": binding.bias.source.value},
+        "bias": {
+            "method": binding.bias.method.value,
+            "source": binding.bias.source.value,
+            "step": text(binding.bias.step),
+        },
         "joins": binding.joins.value,
         "closing": binding.closing.value,
         "tails": {"tail": text(binding.tails.tail), "gap": text(binding.tails.gap)},
@@ -186,6 +195,7 @@ def write_binding(binding: Binding, units: Units) -> dict[str, Any]:
             "cloth": accent.cloth,
             "shows": text(accent.shows),
             "cord": text(accent.cord),
+            "overlap": text(accent.overlap),
         },
         "scrappy": {
             "order": scrappy.order.value,
@@ -195,4 +205,7 @@ def write_binding(binding: Binding, units: Units) -> dict[str, Any]:
         },
         "start_side": None if binding.start_side is None else binding.start_side.value,
         "least_to_corner": text(binding.least_to_corner),
+        "cloths_seam": text(binding.cloths_seam),
+        "turn_in": text(binding.turn_in),
+        "stitching": text(binding.stitching),
     }

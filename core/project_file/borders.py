@@ -20,7 +20,7 @@ SQUARING_MM: Final = Fraction(10)
 FABRIC_KEYS: Final = (
     "corner_fabric", "left_fabric", "top_fabric", "right_fabric", "bottom_fabric",
 )  # fmt: skip
-LENGTHS_OR_NONE: Final = ("to_width", "to_length", "block")
+LENGTHS_OR_NONE: Final = ("to_width", "to_length", "block", "off_middle", "shortest")
 
 
 def read_border(fields: Fields) -> Border:
@@ -90,9 +90,7 @@ def border_document(border: Border, units: Units) -> dict[str, Any]:
         "mitre_margin": exact_text(border.mitre_margin, units),
         "squaring": exact_text(border.squaring, units),
         "sizing": border.sizing.value,
-        "to_width": maybe(border.to_width),
-        "to_length": maybe(border.to_length),
-        "block": maybe(border.block),
+        **{key: maybe(getattr(border, key)) for key in LENGTHS_OR_NONE},
         "left_fabric": border.left_fabric,
         "top_fabric": border.top_fabric,
         "right_fabric": border.right_fabric,

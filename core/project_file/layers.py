@@ -9,6 +9,7 @@ from typing import Any, Final
 
 from core.batting_packages import COMMON, Package
 from core.figures import figure
+from core.layers import MOST_SHORT_STRIPS
 from core.lengths import Inches, Units, exact_text
 from core.project_file.sale_units import sale_unit_text
 from core.quilt import (
@@ -27,6 +28,7 @@ from core.reading import Fields
 from core.refusal import Refusal
 
 MOST_PACKAGES: Final = 50
+MOST_PIECED: Final = 12
 _SIDES: Final = ("overage_top", "overage_right", "overage_bottom", "overage_left")
 # Rules of thumb, in inches and in millimetres; each is a key that a person can change.
 NARROWEST_PANEL: Final = Fraction(6), Fraction(150)  # our default, no source
@@ -52,6 +54,7 @@ def read_backing(fields: Fields) -> Backing:
         narrowest_panel=fields.length("narrowest_panel", figure(like, *NARROWEST_PANEL)),
         accent_fabric=fields.text("accent_fabric") if fields.has("accent_fabric") else None,
         accent_width=fields.length("accent_width", figure(like, *ACCENT_WIDTH)),
+        most_short_strips=fields.count("most_short_strips", MOST_SHORT_STRIPS, most=MOST_PIECED),
         **_sides(fields),
     )
     fields.done()
@@ -120,6 +123,9 @@ def read_sleeve(fields: Fields) -> Sleeve:
         shorter=fields.length("shorter", figure(depth, *SHORTER), zero=True),
         split_above=fields.length("split_above", figure(depth, *SPLIT_ABOVE)),
         gap=fields.length("gap", figure(depth, *GAP), zero=True),
+        seam=_maybe_length(fields, "seam"),
+        hem=_maybe_length(fields, "hem"),
+        shortest=_maybe_length(fields, "shortest"),
     )
     fields.done()
     return sleeve
@@ -189,6 +195,7 @@ def _backing_document(backing: Backing, units: Units) -> dict[str, Any]:
         "narrowest_panel": exact_text(backing.narrowest_panel, units),
         "accent_fabric": backing.accent_fabric,
         "accent_width": exact_text(backing.accent_width, units),
+        "most_short_strips": backing.most_short_strips,
     }
 
 
@@ -219,6 +226,9 @@ def _sleeve_document(sleeve: Sleeve, units: Units) -> dict[str, Any]:
         "shorter": exact_text(sleeve.shorter, units),
         "split_above": exact_text(sleeve.split_above, units),
         "gap": exact_text(sleeve.gap, units),
+        "seam": _maybe(sleeve.seam, units),
+        "hem": _maybe(sleeve.hem, units),
+        "shortest": _maybe(sleeve.shortest, units),
     }
 
 

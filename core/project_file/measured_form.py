@@ -29,7 +29,8 @@ def read_measured(fields: Fields) -> Measured:
 
 def read_squaring(fields: Fields) -> Squaring:
     """Four sides and two diagonals."""
-    squaring = Squaring(*(fields.length(key) for key in SIDES))
+    tolerance = fields.length("tolerance", zero=True) if fields.has("tolerance") else None
+    squaring = Squaring(**{key: fields.length(key) for key in SIDES}, tolerance=tolerance)
     fields.done()
     return squaring
 
@@ -49,7 +50,11 @@ def measure_documents(project: Project) -> dict[str, Any]:
         documents["measured"] = {**_texts(three, units), "use": measured.use.value}
     if (squaring := project.squaring) is not None:
         sides = ((key, getattr(squaring, key)) for key in SIDES)
-        documents["squaring"] = _texts(sides, units)
+        tolerance = squaring.tolerance
+        documents["squaring"] = {
+            **_texts(sides, units),
+            "tolerance": None if tolerance is None else exact_text(tolerance, units),
+        }
     if (take_up := project.take_up) is not None:
         shares = (("quilting", take_up.quilting), ("washing", take_up.washing))
         documents["take_up"] = {key: f"{_percent(lost)}%" for key, lost in shares}

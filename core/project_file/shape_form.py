@@ -8,7 +8,7 @@ from core.figures import figure
 from core.lengths import Inches, Units, exact_text
 from core.reading import Fields
 from core.refusal import Refusal
-from core.shape import Shape, ShapeKind, Spot, Upright
+from core.shape import Facing, Shape, ShapeKind, Spot, Upright
 
 MOST_POINTS = 60
 MOST_SCALLOPS = 60
@@ -30,12 +30,22 @@ def read_shape(fields: Fields) -> Shape:
         scallops_across=fields.count("scallops_across", _PLAIN.scallops_across, most=MOST_SCALLOPS),
         scallops_along=fields.count("scallops_along", _PLAIN.scallops_along, most=MOST_SCALLOPS),
         depth=fields.length("depth", usual(_PLAIN.depth, 50)),
+        **{f"scallops_{side}": _count(fields, f"scallops_{side}") for side in Facing},
+        **{f"depth_{side}": _length(fields, f"depth_{side}") for side in Facing},
         points=fields.each(
             "points", lambda data, path: _spot(data, path, fields.units), most=MOST_POINTS
         ),
     )
     fields.done()
     return shape
+
+
+def _count(fields: Fields, key: str) -> Any:  # noqa: ANN401 - mypy cannot see the key
+    return fields.count(key, most=MOST_SCALLOPS) if fields.has(key) else None
+
+
+def _length(fields: Fields, key: str) -> Any:  # noqa: ANN401 - mypy cannot see the key
+    return fields.length(key) if fields.has(key) else None
 
 
 def _spot(data: object, path: str, units: Units) -> Spot:
@@ -49,8 +59,8 @@ def _spot(data: object, path: str, units: Units) -> Spot:
 def shape_document(shape: Shape, units: Units) -> dict[str, Any]:
     """The outline as the JSON object of its file."""
 
-    def text(length: Inches) -> str:
-        return exact_text(length, units)
+    def text(length: Inches | None) -> str | None:
+        return None if length is None else exact_text(length, units)
 
     return {
         "kind": shape.kind.value,
@@ -60,5 +70,7 @@ def shape_document(shape: Shape, units: Units) -> dict[str, Any]:
         "scallops_across": shape.scallops_across,
         "scallops_along": shape.scallops_along,
         "depth": text(shape.depth),
+        **{f"scallops_{side}": getattr(shape, f"scallops_{side}") for side in Facing},
+        **{f"depth_{side}": text(getattr(shape, f"depth_{side}")) for side in Facing},
         "points": [[text(right), text(down)] for right, down in shape.points],
     }

@@ -125,6 +125,30 @@ def test_scallops_are_arcs_of_their_chord_and_depth(across: int, along: int, dep
     assert sum(corner.inside for corner in outline.corners) >= len(outline.sides) - 4
 
 
+def test_each_side_may_have_its_own_scallops() -> None:
+    shape = Shape(
+        ShapeKind.SCALLOPED, scallops_across=5, scallops_along=6, depth=F(2),
+        scallops_top=2, depth_top=F(10), depth_left=F(1),
+    )  # fmt: skip
+    outline = cut(shape)  # from 50 × 60
+    counts = [sum(side.facing is facing for side in outline.sides) for facing in Facing]
+    assert dict(zip(Facing, counts, strict=True)) == {
+        Facing.LEFT: 6, Facing.BOTTOM: 5, Facing.RIGHT: 6, Facing.TOP: 2,
+    }  # fmt: skip
+    xs, ys = zip(*outline.points, strict=True)
+    assert (min(xs), max(xs)) == (pytest.approx(0, abs=0.01), pytest.approx(50, abs=0.01))
+    assert (min(ys), max(ys)) == (pytest.approx(0, abs=0.05), pytest.approx(60, abs=0.01))
+    # r = (c²/4 + d²)/2d with c = (50 - 1 - 2)/2 and d = 10: 11 3/4 squared is 138 1/16.
+    assert outline.sides[-1].radius == (F(2209, 16) + 100) / 20
+    assert outline.points[0] == pytest.approx((1, 10))  # both sides' chords end in one notch
+
+
+def test_scallops_too_deep_for_their_side_are_refused_there() -> None:
+    with pytest.raises(Refusal, match="on the top") as refused:
+        cut(Shape(ShapeKind.SCALLOPED, scallops_top=9, depth_top=F(3)))
+    assert refused.value.path == "outline.depth_top"
+
+
 def _half(radius: float, chord: float, depth: float) -> float:
     """Half the angle that an arc turns by: half circles turn by a right angle."""
     return atan2(chord / 2, radius - depth)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+from dataclasses import replace
 from fractions import Fraction
 from math import cos, dist, sin
 
@@ -33,6 +34,14 @@ def test_equal_sides_and_unequal_diagonals_are_a_leaning_quilt() -> None:
     assert found.length <= 80
     assert found.corners[0] == pytest.approx(found.corners[2], abs=0.01)
     assert sum(found.corners) == pytest.approx(360)
+
+
+def test_the_tape_s_error_may_be_said() -> None:
+    # Both diagonals an inch too long for 60 x 80: more than the usual half inch, less than two.
+    long = replace(TRUE, down=F(101), up=F(101))
+    with pytest.raises(Refusal, match="write a larger tolerance"):
+        squareness_of(long)
+    assert squareness_of(replace(long, tolerance=F(2))).corners == pytest.approx((90,) * 4)
 
 
 @pytest.mark.parametrize("seed", range(6))

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from core.fabric import Fabric, Grain
 from core.finish.border import BorderPlan, border_options
 from core.finish.border_joins import with_joins
-from core.finish.border_parts import NEAR_THE_MIDDLE, parts_of, places_of_joins
+from core.finish.border_parts import NEAR_THE_MIDDLE, Rules, parts_of, places_of_joins
 from core.finish.border_sides import Side
 from core.lay.problem import Piece, Run
 from core.lengths import INCHES_PER_MM
@@ -23,6 +23,7 @@ from tests.core.finish.published import cloth
 
 F = Fraction
 PLAIN = Border("cloth", F(3), grain=Grain.LENGTHWISE)
+RULES = Rules(NEAR_THE_MIDDLE, F(18))
 SIDES, ENDS = First.SIDES, First.ENDS
 
 
@@ -146,7 +147,7 @@ def test_blocks_of_no_size_are_refused() -> None:
 def test_parts_reach_what_they_must_from_strips_of_the_cloth(
     piecing: Piecing, needs: Fraction, loss: Fraction
 ) -> None:
-    parts = parts_of(piecing, needs, loss, F(42))
+    parts = parts_of(piecing, needs, loss, F(42), RULES)
     assert len(parts) > 1
     assert max(parts) <= 42
     assert min(parts) >= 18
@@ -160,9 +161,16 @@ def test_parts_reach_what_they_must_from_strips_of_the_cloth(
 
 @given(st.integers(60 * 8, 82 * 8).map(lambda eighths: F(eighths, 8)))
 def test_an_off_centre_join_is_never_near_the_middle(needs: Fraction) -> None:
-    parts = parts_of(Piecing.OFF_CENTRE, needs, F(1, 2), F(42))
+    parts = parts_of(Piecing.OFF_CENTRE, needs, F(1, 2), F(42), RULES)
     for at in places_of_joins(parts, F(1, 2)):
         assert abs(at - needs / 2) >= min(NEAR_THE_MIDDLE, needs / 4)
+
+
+@pytest.mark.parametrize(("off", "parts"), [(F(1, 8), 2), (F(9), 3)])
+def test_how_far_off_the_middle_a_join_lies_may_be_said(off: Fraction, parts: int) -> None:
+    # 80 in from strips of 42: two of them meet 42 - 1/4 - 40 = 1 3/4 in off the middle.
+    made = parts_of(Piecing.OFF_CENTRE, F(80), F(1, 2), F(42), Rules(off, F(18)))
+    assert len(made) == parts
 
 
 def bordered(piecing: Piecing, joins: Joins = Joins.STRAIGHT) -> Plan:

@@ -95,6 +95,13 @@ def test_a_sleeve_that_fits_across_is_one_piece_and_may_turn() -> None:
     assert demand.wanted == Piece("sleeve", "cloth", F(42), F(17, 2), 1, may_turn=True)
 
 
+def test_a_sleeve_s_seam_and_hem_may_be_said() -> None:
+    tube = plan_sleeve(Sleeve("cloth", F(4), seam=F(1, 2)), F(43), cloth(42))
+    one_layer = Sleeve("cloth", F(4), SleeveShape.SINGLE, hem=F(3, 8), ease=F(1))
+    assert tube.cut_width == 2 * F(4) + 2 * F(1, 2)
+    assert plan_sleeve(one_layer, F(43), cloth(42)).cut_width == 4 + 2 * F(3, 8) + 1
+
+
 def test_a_longer_sleeve_is_joined_with_straight_seams() -> None:
     plan = plan_sleeve(Sleeve("cloth", F(4)), F(60), cloth(42))
     [demand] = plan.demands
