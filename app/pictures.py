@@ -9,8 +9,9 @@ from typing import NamedTuple
 from app.paint_png import paint_png
 from app.paint_svg import paint_svg
 from app.style import PICTURE
+from core.by_hand.sheets import sheets_of
 from core.drawing.back import draw_back
-from core.drawing.cloth import draw_sheet, sheets_of
+from core.drawing.cloth import draw_sheet
 from core.drawing.edge_map import draw_edge_map
 from core.drawing.frame import Heading
 from core.drawing.marks import Drawing

@@ -26,8 +26,9 @@ class CannotMind(Refusal):
     """What was said by hand cannot be done."""
 
 
-def cloth_problem(fabric: Fabric, demands: Sequence[Demand]) -> LayProblem:
-    cloth = Cloth(
+def cloth_of(fabric: Fabric) -> Cloth:
+    """A fabric as the lay takes it."""
+    return Cloth(
         fabric.name,
         fabric.cutting_width,
         fabric.sale_unit,
@@ -36,10 +37,14 @@ def cloth_problem(fabric: Fabric, demands: Sequence[Demand]) -> LayProblem:
         fabric.on_hand,
         fabric.buy_more,
     )
+
+
+def cloth_problem(fabric: Fabric, demands: Sequence[Demand]) -> LayProblem:
+    """What is asked of a fabric, as a lay problem of its own."""
     wanted = wanted_of(fabric, demands)
     said = minded(fabric, wanted)
     return LayProblem(
-        (cloth,),
+        (cloth_of(fabric),),
         tuple(item for item in wanted if isinstance(item, Piece)),
         tuple(item for item in wanted if isinstance(item, Run)),
         tuple(pin for _, pin in said.pins),

@@ -48,7 +48,7 @@ def new_package(name: str, units: Units) -> dict[str, Any]:
 
 
 # Parts that are not cut from a fabric of the project.
-CLOTHLESS: Final = ("batting", "outline", "measured", "squaring", "take_up")
+CLOTHLESS: Final = ("batting", "outline", "measured", "squaring", "take_up", "table")
 
 
 def new_part(part: str, fabric: str, units: Units) -> dict[str, Any]:
@@ -80,6 +80,7 @@ _LENGTHS: Final[dict[str, tuple[tuple[str, tuple[str, str]], ...]]] = {
         ("clip", ("10 cm", "4 in")),
         ("depth", ("5 cm", "2 in")),
     ),
+    "table": (("ruler", ("60 cm", "24 in")),),
 }
 _CHOICES: Final[dict[str, dict[str, Any]]] = {
     "borders": {
@@ -102,4 +103,5 @@ _CHOICES: Final[dict[str, dict[str, Any]]] = {
     "sleeve": {},
     "label": {},
     "outline": {"kind": "rounded"},
+    "table": {"folds": 1},
 }

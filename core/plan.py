@@ -13,7 +13,7 @@ from fractions import Fraction
 
 from core.by_hand.laid import NOTHING_BY_HAND, ByHand, as_laid_by_hand
 from core.cloth_lay import wanted_of
-from core.fabric import Fabric
+from core.fabric import Fabric, Grain
 from core.finish.backing import BackingPlan
 from core.finish.batting import BattingPlan, plan_batting
 from core.finish.binding_plan import NAME as BINDING
@@ -48,6 +48,7 @@ class Part:
 
     `role` is its drawing role. A run (binding, pieced border) is one part whose
     copies are its segments: `across` is then the strip width and `along` None.
+    `may_turn`: its grain may run either way.
     """
 
     letter: str
@@ -57,6 +58,7 @@ class Part:
     across: Inches
     along: Inches | None
     count: int
+    may_turn: bool = False
 
     def label(self, copy: int) -> str:
         """What is written on the piece: "B2", or "B" where there is only one."""
@@ -203,7 +205,9 @@ def _parts(chosen: Chosen) -> tuple[Part, ...]:
             (wanted.strip, None) if isinstance(wanted, Run) else (wanted.across, wanted.along)
         )
         count = laid.count(wanted.name)
-        parts.append(Part(letter, wanted.name, demand.role, wanted.cloth, across, along, count))
+        turns = wanted.grain is Grain.EITHER if isinstance(wanted, Run) else wanted.may_turn
+        part = Part(letter, wanted.name, demand.role, wanted.cloth, across, along, count, turns)
+        parts.append(part)
     return tuple(parts)
 
 

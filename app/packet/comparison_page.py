@@ -13,10 +13,11 @@ from app.packet.print_pages import print_pages
 from app.packet.table import ColumnHead, table
 from app.type_fit import LEADING, shortened
 from app.typeface import typeface
+from core.by_hand.sheets import sheets_of
 from core.compare.columns import Column as Value
 from core.compare.columns import Comparison
 from core.compare.rows import Row, rows
-from core.drawing.cloth import draw_sheet, sheets_of
+from core.drawing.cloth import draw_sheet
 from core.drawing.edge_sections import draw_edge_sections
 from core.drawing.frame import Heading
 from core.drawing.marks import Drawing

@@ -29,7 +29,8 @@ from app.packet.sheet_key import key, key_entries, key_rows
 from app.paint import LEAST
 from app.type_fit import LEADING
 from app.typeface import typeface
-from core.drawing.cloth import draw_sheet, sheet_title, sheets_of
+from core.by_hand.sheets import sheets_of
+from core.drawing.cloth import draw_sheet, sheet_title
 from core.drawing.frame import Heading
 from core.drawing.marks import Drawing, Label
 from core.lay.lay import BOLT, Sheet

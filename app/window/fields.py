@@ -9,6 +9,7 @@ from app.window.fields_cloth import FABRIC, QUILT
 from app.window.fields_edge import OUTLINE
 from app.window.fields_layers import BACKING, BATTING, LABEL, SLEEVE
 from app.window.fields_measured import MEASURED, SQUARING, TAKE_UP
+from app.window.fields_table import TABLE
 
 # The first three are always there; the rest may be absent.
 PARTS = (
@@ -24,9 +25,21 @@ PARTS = (
     BINDING,
     SLEEVE,
     LABEL,
+    TABLE,
 )
 INNER = tuple(kind.inner for kind in PARTS if kind.inner is not None)
-SINGLE_PARTS = (MEASURED, TAKE_UP, SQUARING, OUTLINE, BACKING, BATTING, BINDING, SLEEVE, LABEL)
+SINGLE_PARTS = (
+    MEASURED,
+    TAKE_UP,
+    SQUARING,
+    OUTLINE,
+    BACKING,
+    BATTING,
+    BINDING,
+    SLEEVE,
+    LABEL,
+    TABLE,
+)
 
 
 def part_name(form: FileForm, prefix: str) -> str:

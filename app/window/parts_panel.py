@@ -52,6 +52,7 @@ SINGLE_WORDS = {
     "binding": "Bi&nding",
     "sleeve": "&Hanging sleeve",
     "label": "&Label",
+    "table": "&Cutting table",
 }
 
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from app.window.answer_rows import proof
 from app.window.canvas import Canvas, Fit
 from app.window.drawing_item import DrawingItem
+from core.by_hand.sheets import sheets_of
 from core.drawing.back import draw_back
 from core.drawing.bias_plan import bias_drawings
-from core.drawing.cloth import draw_sheet, sheets_of
+from core.drawing.cloth import draw_sheet
 from core.drawing.edge_map import draw_edge_map
 from core.drawing.edge_section import draw_edge_section
 from core.drawing.enlarging import enlarged

@@ -121,8 +121,8 @@ def _flaws(fabric: Fabric, aside: list[Aside]) -> Iterator[tuple[int, Flaw]]:
         if rect is not None:
             yield place, Flaw(fabric.name, rect, said.sheet)
             continue
-        word = said.word or "flaw"
-        text = f"The {word} on {fabric.name} is left aside: {why or 'it lies beside the cloth'}."
+        why = why or "it lies beside the cloth"
+        text = f"The {said.called} on {fabric.name} is left aside: {why}."
         aside.append(Aside(f"flaws[{place}]", text))
 
 

@@ -43,6 +43,11 @@ class HandFlaw:
     sheet: Sheet = THE_BOLT
     word: str = ""
 
+    @property
+    def called(self) -> str:
+        """Its word, or "flaw" where it has none."""
+        return self.word or "flaw"
+
 
 @dataclass(frozen=True, slots=True)
 class HandMotif:

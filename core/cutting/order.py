@@ -14,7 +14,6 @@ from core.lay.problem import LayProblem
 from core.lengths import Inches
 from core.plan import FabricPlan, Part, Plan
 from core.steps import CutStep
-from core.ways import for_one_lay
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +86,7 @@ def _single(plan: Plan) -> Iterator[Demand]:
 
 
 def _order(plan: Plan, fabric_plan: FabricPlan, demands: tuple[Demand, ...]) -> Order:
-    fabric = for_one_lay(fabric_plan.fabric, plan.project.quilt.lays)
+    fabric = fabric_plan.fabric
     lay, units = fabric_plan.lay, plan.project.units
     return Order(
         problem=cloth_problem(fabric, demands),

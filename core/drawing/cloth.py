@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
 
+from core.by_hand.sheets import rect_of
 from core.drawing.frame import MARGIN, Frame, Heading
 from core.drawing.marks import Area, Drawing, Line, Mark
 from core.drawing.real_cloth import cut_from
@@ -22,11 +23,6 @@ from core.lengths import RULERS, Inches, Units, show, show_size
 from core.plan import FabricPlan, Plan
 
 _WORDS, _CORNER = Fraction(16), Fraction(12)  # lengths for the words by the arrow and "far edge"
-
-
-def sheets_of(fabric_plan: FabricPlan) -> tuple[Sheet, ...]:
-    """The sheets of a fabric that something lies on, pieces on hand first."""
-    return tuple(sheet for sheet, _ in fabric_plan.lay.sheets)
 
 
 def sheet_title(fabric: Fabric, sheet: Sheet, length: Inches, units: Units) -> str:
@@ -45,21 +41,26 @@ def sheet_title(fabric: Fabric, sheet: Sheet, length: Inches, units: Units) -> s
     return f"{fabric.name}, on hand {size}{which}"
 
 
+def frame_of(fabric_plan: FabricPlan, sheet: Sheet, heading: Heading) -> Frame:
+    """Where the places of a sheet lie on its picture."""
+    cloth = rect_of(fabric_plan, sheet)
+    return Frame(heading, _with_edges(cloth, fabric_plan.fabric, sheet))
+
+
 def draw_sheet(plan: Plan, fabric_index: int, sheet: Sheet, heading: Heading) -> Drawing:
     """The picture of one sheet of one fabric, in inches of cloth."""
     fabric_plan, units = plan.fabrics[fabric_index], plan.project.units
     fabric, lay = fabric_plan.fabric, fabric_plan.lay
-    cloth = dict(lay.sheets)[sheet]
-    frame = Frame(heading, _with_edges(cloth, fabric, sheet))
+    cloth, frame = rect_of(fabric_plan, sheet), frame_of(fabric_plan, sheet, heading)
     marks: list[Mark] = [*_cloth(frame, cloth)]
     for offcut in lay.offcuts:
         if offcut.sheet == sheet:
             marks.extend(_offcut(frame, offcut.rect, units))
-    marks.extend(flaws_on(frame, fabric_plan, sheet))
+    marks.extend(flaws_on(frame, fabric, sheet, cloth))
     for placement in lay.placements:
         if placement.sheet == sheet:
             marks.extend(_piece(frame, plan, fabric_plan, placement))
-    marks.extend(motifs_on(frame, fabric_plan, sheet))
+    marks.extend(motifs_on(frame, fabric_plan, sheet, cloth))
     marks = list(cut_from(marks, fabric.real, turned=heading is Heading.RIGHT))
     marks.extend(_ruler(frame, cloth, units))
     marks.extend(_arrow(frame, cloth, fabric))

@@ -39,6 +39,12 @@ class Frame:
         down, over = float(along) - self._top, float(across) - self._left
         return (over, down) if self._down else (down, self.height - over)
 
+    def place(self, point: Point) -> tuple[float, float]:
+        """The place on the cloth, across and along, that a point of the picture shows."""
+        x, y = point
+        over, down = (x, y) if self._down else (self.height - y, x)
+        return over + self._left, down + self._top
+
     def corners(self, rect: Rect) -> tuple[Point, ...]:
         return (
             self.point(rect.x, rect.y),

@@ -11,30 +11,28 @@ from math import cos, pi, sin
 
 from core.drawing.frame import Frame
 from core.drawing.marks import Line, Mark
+from core.fabric import Fabric
 from core.lay.lay import Placement, Rect, Sheet
 from core.lay.places import meet
 from core.plan import FabricPlan
 
-FLAW = "flaw"  # what is written on one that has no word of its own
 _SHANK, _HEAD = Fraction(3, 2), 0.35  # inches of cloth: how long a pin is drawn, how large its head
 _SHARE = Fraction(2, 5)  # of a piece's shorter side, that its pin takes at the most
 _CORNERS = 12  # of the polygon that a pin's round head is
 
 
-def flaws_on(frame: Frame, fabric_plan: FabricPlan, sheet: Sheet) -> Iterator[Mark]:
-    """The flaws of a sheet, as far as they lie on it."""
-    cloth = dict(fabric_plan.lay.sheets)[sheet]
-    for flaw in fabric_plan.fabric.flaws:
+def flaws_on(frame: Frame, fabric: Fabric, sheet: Sheet, cloth: Rect) -> Iterator[Mark]:
+    """The flaws of a sheet, as far as they lie on it: on `cloth`."""
+    for flaw in fabric.flaws:
         seen = flaw.rect.within(cloth) if flaw.sheet == sheet else None
         if seen is not None:
-            word = flaw.word or FLAW
+            word = flaw.called
             yield frame.area(seen, "flaw")
             yield frame.label(seen, (f"{word}\nkeep clear", f"{word}, keep clear", word), "flaw")
 
 
-def motifs_on(frame: Frame, fabric_plan: FabricPlan, sheet: Sheet) -> Iterator[Mark]:
+def motifs_on(frame: Frame, fabric_plan: FabricPlan, sheet: Sheet, cloth: Rect) -> Iterator[Mark]:
     """The motifs of a sheet; one that lies on no piece says what it is for."""
-    cloth = dict(fabric_plan.lay.sheets)[sheet]
     laid = fabric_plan.lay.placements
     for motif in fabric_plan.fabric.motifs:
         seen = motif.rect.within(cloth) if motif.sheet == sheet else None

@@ -8,7 +8,7 @@ that was made afresh. If nothing can stay, equal pieces at least keep their numb
 
 from __future__ import annotations
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
@@ -63,7 +63,7 @@ def _repaired(problem: LayProblem, fresh: Lay, old: ClothLay, stop: Stop) -> Clo
     ):
         return _with_bound_of(new, old, problem.cloths[0])
     afresh = _renumbered(problem, fresh, old)
-    staying = list(_staying(problem, old))
+    staying = list(_free_to_stay(problem, list(_staying(problem, old))))
     gone = [placed for placed in old.placements if placed not in staying]
     for kept in (
         staying,
@@ -112,6 +112,19 @@ def _staying(problem: LayProblem, old: ClothLay) -> Iterator[Placement]:
         meets = any(meet(placed.sheet, placed.rect, *other) for other in taken)
         if part is not None and not meets and _as_asked(part, placed):
             yield placed
+
+
+def _free_to_stay(problem: LayProblem, staying: Sequence[Placement]) -> Iterator[Placement]:
+    """All but the copies that are pinned elsewhere, and those that motifs wait for."""
+    pinned = {(pin.name, pin.copy) for pin in problem.pins if pin.length is None}
+    waiting = Counter(motif.name for motif in _without(problem.motifs, staying))
+    for placed in reversed(staying):
+        if placed.run_copy is None and (placed.name, placed.copy) in pinned:
+            continue
+        if waiting[placed.name] > 0 and not any(_holds(placed, m) for m in problem.motifs):
+            waiting[placed.name] -= 1
+            continue
+        yield placed
 
 
 def _as_asked(part: Piece | Run, placed: Placement) -> bool:

@@ -10,7 +10,8 @@ from app.paint import LAYERS
 from app.paint_svg import paint_svg
 from app.pictures import pictures
 from app.style import PAPER_COLOUR
-from core.drawing.cloth import draw_sheet, sheets_of
+from core.by_hand.sheets import sheets_of
+from core.drawing.cloth import draw_sheet
 from core.drawing.frame import Heading
 from core.drawing.marks import Area, Drawing, Label, Line
 from core.drawing.quilt import draw_quilt

@@ -9,9 +9,10 @@ from fractions import Fraction
 from shapely.geometry import LinearRing
 
 from core.binding_choices import Tuck
+from core.by_hand.sheets import sheets_of
 from core.drawing.back import draw_back
 from core.drawing.bias_plan import bias_drawings
-from core.drawing.cloth import draw_sheet, sheets_of
+from core.drawing.cloth import draw_sheet
 from core.drawing.edge_map import draw_edge_map
 from core.drawing.edge_section import draw_edge_section
 from core.drawing.frame import Heading

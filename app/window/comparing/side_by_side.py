@@ -24,10 +24,11 @@ from app.window.comparing.values_model import ValuesModel
 from app.window.drawing_item import DrawingItem
 from app.window.furniture import Sentence
 from app.window.planner import Planner
+from core.by_hand.sheets import sheets_of
 from core.compare.choices import CHOICES
 from core.compare.columns import Column, Comparison
 from core.compare.questions import SideBySide
-from core.drawing.cloth import draw_sheet, sheets_of
+from core.drawing.cloth import draw_sheet
 from core.drawing.edge_sections import draw_edge_sections
 from core.drawing.enlarging import enlarged
 from core.drawing.frame import Heading

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from pathlib import Path
 
-from core.drawing.cloth import draw_sheet, sheets_of
+from core.by_hand.sheets import sheets_of
+from core.drawing.cloth import draw_sheet
 from core.drawing.frame import Heading
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 from core.drawing.quilt import draw_quilt

@@ -8,7 +8,8 @@ from itertools import pairwise
 
 import pytest
 
-from core.drawing.cloth import draw_sheet, sheet_title, sheets_of
+from core.by_hand.sheets import sheets_of
+from core.drawing.cloth import draw_sheet, sheet_title
 from core.drawing.frame import MARGIN, Heading
 from core.drawing.marks import Area, Drawing, Label, Line, Point
 from core.fabric import Fabric, OnHand

@@ -1,0 +1,174 @@
+"""What a hand does to a project: each an edit by path and value, as any other field's.
+
+A plan's sheets are those of one lay. Where kits are cut one by one it has only a share
+of what is on hand, so that places are told of the project's own list.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from core import edit
+from core.by_hand.holding import Holding, pick_up, to_mark
+from core.by_hand.said import HandFlaw, HandMotif, HandPin, Said, moved_sheet
+from core.by_hand.sheets import rect_of
+from core.lay.lay import BOLT, Placement, Rect, Sheet
+from core.plan import Plan
+from core.project_file.hand_form import said_document
+from core.quilt import Project
+from core.refusal import Refusal
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """A rectangle of one cloth of the plan's fabric at `place`."""
+
+    place: int
+    sheet: Sheet
+    rect: Rect
+
+
+def put_down(project: Project, plan: Plan, held: Holding) -> Project:
+    """The project with the piece pinned where it is held; what pinned it before is gone."""
+    fabric_plan = plan.fabrics[held.place]
+    sheet = _own_sheet(project, held.place, held.sheet)
+    pin = _pin_of(plan, held, sheet)
+    others = _without_pin(project, held.place, fabric_plan.by_hand.pin_of(held.taken), plan)
+    return _said(project, f"fabrics[{held.place}].pins", (*others, pin))
+
+
+def _pin_of(plan: Plan, held: Holding, sheet: Sheet) -> HandPin:
+    taken = held.taken
+    pin = HandPin(taken.name, held.x, held.y, sheet, held.turned)
+    if taken.run_copy is None:
+        return replace(pin, copy=taken.copy)
+    length = taken.rect.along if taken.turned else taken.rect.across
+    return replace(pin, length=length, run_copy=taken.run_copy)
+
+
+def _without_pin(
+    project: Project, place: int, number: int | None, plan: Plan
+) -> tuple[HandPin, ...]:
+    """The pins of a fabric but the one that the plan has at a number."""
+    pins = project.fabrics[place].pins
+    if number is None:
+        return pins
+    gone = plan.project.fabrics[place].pins[number]
+    return tuple(pin for pin in pins if pin != gone)
+
+
+def pin_or_unpin(project: Project, plan: Plan, label: str) -> Project:
+    """The piece of that label pinned where it lies, or its pin taken out."""
+    held = pick_up(plan, label)
+    if held is None:
+        return project
+    number = plan.fabrics[held.place].by_hand.pin_of(held.taken)
+    if number is None:
+        return put_down(project, plan, held)
+    left = _without_pin(project, held.place, number, plan)
+    return _said(project, f"fabrics[{held.place}].pins", left)
+
+
+def is_pinned(plan: Plan, label: str) -> bool:
+    """Whether the piece of that label lies where a hand put it."""
+    held = pick_up(plan, label)
+    return held is not None and plan.fabrics[held.place].by_hand.pin_of(held.taken) is not None
+
+
+def best_lay(project: Project) -> Project:
+    """The project without pins: all lies again where that buys least."""
+    for place, fabric in enumerate(project.fabrics):
+        if fabric.pins:
+            project = _said(project, f"fabrics[{place}].pins", ())
+    return project
+
+
+def any_pins(project: Project) -> bool:
+    """Whether a pin is there to be dropped."""
+    return any(fabric.pins for fabric in project.fabrics)
+
+
+def spot(
+    plan: Plan, place: int, sheet: Sheet, start: tuple[float, float], end: tuple[float, float]
+) -> Spot | None:
+    """The rectangle between two places that were pointed at, across and along, on marks.
+
+    None if nothing of it lies on the cloth; of the bolt, what is bought.
+    """
+    units = plan.project.units
+    xs, ys = (sorted(to_mark(one, units) for one in pair) for pair in zip(start, end, strict=True))
+    drawn = Rect(xs[0], ys[0], xs[1] - xs[0], ys[1] - ys[0])
+    seen = drawn.within(rect_of(plan.fabrics[place], sheet))
+    return None if seen is None else Spot(place, sheet, seen)
+
+
+def mark_flaw(project: Project, at: Spot, word: str = "") -> Project:
+    """The project with a flaw marked."""
+    flaw = HandFlaw(at.rect, _own_sheet(project, at.place, at.sheet), word)
+    path = f"fabrics[{at.place}].flaws"
+    return _said(project, path, (*project.fabrics[at.place].flaws, flaw))
+
+
+def mark_motif(project: Project, at: Spot, name: str | None = None) -> Project:
+    """The project with a motif marked, for a piece or for none as yet."""
+    motif = HandMotif(name, at.rect, _own_sheet(project, at.place, at.sheet))
+    path = f"fabrics[{at.place}].motifs"
+    return _said(project, path, (*project.fabrics[at.place].motifs, motif))
+
+
+def give_motif(project: Project, plan: Plan, path: str, label: str) -> Project:
+    """The project with the motif at a path held by the piece of that label.
+
+    Raises `Refusal` for a piece that is no piece, or is cut from another cloth.
+    """
+    held = pick_up(plan, label)
+    if held is None or path.partition(".")[0] != f"fabrics[{held.place}]":
+        raise Refusal(path, "choose a piece that is cut from this cloth")
+    if held.taken.run_copy is not None:
+        raise Refusal(path, "a strip of a joined length cannot hold a motif; choose a piece")
+    return edit.put(project, f"{path}.name", held.taken.name)
+
+
+def said_at(plan: Plan, place: int, sheet: Sheet, at: tuple[float, float]) -> str:
+    """The path of the flaw or motif that lies at a place of a cloth; "" for none."""
+    fabric = plan.fabrics[place].fabric
+    x, y = (Fraction(one) for one in at)
+    point = Rect(x, y, Fraction(0), Fraction(0))
+    regions = (
+        *(("motifs", n, one.sheet, one.rect) for n, one in enumerate(fabric.motifs)),
+        *(("flaws", n, one.sheet, one.rect) for n, one in enumerate(fabric.flaws)),
+    )
+    found = ((kind, n) for kind, n, on, rect in regions if on == sheet and rect.holds(point))
+    return next((f"fabrics[{place}].{kind}[{number}]" for kind, number in found), "")
+
+
+def without_taken(plan: Plan, held: Holding) -> Plan:
+    """The plan with the piece where it is held: what the next lay should be like.
+
+    The next lay is made round the pin; without this, the piece would lie twice.
+    """
+    fabric_plan = plan.fabrics[held.place]
+    laid = tuple(_as_held(p, held) if p == held.taken else p for p in fabric_plan.lay.placements)
+    lay = replace(fabric_plan.lay, placements=laid)
+    fabrics = list(plan.fabrics)
+    fabrics[held.place] = replace(fabric_plan, lay=lay)
+    return replace(plan, fabrics=tuple(fabrics))
+
+
+def _as_held(placed: Placement, held: Holding) -> Placement:
+    return replace(placed, sheet=held.sheet, rect=held.rect, turned=held.turned)
+
+
+def _own_sheet(project: Project, place: int, sheet: Sheet) -> Sheet:
+    """A sheet of one lay as the project's own list has it."""
+    if sheet.on == BOLT:
+        return sheet
+    lays = project.quilt.lays
+    left = [i for i, piece in enumerate(project.fabrics[place].on_hand) if piece.count // lays]
+    return moved_sheet(sheet, dict(enumerate(left)))
+
+
+def _said(project: Project, path: str, said: Sequence[Said]) -> Project:
+    return edit.put(project, path, [said_document(one, project.units) for one in said])
