@@ -57,7 +57,8 @@ class AnswerPanel(QWidget):
         ordered = QWidget()
         _column(ordered, self.near_edge, self.order)
         self.tabs = QTabWidget(documentMode=True)
-        self.tabs.tabBar().setAccessibleName("Lists")
+        for part in (self.tabs, self.tabs.tabBar()):
+            part.setAccessibleName("Lists")
         self.tabs.addTab(self.cut, "To cut")
         self.tabs.addTab(self.pieces, "Pieces")
         self.tabs.addTab(ordered, "Cut order")

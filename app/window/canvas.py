@@ -13,8 +13,6 @@ from enum import Enum, auto
 
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import (
-    QAccessible,
-    QAccessibleAnnouncementEvent,
     QColor,
     QFont,
     QKeyEvent,
@@ -29,6 +27,7 @@ from app.paint_qt import canvas_font
 from app.photos_qt import NO_PHOTOS, Photos
 from app.style import SCREEN_LIGHT, Theme
 from app.window.drawing_item import DrawingItem
+from app.window.furniture import announce
 from app.window.piece_walk import places, walked, words
 
 STEP = 1.25
@@ -67,7 +66,8 @@ class Canvas(QGraphicsView):
         self._drag_from: QPointF | None = None
         self._space = False
         self.setScene(QGraphicsScene(self))
-        self.setAccessibleName(name)
+        for part in (self, self.viewport()):
+            part.setAccessibleName(name)
         self.setAccessibleDescription("A picture; the lists beside it say the same in words.")
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
@@ -142,8 +142,7 @@ class Canvas(QGraphicsView):
         self._here = key
         self.picked.emit(key)
         said = [said for item in self._items if (said := words(item.picture.drawing, key))]
-        news = QAccessibleAnnouncementEvent(self, said[0] if said else key or "no piece")
-        QAccessible.updateAccessibility(news)
+        announce(self, said[0] if said else key or "no piece")
 
     @property
     def zoom(self) -> float:

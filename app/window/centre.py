@@ -19,7 +19,7 @@ from app.window.canvas import Canvas
 from app.window.comparing.in_hand_view import InHandView
 from app.window.comparing.side_by_side import SideBySideView
 from app.window.comparing.staircase_view import StaircaseView
-from app.window.furniture import Sentence, quiet_button
+from app.window.furniture import Sentence, announce, quiet_button
 from app.window.planner import Planner
 from app.window.yardage import BindingView, EdgeView, QuiltView, YardageView
 from core.plan import Plan
@@ -43,6 +43,8 @@ class Banner(QFrame):
 
     def tell(self, sentence: str, *, leads: bool = True) -> None:
         """Show a sentence, and the button if it `leads` to a field; "" hides the banner."""
+        if sentence and sentence != self.text.text():
+            announce(self, sentence)
         self.text.say(sentence)
         self.go.setVisible(leads)
         self.setVisible(bool(sentence))
@@ -77,7 +79,8 @@ class Centre(QWidget):
         self.edge = EdgeView()
         self.tabs.addTab(self.edge, "Edge")
         self.pictures = (self.yardage, self.quilt, self.binding, self.edge)
-        self.tabs.tabBar().setAccessibleName("Pictures")
+        for part in (self.tabs, self.tabs.tabBar()):
+            part.setAccessibleName("Pictures")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QResizeEvent
 from PySide6.QtWidgets import QLabel, QToolButton, QWidget
 
 SCREEN_SHARE = 0.9  # of the screen, for a dialog at most
@@ -63,6 +63,11 @@ def open_at(dialog: QWidget, letters: int, lines: int) -> None:
     wanted = QSize(letters * metrics.averageCharWidth(), lines * metrics.lineSpacing())
     room = dialog.screen().availableGeometry().size() * SCREEN_SHARE
     dialog.resize(wanted.boundedTo(room))
+
+
+def announce(near: QWidget, sentence: str) -> None:
+    """Say something to a screen reader, whatever has the focus."""
+    QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(near, sentence))
 
 
 def leave(going: QWidget, near: QWidget) -> None:

@@ -45,6 +45,14 @@ class LengthEditor(QAbstractSpinBox):
         self._line.textEdited.connect(self._touch)
         self.editingFinished.connect(self.commit)
 
+    def setAccessibleName(self, name: str) -> None:  # noqa: N802 - Qt's name
+        super().setAccessibleName(name)
+        self._line.setAccessibleName(name)
+
+    def setAccessibleDescription(self, description: str) -> None:  # noqa: N802 - Qt's name
+        super().setAccessibleDescription(description)
+        self._line.setAccessibleDescription(description)
+
     def _touch(self) -> None:
         self._touched = True
 

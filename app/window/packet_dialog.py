@@ -100,6 +100,7 @@ class PacketDialog(QDialog):
             item.setCheckState(_CHECKED if kind in choice.pages else _UNCHECKED)
             self.kinds.addItem(item)
         self.paper = QComboBox()
+        self.paper.setAccessibleName("Paper")
         for known, words in _PAPERS.items():
             self.paper.addItem(words, known.value)
         self.paper.setCurrentIndex(list(_PAPERS).index(choice.form.paper))

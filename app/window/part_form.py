@@ -51,6 +51,8 @@ class FieldRow(QWidget):
         layout.addWidget(widget)
         layout.addWidget(self.problem)
         layout.addWidget(self.note)
+        # Else Qt stops at the row's own place in the chain, but lets nobody move it there.
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setFocusProxy(widget)
         self.editor.edited.connect(self.edited)
         self._watch_typing()
@@ -142,6 +144,7 @@ class PartForm(QWidget):
             return
         label = QLabel(field.label)
         label.setToolTip(f"<p>{field.help}</p>")
+        label.setAccessibleDescription(field.help)  # else the tool tip is read out, marks and all
         label.setBuddy(cast(QWidget, row.editor))
         label.setWordWrap(True)
         self._labels.append(label)

@@ -14,13 +14,21 @@ from PySide6.QtWidgets import QLayout, QWidget
 
 
 def reading_order(layout: QLayout) -> Iterator[QWidget]:
-    """The widgets in a layout, and in those inside it, that Tab can stop at."""
+    """The widgets in a layout, and in those inside it, that Tab can stop at.
+
+    One that hands its focus to a widget inside it comes as a whole: Qt stops at its own
+    place in the chain too, and Tab would go back there for ever.
+    """
     for place in range(layout.count()):
         item = layout.itemAt(place)
         if item is None:
             continue
         widget, inner = item.widget(), item.layout()
         if widget is not None:
+            proxy = widget.focusProxy()
+            if proxy is not None and widget.isAncestorOf(proxy):
+                yield widget
+                continue
             if widget.focusPolicy() & Qt.FocusPolicy.TabFocus and widget.focusProxy() is None:
                 yield widget
             inner = widget.layout()
