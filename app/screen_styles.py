@@ -76,7 +76,7 @@ def _contrast(ground: str, ink: str, accent: str) -> Theme:
     return Theme(table=ground, ink=ink, chosen=accent, styles=MappingProxyType(styles))
 
 
-_ACCENTED = ("join", "start", "cut", "step now", "flaw", "motif", "pin")
+_ACCENTED = ("join", "start", "cut", "next cut", "step now", "flaw", "motif", "pin")
 
 SAFE_LIGHT = _safe(SCREEN_LIGHT, "#000000", _SAFE_LIGHT)
 SAFE_DARK = _safe(SCREEN_DARK, "#ffffff", _SAFE_DARK)

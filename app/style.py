@@ -83,6 +83,7 @@ _LOOKS: Mapping[str, tuple[float, tuple[float, ...]]] = MappingProxyType(
         "join": (1.4, ()),
         "start": (2.0, ()),
         "cut": (1.6, ()),
+        "next cut": (5.0, ()),
     }
 )
 
@@ -127,6 +128,7 @@ PAPER_COLOUR = Theme(
             "join": ("#ffffff", "#8b1a1a"),
             "start": ("#d9e6f5", "#1a4f8a"),
             "cut": ("#ffffff", "#1a1a1a"),
+            "next cut": ("#ffffff", "#b3261e"),
             "note": ("#ffffff", "#1a1a1a"),
             "step": ("#e6ecf2", "#3d4b59"),
             "step now": ("#cfe0f2", "#1a4f8a"),
@@ -164,6 +166,7 @@ PAPER_GREY = Theme(
             "join": ("#ffffff", "#000000"),
             "start": ("#ffffff", "#000000"),
             "cut": ("#ffffff", "#000000"),
+            "next cut": ("#ffffff", "#000000"),
             "note": ("#ffffff", "#000000"),
             "step": ("#f4f4f4", "#333333"),
             "step now": ("#dcdcdc", "#000000"),
@@ -205,6 +208,7 @@ SCREEN_DARK = Theme(
             "join": ("#30363c", "#ff9d8f"),
             "start": ("#1c3a55", "#8ec7ff"),
             "cut": ("#30363c", "#ffffff"),
+            "next cut": ("#30363c", "#ff9d8f"),
             "note": ("#1b1f23", "#dfe3e6"),
             "step": ("#2b3641", "#93a6b8"),
             "step now": ("#244a70", "#8ec7ff"),

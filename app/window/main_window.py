@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QEvent, Qt
@@ -17,6 +18,7 @@ from app.window.asker import Asker, Dialogs
 from app.window.autosave import Autosave
 from app.window.centre import Centre
 from app.window.column_scroll import ColumnScroll
+from app.window.cutting.open_table import open_table
 from app.window.document import Document, folder_of
 from app.window.export import Kind, export, export_files, planned, usual_paper
 from app.window.fields import part_name
@@ -64,6 +66,7 @@ class MainWindow(QMainWindow):
         self.files = Files(document, self.asker, memory, self.parts.commit, self.parts.untaken)
         self.autosave = Autosave(document)
         self.comparer = comparer or Planner()
+        self.mender: Callable[[], Planner] = Planner
         self.centre = Centre(self.comparer)
         self.answer = AnswerPanel()
         self.planning = QLabel("Planning…")
@@ -194,6 +197,11 @@ class MainWindow(QMainWindow):
         """Write the packet as a PDF, once the plan of what was typed last is there."""
         self.parts.commit()
         self.planner.when_settled(self._export)
+
+    def cut_at_table(self) -> None:
+        """Lead through the cuts, over the whole screen."""
+        self.parts.commit()
+        self.planner.when_settled(lambda: open_table(self, self.mender))
 
     def print_packet(self) -> None:
         """Show the packet's pages, to choose, print and save."""

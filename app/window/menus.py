@@ -197,6 +197,8 @@ class Menus:
             show = _bound(centre.tabs.setCurrentIndex, place)
             self._action(menu, words, show, f"Ctrl+{place + 1}")
         menu.addSeparator()
+        self.cut = self._action(menu, "&Cutting Table", self._window.cut_at_table, "F11")
+        menu.addSeparator()
         self._action(menu, "&Larger", centre.zoom_in, Keys.ZoomIn)
         self._action(menu, "&Smaller", centre.zoom_out, Keys.ZoomOut)
         self._action(menu, "Fill the &Width", centre.fit_width, "Ctrl+9")

@@ -6,13 +6,13 @@ which is half cut is cut on as it was begun, whatever the plan has become since.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from enum import Enum
 
 from core.cutting.cuts import TableCut
-from core.cutting.order import Order, planned_orders
+from core.cutting.order import Marked, Order, planned_orders
 from core.plan import Plan
+from core.steps import CutStep
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,13 +113,17 @@ def begin(plan: Plan) -> Cutting:
 def sameness(cutting: Cutting, plan: Plan) -> Sameness:
     """Whether a plan still asks for what is being cut, and lies as it is being cut."""
     fresh = begin(plan)
-    if (cutting.planned, cutting.kits) == (fresh.planned, fresh.kits):
-        return Sameness.SAME
-    if (_asked(cutting.planned), cutting.kits) == (_asked(fresh.planned), fresh.kits):
-        return Sameness.LAID_OTHERWISE
-    return Sameness.OTHER_PIECES
+    if _asked(cutting) != _asked(fresh):
+        return Sameness.OTHER_PIECES
+    return Sameness.SAME if laid(cutting) == laid(fresh) else Sameness.LAID_OTHERWISE
 
 
-def _asked(orders: Sequence[Order]) -> list[object]:
-    """What is asked of each cloth, wherever it lies."""
+def _asked(cutting: Cutting) -> list[object]:
+    """What is asked of each cloth of each kit, wherever it lies."""
+    orders = (cloth.orders[0] for cloth in cutting.cloths)
     return [(order.name, order.problem.pieces, order.problem.runs) for order in orders]
+
+
+def laid(cutting: Cutting) -> tuple[tuple[str, tuple[Marked, ...], tuple[CutStep, ...]], ...]:
+    """Where each cloth's pieces lie, and the steps as planned; the same in any units."""
+    return tuple((order.name, order.pieces, order.steps) for order in cutting.planned)

@@ -6,15 +6,17 @@ another version, or does not hold together, is refused.
 
 from __future__ import annotations
 
+import json
 import re
 from dataclasses import fields, is_dataclass
 from enum import StrEnum
 from fractions import Fraction
 from functools import cache
+from hashlib import sha256
 from types import NoneType, UnionType
 from typing import Any, Final, get_args, get_origin, get_type_hints
 
-from core.cutting.cutting import ClothCutting, Cutting
+from core.cutting.cutting import ClothCutting, Cutting, laid
 from core.cutting.order import Order
 from core.cutting.progress import on_table
 from core.lay.places_file import MOST_PIECES
@@ -56,6 +58,12 @@ def cutting_from(document: dict[str, Any]) -> Cutting:
     if not planned or len(cloths) != kits * len(planned):
         raise Refusal("cloths", "write each cloth once for each kit")
     return Cutting(cloths, kits)
+
+
+def mark_of(cutting: Cutting) -> str:
+    """A short text that tells what was planned from every other plan."""
+    text = json.dumps([_document(part) for part in laid(cutting)])
+    return sha256(text.encode()).hexdigest()
 
 
 def _cloth(top: Fields, planned: tuple[Order, ...], place: int) -> ClothCutting:

@@ -65,6 +65,8 @@ def _other_size(table: OnTable, miscut: OtherSize) -> OnTable:
         if not 0 < length <= LARGEST:
             raise Refusal(path, "write what it measures, more than 0")
     bit = table.hand[miscut.bit]
+    if (bit.rect.across, bit.rect.along) == (miscut.across, miscut.along):
+        raise Refusal("across", "that is the size that it should have; write what it measures")
     real = replace(bit, rect=replace(bit.rect, across=miscut.across, along=miscut.along))
     hand = (*table.hand[: miscut.bit], real, *table.hand[miscut.bit + 1 :])
     return replace(table, hand=hand)
@@ -90,6 +92,8 @@ def _wrong_width(order: Order, done: int, table: OnTable, miscut: WrongWidth) ->
             "the cloth in hand was {whole}; write what came off, less than that",
             whole=whole,
         )
+    if miscut.width == cut.step.measure:
+        raise Refusal("width", "that is the width that it should have; write what it measures")
     off, rest = parted(cut.region, cut.step.direction, miscut.width)
     before = on_table(order, done - 1)
     source = Bit(cut.step.source, cut.step.sheet, cut.region)

@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import count
 
-from core.cloth_lay import lay_one
+from core.cloth_lay import CannotMind, lay_one
 from core.cutting.miscut import Miscut, bolt_width, on_table_after, told
 from core.cutting.order import Marked, Order, TableSheet
 from core.cutting.progress import Bit, OnTable
@@ -29,6 +29,7 @@ from core.refusal import Refusal
 from core.steps import CLOTH, steps_for
 
 ZERO = Fraction(0)
+MOTIFS_GONE = " Not every motif can be kept: look where the pieces come to lie on the print."
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +56,10 @@ class LaidAgain:
         bolt = replace(cloth, usable_width=bolt_width(order, done, miscut))
         order = replace(order, problem=replace(order.problem, cloths=(bolt,)))
         because = told(order, done, miscut, self.units)
-        return replace(lay_again(order, table, self.units, self.iterations), because=because)
+        again = lay_again(order, table, self.units, self.iterations)
+        if len(again.problem.motifs) < len(order.problem.motifs) and again.pieces:
+            because += MOTIFS_GONE
+        return replace(again, because=because)
 
 
 def lay_again(
@@ -68,10 +72,26 @@ def lay_again(
     rest = _Rest(order, table)
     if not rest.named:
         return rest.order(None, units)
-    lay = lay_one(rest.problem, tuple((name, "") for name in rest.named), iterations)
+    try:
+        lay = _laid(rest, iterations)
+    except CannotMind:
+        rest.problem = replace(rest.problem, motifs=())
+        lay = _laid(rest, iterations)
+    return rest.order(lay.cloths[0], units)
+
+
+def _laid(rest: _Rest, iterations: int) -> Lay:
+    problem = rest.problem
+    by_hand = ("flaws", *(f"flaws[{n}]" for n, _ in enumerate(problem.flaws)))
+    motifs = ("motifs", *(f"motifs[{n}]" for n, _ in enumerate(problem.motifs)))
+    lay = lay_one(
+        problem, tuple((name, "") for name in (*rest.named, *by_hand, *motifs)), iterations
+    )
+    if lay.unplaced and problem.motifs:
+        raise CannotMind("", "the motifs leave no room for the rest")
     if lay.unplaced:
         raise _no_room(rest, lay)
-    return rest.order(lay.cloths[0], units)
+    return lay
 
 
 def _no_room(rest: _Rest, lay: Lay) -> Refusal:

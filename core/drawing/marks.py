@@ -94,6 +94,7 @@ ROLES = (
     "join",  # where two segments of a run are joined
     "start",  # where sewing a run begins, and the way it goes
     "cut",  # a line to cut along
+    "next cut",  # the one to cut along now
     "note",  # words beside the drawing
     "step",  # a block of the staircase
     "step now",  # the one that the project stands on

@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 
 from core.cutting.cutting import Cutting, Sameness, begin, sameness
-from core.cutting.kept import cutting_document, cutting_from
+from core.cutting.kept import cutting_document, cutting_from, mark_of
 from core.cutting.miscut import Spoilt
 from core.cutting.remaining import LaidAgain
 from core.lengths import Units
@@ -104,9 +104,13 @@ def test_a_spoilt_file_is_refused(plan: Plan, spoil: Callable[[Document], None])
 def test_a_changed_plan_is_told_from_one_that_only_lies_otherwise(plan: Plan) -> None:
     cutting = begin(plan)
     assert sameness(cutting, plan) is Sameness.SAME
+    metric = replace(plan, project=replace(plan.project, units=Units.CENTIMETRES))
+    assert sameness(cutting, metric) is Sameness.SAME
+    assert mark_of(cutting) == mark_of(begin(metric))
     cloth = plan.fabrics[0]
-    otherwise = replace(cloth, lay=replace(cloth.lay, bought_along=cloth.lay.bought_along + 9))
+    otherwise = replace(cloth, steps=cloth.steps[::-1])
     moved = replace(plan, fabrics=(otherwise, *plan.fabrics[1:]))
+    assert mark_of(cutting) != mark_of(begin(moved))
     assert sameness(cutting, moved) is Sameness.LAID_OTHERWISE
     quilt = replace(plan.project.quilt, width=plan.project.quilt.width + Fraction(1))
     other = make_plan(replace(plan.project, quilt=quilt))

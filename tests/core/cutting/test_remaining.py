@@ -108,13 +108,16 @@ def a_miscut(draw: st.DrawFn, order: Order, done: int) -> Miscut:
     if kind == "size":
         place = draw(st.integers(0, len(table.hand) - 1))
         rect = table.hand[place].rect
-        share = st.sampled_from((F(1, 2), F(15, 16), F(1)))
-        return OtherSize(place, rect.across * draw(share), rect.along * draw(share))
+        shares = draw(st.sampled_from(((F(1, 2), F(1)), (F(1), F(15, 16)), (F(3, 4), F(3, 4)))))
+        return OtherSize(place, rect.across * shares[0], rect.along * shares[1])
     cut = order.cuts[done - 1]
     whole = cut.region.along
     if cut.step.direction is Direction.LENGTHWISE:
         whole = cut.region.across
-    return WrongWidth(whole * draw(st.sampled_from((F(1, 7), F(1, 2)))), draw(st.booleans()))
+    share = draw(
+        st.sampled_from((F(1, 7), F(1, 2))).filter(lambda s: s * whole != cut.step.measure)
+    )
+    return WrongWidth(whole * share, draw(st.booleans()))
 
 
 @pytest.mark.parametrize("name", DEMOS)
@@ -246,6 +249,7 @@ def test_a_raw_end_not_yet_cut_is_still_to_be_straightened() -> None:
         (OtherSize(0, F(0), F(3)), "across"),
         (OtherSize(0, F(3), F(-1)), "along"),
         (OtherSize(99, F(3), F(3)), "bit"),
+        (OtherSize(0, F(42), F(4)), "across"),
         (Spoilt("Z9"), "label"),
         (WrongWidth(F(0), keep=True), "width"),
         (WrongWidth(F(900), keep=False), "width"),

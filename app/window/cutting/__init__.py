@@ -1,0 +1,1 @@
+"""The cutting table: one cut at a time, over the whole screen."""

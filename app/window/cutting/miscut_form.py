@@ -1,0 +1,186 @@
+"""What went wrong, said in a form: cloth of another size, a spoilt piece, a wrong width."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QCheckBox,
+    QComboBox,
+    QFormLayout,
+    QHBoxLayout,
+    QRadioButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.window.cutting.pages import BigButton, Words
+from app.window.field import with_unit
+from app.window.line_edit import LineEdit
+from core.cutting.cutting import ClothCutting
+from core.cutting.miscut import Miscut, OtherSize, Spoilt, WrongWidth, may_be_wrong
+from core.cutting.order import Marked
+from core.cutting.progress import Bit, OnTable, on_table
+from core.lengths import Inches, LengthError, Units, exact_text, parse, show_size, typeset
+
+TITLE = "What happened?"
+AGAIN = (
+    "The rest is then laid again on what is left. Nothing changes before you have seen "
+    "the new cut order."
+)
+
+
+class MiscutForm(QWidget):
+    """Emits `said(Miscut)` for what happened, `given_up` if nothing did."""
+
+    said = Signal(object)
+    given_up = Signal()
+
+    def __init__(self, units: Units) -> None:
+        super().__init__()
+        self._units = units
+        self._table = OnTable((), ())
+        self.title, self.note, self.problem = Words("headline"), Words(), Words("problem")
+        self.other_size = QRadioButton("Cloth in hand &measures otherwise")
+        self.spoilt = QRadioButton("A piece is &spoilt or lost")
+        self.wrong_width = QRadioButton("What was just cut off has the wrong &width")
+        self.bits, self.pieces = QComboBox(), QComboBox()
+        self.across, self.along, self.measure = LineEdit(), LineEdit(), LineEdit()
+        self.keep = QCheckBox("It can be cut further")
+        self.lay = BigButton("&Lay the rest again (Enter)")
+        self.cancel = BigButton("Nothing happened (Esc)")
+        self._choices = QButtonGroup(self)
+        self._lay_out()
+        self._listen()
+
+    def _lay_out(self) -> None:
+        form = QFormLayout()
+        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.FieldsStayAtSizeHint)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        self.title.say(TITLE)
+        self.note.say(AGAIN)
+        column.addWidget(self.title)
+        column.addLayout(form)
+        form.addRow(self.other_size)
+        form.addRow("Which &cloth", self.bits)
+        form.addRow("&Across, really", self.across)
+        form.addRow("Alon&g, really", self.along)
+        form.addRow(self.spoilt)
+        form.addRow("Which &piece", self.pieces)
+        form.addRow(self.wrong_width)
+        form.addRow("Wi&dth, really", self.measure)
+        form.addRow("", self.keep)
+        column.addWidget(self.problem)
+        column.addWidget(self.note)
+        column.addStretch(1)
+        row = QHBoxLayout()
+        row.addWidget(self.cancel)
+        row.addWidget(self.lay, 1)
+        column.addLayout(row)
+
+    def _listen(self) -> None:
+        for place, radio in enumerate((self.other_size, self.spoilt, self.wrong_width)):
+            self._choices.addButton(radio, place)
+            radio.toggled.connect(self._follow)
+        self.bits.currentIndexChanged.connect(self._show_size)
+        self.lay.clicked.connect(self._say)
+        self.cancel.clicked.connect(self.given_up)
+
+    def ask(self, cloth: ClothCutting) -> None:
+        """Ask about what lies on the table now; what was just cut is likeliest to be wrong."""
+        order, done = cloth.order, cloth.cuts_done
+        self._table = on_table(order, done)
+        self._fill(self.bits, (self._bit(bit) for bit in self._table.hand))
+        newest = list(self._table.pieces)[::-1]
+        self._fill(self.pieces, (self._piece(mark) for mark in newest))
+        self._newest = newest
+        wrong = may_be_wrong(order, done)
+        if wrong:
+            self.measure.setText(self._text(order.cuts[done - 1].step.measure))
+        self.keep.setChecked(True)
+        can = (bool(self._table.hand), bool(newest), wrong)
+        radios = (self.other_size, self.spoilt, self.wrong_width)
+        for radio, possible in zip(radios, can, strict=True):
+            radio.setEnabled(possible)
+        likeliest = next(r for r in radios[::-1] if r.isEnabled())
+        likeliest.setChecked(True)
+        likeliest.setFocus()
+        self.lay.setDefault(True)
+        self.lay.setEnabled(True)
+        self.tell("")
+        self._show_size()
+        self._follow()
+
+    @staticmethod
+    def _fill(box: QComboBox, texts: Iterator[str]) -> None:
+        box.clear()
+        box.addItems([typeset(text) for text in texts])
+
+    def _bit(self, bit: Bit) -> str:
+        return f"{bit.name}, said to be {show_size(bit.rect.across, bit.rect.along, self._units)}"
+
+    def _piece(self, mark: Marked) -> str:
+        rect = mark.placed.rect
+        return (
+            f"{mark.label}, {mark.placed.name}, {show_size(rect.across, rect.along, self._units)}"
+        )
+
+    def _text(self, length: Inches) -> str:
+        return with_unit(exact_text(length, self._units), self._units.value)
+
+    def _show_size(self) -> None:
+        """The size that the chosen cloth is said to have, to be mended."""
+        place = self.bits.currentIndex()
+        if 0 <= place < len(self._table.hand):
+            rect = self._table.hand[place].rect
+            self.across.setText(self._text(rect.across))
+            self.along.setText(self._text(rect.along))
+
+    def _follow(self) -> None:
+        """Only the fields of what happened can be filled in."""
+        for radio, fields in (
+            (self.other_size, (self.bits, self.across, self.along)),
+            (self.spoilt, (self.pieces,)),
+            (self.wrong_width, (self.measure, self.keep)),
+        ):
+            for field in fields:
+                field.setEnabled(radio.isChecked())
+
+    def _say(self) -> None:
+        try:
+            miscut = self._miscut()
+        except LengthError as error:
+            self.tell(str(error))
+            return
+        self.tell("")
+        self.lay.setEnabled(False)
+        self.said.emit(miscut)
+
+    def _miscut(self) -> Miscut:
+        """What happened; raises `LengthError` for a length that cannot be read."""
+        if self.spoilt.isChecked():
+            return Spoilt(self._newest[self.pieces.currentIndex()].label)
+        if self.wrong_width.isChecked():
+            return WrongWidth(self._length(self.measure), self.keep.isChecked())
+        bit = self.bits.currentIndex()
+        return OtherSize(bit, self._length(self.across), self._length(self.along))
+
+    def _length(self, line: LineEdit) -> Inches:
+        try:
+            return parse(line.text(), self._units)
+        except LengthError:
+            line.setFocus()
+            line.selectAll()
+            raise
+
+    def tell(self, problem: str) -> None:
+        """Say why it cannot be so; "" for no reason."""
+        self.problem.say(f"{problem[0].upper()}{problem[1:]}." if problem else "")
+        self.lay.setEnabled(True)
+
+    def wait(self) -> None:
+        """Say that it takes its time."""
+        self.problem.say("Laying the rest again…")

@@ -1,0 +1,298 @@
+"""The cutting table: full screen, one cut at a time, and what to do when one goes wrong."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import (
+    QCloseEvent,
+    QFontInfo,
+    QGuiApplication,
+    QKeySequence,
+    QResizeEvent,
+    QShortcut,
+    QShowEvent,
+)
+from PySide6.QtWidgets import QDialog, QStackedWidget, QVBoxLayout, QWidget
+
+from app.style import Theme
+from app.window.cutting.cuttings import Cuttings
+from app.window.cutting.miscut_form import MiscutForm
+from app.window.cutting.pages import Choice, CutPage, SayPage, Words
+from app.window.cutting.top import TableTop
+from app.window.planner import Planner
+from core.cutting.cutting import ClothCutting, Cutting, Sameness, begin, sameness
+from core.cutting.miscut import Miscut
+from core.cutting.order import Marked, Order
+from core.cutting.remaining import LaidAgain
+from core.cutting.words import sheet_words, to_buy
+from core.plan import Plan
+from core.refusal import Refusal
+from core.steps import ranges
+
+TYPE = 1 / 32  # of the height: two pixels in a hundred, read from where one stands
+HEADLINE = 1.45  # times the size of the other words
+STYLE = """
+* {{ font-size: {pixels}px; }}
+QProgressBar {{ max-height: 12px; }}
+QLabel#headline {{ font-size: {headline}px; font-weight: bold; }}
+"""
+SAFE = "Close the blade before you lay the cutter down."
+CHANGED = {
+    Sameness.LAID_OTHERWISE: (
+        "The plan lies otherwise now",
+        "You began to cut when the same pieces lay in other places. Cloth that is cut fits only "
+        "the cut order that you began.",
+    ),
+    Sameness.OTHER_PIECES: (
+        "The plan asks for other pieces now",
+        "It was changed after you began to cut. Cloth that is cut fits only the cut order "
+        "that you began; the pieces of the changed plan want other cuts.",
+    ),
+}
+
+
+class CuttingTable(QDialog):
+    """Leads through the cuts of `plan`, keeps in `cuttings` how far they are, after every one.
+
+    `mender` lays the rest again after a miscut; it is closed with the table.
+    """
+
+    def __init__(
+        self,
+        plan: Plan,
+        cuttings: Cuttings,
+        mender: Planner,
+        theme: Theme,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Cutting table")
+        self.plan, self.cuttings, self.mender = plan, cuttings, mender
+        self.cutting: Cutting = begin(plan)
+        self.place = 0
+        self._before: QWidget | None = None
+        self.top, self.where, self.trouble = TableTop(), Words(), Words("problem")
+        self.cut_page = CutPage(
+            theme,
+            Choice("Done", self.cut_once),
+            Choice("Back", self.go_back),
+            Choice("It went wrong…", self.ask_what_happened),
+        )
+        self.say_page = SayPage()
+        self.form = MiscutForm(plan.project.units)
+        self.pages = QStackedWidget()
+        self._lay_out()
+        self._listen()
+        self._start()
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(24, 16, 24, 20)
+        for widget in (self.top, self.where, self.trouble):
+            column.addWidget(widget)
+        column.addWidget(self.pages, 1)
+        for page in (self.cut_page, self.say_page, self.form):
+            self.pages.addWidget(page)
+        self.trouble.hide()
+        self.resize(1280, 800)
+
+    def _listen(self) -> None:
+        self.top.leave.clicked.connect(self.close)
+        self.top.cloths.activated.connect(self.take_cloth)
+        self.form.said.connect(self._lay_again)
+        self.form.given_up.connect(self.show_cut)
+        self.mender.planned.connect(self._offer)
+        self.mender.refused.connect(lambda refusal: self.form.tell(refusal.sentence))
+        self.mender.failed.connect(self.form.tell)
+        self.mender.slow.connect(lambda slow: self.form.wait() if slow else None)
+        for key, by in ((Qt.Key.Key_PageDown, 1), (Qt.Key.Key_PageUp, -1)):
+            shortcut = QShortcut(QKeySequence(key), self)
+            shortcut.activated.connect(lambda by=by: self._next_cloth(by))
+
+    @property
+    def cloth(self) -> ClothCutting:
+        """The cloth that is being cut."""
+        return self.cutting.cloths[self.place]
+
+    def _start(self) -> None:
+        """Go on where it was left, if the plan still is what was being cut; else ask."""
+        try:
+            kept = self.cuttings.found()
+        except (Refusal, OSError) as error:
+            self._ask_about_unreadable(error)
+            return
+        if kept is None or not kept.begun:
+            self._go_on(self.cutting)
+            return
+        same = sameness(kept, self.plan)
+        if same is Sameness.SAME:
+            self._go_on(kept)
+            return
+        title, text = CHANGED[same]
+        self._say(
+            title,
+            f"{text} {_so_far(kept)}",
+            Choice("Cut on as it was begun", lambda: self._go_on(kept)),
+            Choice("Begin with the plan as it is now, on uncut cloth", self._begin_again),
+            Choice("Leave", self._leave),
+        )
+
+    def _ask_about_unreadable(self, error: Exception) -> None:
+        said = error.sentence if isinstance(error, Refusal) else str(error)
+        self._say(
+            "How far the cloth was cut cannot be read",
+            f"{said[0].upper()}{said[1:]}.",
+            Choice("Begin with the first cut", self._begin_again),
+            Choice("Leave", self._leave),
+        )
+
+    def _leave(self) -> None:
+        self.close()
+
+    def _begin_again(self) -> None:
+        self._go_on(begin(self.plan))
+        self._keep()
+
+    def _go_on(self, cutting: Cutting) -> None:
+        self.cutting = cutting
+        self.place = cutting.unfinished()
+        self.top.list_cloths(cutting)
+        self.show_cut()
+
+    def show_cut(self) -> None:
+        """Show the cut to make now, or that the cloth is all cut."""
+        cloth, units = self.cloth, self.plan.project.units
+        self.top.show_progress(self.cutting, self.place)
+        if (cut := cloth.next_cut) is None:
+            self._all_cut()
+            return
+        self.where.say(sheet_words(cloth.order, cut))
+        self.cut_page.back.setEnabled(cloth.begun)
+        self.cut_page.show_cut(cloth.order, cut, units, self.plan.project.cutting_table)
+        self.pages.setCurrentWidget(self.cut_page)
+        self.setFocus()
+
+    def _all_cut(self) -> None:
+        """Count what lies there; then the next cloth, or the end."""
+        cloth = self.cloth
+        labels = _listed((*cloth.order.had, *cloth.order.pieces))
+        rest = [n for n, one in enumerate(self.cutting.cloths) if one.next_cut is not None]
+        choices = [
+            Choice("A mistake: one cut back", self.go_back),
+            Choice("A piece is spoilt or lost…", self.ask_what_happened),
+        ]
+        if rest:
+            name = self.cutting.cloths[rest[0]].order.name
+            choices.insert(0, Choice(f"Go on with {name}", lambda: self.take_cloth(rest[0])))
+        else:
+            choices.insert(0, Choice("Leave the table", self._leave))
+        title = f"{cloth.order.name} is all cut" if rest else "All is cut"
+        self._say(title, f"You have {labels}. {SAFE}", *choices)
+
+    def _say(self, title: str, text: str, *choices: Choice) -> None:
+        self.where.say("")
+        self.say_page.show_choices(title, text, choices)
+        self.pages.setCurrentWidget(self.say_page)
+        self.say_page.take_focus()
+
+    def cut_once(self) -> None:
+        """The cut is made."""
+        self._step(self.cloth.cut_once())
+
+    def go_back(self) -> None:
+        """It was not."""
+        self._step(self.cloth.back())
+
+    def _step(self, cloth: ClothCutting) -> None:
+        self.cutting = self.cutting.with_cloth(self.place, cloth)
+        self._keep()
+        self.show_cut()
+
+    def take_cloth(self, place: int) -> None:
+        """Cut another cloth."""
+        self.place = place
+        self.show_cut()
+
+    def _next_cloth(self, by: int) -> None:
+        if self.pages.currentWidget() is not self.form and self.top.cloths.count():
+            self.take_cloth((self.place + by) % len(self.cutting.cloths))
+
+    def _keep(self) -> None:
+        try:
+            self.cuttings.keep(self.cutting)
+        except OSError as error:
+            reason = error.strerror or str(error)
+            self.trouble.say(f"How far the cloth is cut cannot be kept ({reason}).")
+        else:
+            self.trouble.say("")
+
+    def ask_what_happened(self) -> None:
+        """Open the form."""
+        self.where.say("")
+        self.form.ask(self.cloth)
+        self.pages.setCurrentWidget(self.form)
+
+    def _lay_again(self, miscut: Miscut) -> None:
+        cloth, units = self.cloth, self.plan.project.units
+        self.mender.ask(LaidAgain(cloth.order, cloth.cuts_done, miscut, units))
+
+    def _offer(self, order: Order) -> None:
+        """Show what the new order is, before it takes the old one's place."""
+        if self.pages.currentWidget() is not self.form:
+            return
+        count = len(order.cuts)
+        cuts = "1 cut is" if count == 1 else f"{count} cuts are"
+        self._say(
+            order.because,
+            f"{to_buy(order)} {cuts} to be made from here. {self._kept_words(order)}",
+            Choice("Cut on by the new order", lambda: self._step(self.cloth.laid_again(order))),
+            Choice("Change nothing", self.show_cut),
+        )
+
+    def _kept_words(self, order: Order) -> str:
+        had, still = _listed(order.had), _listed(order.pieces)
+        kept = f"Cut well: {had}. " if had else ""
+        return f"{kept}Still to cut: {still}." if still else f"{kept}Nothing is left to cut."
+
+    def reject(self) -> None:
+        """Esc: out of the form; else off the table."""
+        if self.pages.currentWidget() is self.form:
+            self.show_cut()
+        else:
+            self.close()
+
+    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802 - Qt's name
+        self.mender.close()
+        event.accept()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        super().resizeEvent(event)
+        self._set_type()
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802 - Qt's name
+        super().showEvent(event)
+        self._set_type()
+
+    def _set_type(self) -> None:
+        """Letters grow with the screen, and are never smaller than everywhere else."""
+        usual = QFontInfo(QGuiApplication.font()).pixelSize()
+        pixels = max(round(self.height() * TYPE), usual)
+        self.setStyleSheet(STYLE.format(pixels=pixels, headline=round(pixels * HEADLINE)))
+
+
+def _listed(marks: Sequence[Marked]) -> str:
+    return ", ".join(ranges([mark.label for mark in marks]))
+
+
+def _so_far(cutting: Cutting) -> str:
+    """How far each cloth that was begun is."""
+    begun = (cloth for cloth in cutting.cloths if cloth.begun)
+    return " ".join(_far(cutting, cloth) for cloth in begun)
+
+
+def _far(cutting: Cutting, cloth: ClothCutting) -> str:
+    kit = f", kit {cloth.kit}" if cutting.kits > 1 else ""
+    total = len(cloth.order.cuts)
+    return f"Of {cloth.order.name}{kit} {cloth.cuts_done} of {total} cuts are made."
