@@ -8,8 +8,8 @@ lay changed part by part), `build` and `builds` (the exact search), `tidy` (the
 same lay in good order); `places`, `rest`, `partition` and
 `ask` (what has its place, and what is free round it), `shuffle` and `around`
 (the search there), `names` (which piece is which), `several` (runs on several
-cloths); `needs`, `bars`, `prices`, `simplex`, `dual` and `bound` (what no lay
-goes below); `slabs` and `cuts` (the cut order); `solve` (all of it), `repair`
+cloths); `needs`, `sums`, `bars`, `prices`, `simplex`, `dual`, `beside`
+and `bound` (what no lay goes below); `slabs` and `cuts` (the cut order); `solve` (all of it), `repair`
 (a lay after a change); `check`, `check_cuts`, `check_places` and `fault` (the
 second opinion, which shares no code with the rest).
 """

@@ -7,20 +7,21 @@ side by side; along, that only so many rows of strips lie one after the other.
 
 Two more steps: things that are short along the cloth may be left out (the rest
 needs its length all the same); and things pushed towards the straightened end
-rest on each other, so that the length used is a sum of lengths along, and the
-bound rises to the next such sum (N. Christofides and C. Whitlock, Oper. Res. 25
-(1977), doi:10.1287/opre.25.1.30) unless segments of free length lie along it.
+rest on each other, so that the bound rises to the next sum of lengths along
+(`core.lay.sums`). Last, the room in which a sale unit less could be cut is asked
+about, with the long things stood side by side (`core.lay.beside`).
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from math import ceil
 
+from core.lay.beside import too_small
 from core.lay.dual import best_prices
-from core.lay.needs import Needs, across_view, turned_view
-from core.lay.prices import least_at, least_by_prices, too_much
+from core.lay.needs import Needs, across_view
+from core.lay.prices import least_at, least_by_prices
+from core.lay.sums import least_sum, settled
 from core.lay.ticks import Task
 
 # With more different lengths along than this, leaving out the short ones costs too much time.
@@ -37,9 +38,9 @@ def least_along(task: Task, known: int) -> Fraction:
     bound = Fraction(0)
     if not known:
         return bound
-    for needs in _parts(across_view(task, known)):
+    for needs in _parts(settled(across_view(task, known))):
         least = max(least_by_prices(needs, task.width, known), Fraction(_longest(task, needs)))
-        bound = max(bound, _resting(task, needs, least, known))
+        bound = max(bound, least_sum(needs, least, known))
     if bound >= known:
         return Fraction(known)
     return max(bound, _not_within(task, bound, known))
@@ -47,18 +48,14 @@ def least_along(task: Task, known: int) -> Fraction:
 
 def raised(task: Task, bound: Fraction, known: int, rounds: int = ROUNDS) -> Fraction:
     """`bound` with the best prices that so many rounds of search find: slower, and stronger."""
-    needs = across_view(task, known)
+    needs = settled(across_view(task, known))
     prices = best_prices(needs, task.width, known, rounds)
     least = least_at(needs, prices, task.width, known)
-    bound = max(bound, _resting(task, needs, least, known))
+    bound = max(bound, least_sum(needs, least, known))
     if bound >= known:
         return Fraction(known)
-    room = task.room_in(task.bought(known) - task.cloth.sale_unit)
-    if room < bound:
-        return bound
-    turned = turned_view(task, room)
-    prices = best_prices(turned, room, task.width, rounds)
-    if least_at(turned, prices, room, task.width) <= task.width:
+    room = _less(task, known)
+    if room < bound or not too_small(task, room, rounds):
         return bound
     return above(task, room, known)
 
@@ -67,7 +64,7 @@ def above(task: Task, room: int, known: int) -> Fraction:
     """The least length that a lay can have which does not fit `room`."""
     if task.free_lengthwise:
         return Fraction(room)
-    return _resting(task, across_view(task, known), Fraction(room + 1), known)
+    return least_sum(across_view(task, known), Fraction(room + 1), known)
 
 
 def _parts(needs: Needs) -> Iterator[Needs]:
@@ -81,10 +78,16 @@ def _parts(needs: Needs) -> Iterator[Needs]:
 
 def _not_within(task: Task, bound: Fraction, known: int) -> Fraction:
     """The bound that bars along the cloth give, asked for the next length that buys less."""
-    room = task.room_in(task.bought(known) - task.cloth.sale_unit)
-    if room < bound or not too_much(turned_view(task, room), room, task.width):
+    room = _less(task, known)
+    if room < bound or not too_small(task, room):
         return bound
     return above(task, room, known)
+
+
+def _less(task: Task, known: int) -> int:
+    """The room to ask about: that of a sale unit less, and more where any length may come up."""
+    room = task.room_in(task.bought(known) - task.cloth.sale_unit)
+    return min(known, room + task.free_lengthwise)
 
 
 def _longest(task: Task, needs: Needs) -> int:
@@ -99,28 +102,3 @@ def _longest(task: Task, needs: Needs) -> int:
 
 def _on_hand(task: Task, across: int, along: int) -> bool:
     return any(across <= board.across and along <= board.along for board in task.boards)
-
-
-def _resting(task: Task, needs: Needs, bound: Fraction, known: int) -> Fraction:
-    """The least sum of lengths along that is not below `bound`."""
-    if needs.free_along:
-        return bound
-    sums = 1
-    whole = (1 << (known + 1)) - 1
-    for along, copies in needs.sums_along(known):
-        sums = _add(sums, along, copies, whole)
-    above = sums >> ceil(bound)
-    if not above:
-        return Fraction(known)
-    return Fraction(ceil(bound) + (above & -above).bit_length() - 1)
-
-
-def _add(sums: int, along: int, copies: int, whole: int) -> int:
-    """The set of sums (a bit for each) with up to `copies` times `along` added."""
-    step = 1
-    while copies:
-        step = min(step, copies)
-        sums |= (sums << (along * step)) & whole
-        copies -= step
-        step *= 2
-    return sums

@@ -52,7 +52,7 @@ class _Programme:
 
     def __init__(self, needs: Needs, width: int, along: int) -> None:
         self.needs = needs
-        self.sheets = [*needs.boards, (width, along)]
+        self.sheets = [*((hold.across, hold.longest) for hold in needs.boards), (width, along)]
         self.bolt = len(needs.boards)
         self.rows: dict[Row, float] = {}
         self.entries = [list(self._entries(*sheet)) for sheet in self.sheets]
@@ -96,8 +96,8 @@ class _Programme:
                 self.rows["net", number] = float(run.demand * run.strip * run.copies)
                 self.rows["rows", number] = float(run.rows * run.strip * run.copies)
                 self.rows["places", number] = float(run.places * run.strip * run.copies)
-        for number, (_, along) in enumerate(self.needs.boards):
-            self.rows["board", number] = -float(along)
+        for number, hold in enumerate(self.needs.boards):
+            self.rows["board", number] = -float(hold.along)
 
     def _either(self, own: Row, ways: list[tuple[Row, float]], copies: float) -> None:
         if len(ways) == 1:

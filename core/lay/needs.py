@@ -6,6 +6,7 @@ lies lengthwise. The same bars then limit the rows that lie one after the other.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from typing import NamedTuple
 
@@ -13,6 +14,18 @@ from core.lay.shares import divided, fewest_places
 from core.lay.ticks import Task
 
 Shape = tuple[int, int]  # across, along
+
+
+class Hold(NamedTuple):
+    """Cloth beside the bolt on which something may lie, nothing longer than `longest`."""
+
+    across: int
+    along: int
+    longest: int
+
+    def takes(self, shape: Shape) -> bool:
+        """Whether something of that size fits."""
+        return shape[0] <= self.across and shape[1] <= self.longest
 
 
 class Rectangles(NamedTuple):
@@ -30,7 +43,7 @@ class Lengths(NamedTuple):
     segment longer than `alone` as a whole row, beside which no other segment
     has room, Σ ≥ `rows`. Of `per_row` places in a row, such a segment takes all
     and any other at least one: together at least `places`. `shortest` is the
-    length of the shortest segment of any run.
+    length of the shortest segment of any run. None has use for more than `segments`.
     """
 
     strip: int
@@ -45,17 +58,18 @@ class Lengths(NamedTuple):
     widest: int
     needs: int
     least: int
+    segments: int
     crosswise: bool
     lengthwise: bool
     copies: int
 
 
 class Needs(NamedTuple):
-    """Everything to be cut, and the pieces on hand (across, along) that can hold some of it."""
+    """Everything to be cut, and the pieces on hand that can hold some of it."""
 
     rectangles: tuple[Rectangles, ...]
     lengths: tuple[Lengths, ...]
-    boards: tuple[Shape, ...]
+    boards: tuple[Hold, ...]
 
     @property
     def free_along(self) -> bool:
@@ -89,15 +103,18 @@ class Needs(NamedTuple):
             for _, along in things.shapes:
                 yield along, things.copies
         for run in self.lengths:
-            yield run.strip, most // run.strip
+            yield run.strip, run.copies * run.segments
 
 
 def across_view(task: Task, room: int) -> Needs:
     """The needs of a task whose bolt is `room` long."""
+    copies: Counter[tuple[Shape, ...]] = Counter()
+    for size in task.sizes:
+        copies[ways_that_fit(task, size.shapes, room)] += size.copies
     return Needs(
-        tuple(Rectangles(_that_fit(task, size.shapes, room), size.copies) for size in task.sizes),
+        tuple(Rectangles(*things) for things in copies.items()),
         tuple(_lengths(task, room)),
-        tuple((board.across, board.along) for board in task.boards),
+        tuple(Hold(board.across, board.along, board.along) for board in task.boards),
     )
 
 
@@ -120,11 +137,11 @@ def turned_view(task: Task, room: int) -> Needs:
             )
             for run in needs.lengths
         ),
-        tuple((along, across) for across, along in needs.boards),
+        tuple(Hold(board.along, board.across, board.across) for board in task.boards),
     )
 
 
-def _that_fit(task: Task, shapes: tuple[Shape, ...], room: int) -> tuple[Shape, ...]:
+def ways_that_fit(task: Task, shapes: tuple[Shape, ...], room: int) -> tuple[Shape, ...]:
     """The ways that fit some sheet; all of them if none does."""
     sheets = [(task.width, room), *((board.across, board.along) for board in task.boards)]
     fitting = tuple(
@@ -162,6 +179,7 @@ def _lengths(task: Task, room: int) -> Iterator[Lengths]:
             widest=widest,
             needs=strip.needs,
             least=strip.least,
+            segments=max(1, -(-strip.demand // (strip.joined - strip.loss))),
             crosswise=strip.crosswise,
             lengthwise=strip.lengthwise,
             copies=strip.copies,

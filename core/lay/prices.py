@@ -49,7 +49,7 @@ class Prices(NamedTuple):
 def least_by_prices(needs: Needs, width: int, known: int) -> Fraction:
     """The length along of a sheet `width` wide that the needs take, whatever the lay."""
     return max(
-        (least_at(needs, prices, width, known) for prices in _price_lists(needs, width)),
+        (least_at(needs, prices, width, known) for prices in price_lists(needs, width)),
         default=Fraction(0),
     )
 
@@ -63,10 +63,10 @@ def least_at(needs: Needs, prices: Prices, width: int, along: int) -> Fraction:
     """The length that the needs take by these prices, with no single thing above `along`."""
     worth = sum(_worth(things, prices) * things.copies for things in needs.rectangles)
     worth += sum(_run_worth(run, prices) * run.copies for run in needs.lengths)
-    for across, length in needs.boards:
+    for across, length, longest in needs.boards:
         if worth <= 0:
             return Fraction(0)
-        worth -= length * _dearest(needs, prices, across, length)
+        worth -= length * _dearest(needs, prices, across, longest)
     if worth <= 0:
         return Fraction(0)
     dearest = _dearest(needs, prices, width, along)
@@ -138,7 +138,7 @@ def _as_items(run: Lengths, prices: Prices, width: int, along: int) -> Iterator[
         yield Across(run.strip, -(-worth // longest), width // run.strip)
 
 
-def _price_lists(needs: Needs, width: int) -> Iterator[Prices]:
+def price_lists(needs: Needs, width: int) -> Iterator[Prices]:
     """Price lists worth trying."""
     shapes: list[Shape] = [shape for things in needs.rectangles for shape in things.shapes]
     rates = _rates(needs)
