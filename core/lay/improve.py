@@ -22,7 +22,7 @@ from core.lay.bound import above, least_along, raised
 from core.lay.builds import can_build, within
 from core.lay.plain import plain_lay, stages_of
 from core.lay.pursue import Pursuit
-from core.lay.rows import can_fill_rows, fill_rows, one_dimensional
+from core.lay.rows import can_fill_rows, fewer_rows, fill_rows, one_dimensional
 from core.lay.start import Packing, Rules, pack
 from core.lay.stop import Stop
 from core.lay.ticks import Laid, Task
@@ -48,6 +48,8 @@ BY_ROWS = 4
 FEWEST_CHANGES, MOST_CHANGES, CHANGES_GROW = 10, 200, 16
 # Joins of builds for each try that was made.
 EFFORT = 500
+# Rows that are completed, of pieces of one length, at a time.
+MOST_COMPLETED = 60_000
 
 
 class Found(NamedTuple):
@@ -87,7 +89,7 @@ def improve(
 ) -> Found:
     """The best lay found for one cloth until `stop`; always at least one is tried."""
     search = _Search(task, rng, on_better)
-    milestone, flat = search.early, one_dimensional(task)
+    milestone, flat = search.early, search.flat
     if task.stages is not None:
         search.consider(plain_lay(task))
     for number, (order, rules) in enumerate(tries(task, rng, lambda: search.way)):
@@ -119,6 +121,7 @@ class _Search:
         self.fewest_joins = _fewest_joins(task)
         # With many sizes, bounds and proofs take longer than many tries.
         self.early = EARLY if len(task.sizes) <= FEW_SIZES else LATE
+        self.flat = one_dimensional(task)
         self.unbound, self.next_bound = False, 0 if self.early == EARLY else READY
         self.fruitless = self.ties = 0
         self.way: Way | None = None
@@ -153,6 +156,10 @@ class _Search:
         if tried >= (READY if self.early == EARLY else 16 * LATE):
             self._raise(raised(self.task, self.bound, self.best.used))
         effort = EFFORT * tried
+        if self.flat:
+            most = min(effort, MOST_COMPLETED)
+            if fewer := fewer_rows(self.task, self.best.used, most, stop):
+                self._take(fewer)
         while can_build(self.task) and not self.proved:
             room = min(self.task.room_in(self.task.bought(self.bound)), self.best.used - 1)
             verdict = within(self.task, room, effort, stop)
@@ -165,7 +172,8 @@ class _Search:
 
     def attempt(self, order: Order, rules: Rules, rng: Random) -> None:
         self.fruitless += 1
-        packing = pack(self.task, order, rules, self._room(rules, rng), partial=not self.complete)
+        room = self._room(rules, rng)
+        packing = pack(self.task, order, rules, room, partial=not self.complete)
         if packing is not None and self.consider(packing):
             self.way = order, rules
 
@@ -234,7 +242,7 @@ class _Search:
         """The bolt that the next try may use."""
         if not self.task.cloth.buy_more:
             return 0
-        if self.best is None or self.best_score is None or self.best.missing:
+        if self.best is None or self.best_score is None or self.best.missing or rules.plenty:
             return self.task.plenty
         used, bought = self.best.used, self.best_score[1]
         least = ceil(self.bound)

@@ -8,10 +8,17 @@ one-dimensional bin-packing problem", 1999; from memory), for rows of cloth.
 
 from __future__ import annotations
 
+from collections import defaultdict
+from collections.abc import Callable
+from itertools import accumulate
 from random import Random
 
+from core.lay.completion import in_rows
 from core.lay.start import Packing
 from core.lay.ticks import Laid, Task
+
+# More rows than this are filled one after the other only.
+MOST_ROWS = 300
 
 
 def can_fill_rows(task: Task) -> bool:
@@ -47,6 +54,29 @@ def fill_rows(task: Task, rng: Random) -> Packing:
             x += across
         y += _shape(task, first)[1]
     return Packing(tuple(laid), y, ())
+
+
+def fewer_rows(task: Task, used: int, effort: int, stop: Callable[[], bool]) -> Packing | None:
+    """Equally long pieces in a row less than `used` holds, or None; see `core.lay.completion`."""
+    [along] = {along for size in task.sizes for _, along in size.shapes}
+    rows = used // along - 1
+    if not 0 < rows <= MOST_ROWS:
+        return None
+    widths = [size.across for size in task.sizes for _ in range(size.copies)]
+    found = in_rows(widths, task.width, rows, effort, stop)
+    return None if found is None else _packed(task, found, along)
+
+
+def _packed(task: Task, rows: list[tuple[int, ...]], along: int) -> Packing:
+    items: defaultdict[int, list[int]] = defaultdict(list)
+    for item, size in enumerate(task.sizes):
+        items[size.across] += [item] * size.copies
+    laid = [
+        Laid(items[across].pop(), 0, task.bolt, x, place * along, across, along, False)
+        for place, row in enumerate(rows)
+        for across, x in zip(row, accumulate(row, initial=0), strict=False)
+    ]
+    return Packing(tuple(laid), len(rows) * along, ())
 
 
 def _beside(

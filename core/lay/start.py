@@ -39,6 +39,8 @@ SPLITS: tuple[Split, ...] = (
     lambda w, h, a, b: w - a > h - b,
     lambda w, h, a, b: False,
     lambda w, h, a, b: w * (h - b) < (w - a) * h,
+    lambda w, h, a, b: w < h,
+    lambda w, h, a, b: w - a < h - b,
 )
 
 
@@ -50,7 +52,8 @@ class Rules(NamedTuple):
     run takes the widest free rectangle first, not the narrowest. `thrifty`: a
     run takes what is left beside other things before it opens a new row.
     `hand_first`: cloth on hand is used up before the bolt. `shares`: a crosswise
-    run is divided into whole rows and short segments that share rows.
+    run is divided into whole rows and short segments that share rows. `plenty`: the
+    bolt is as long as all could need, whatever there is to beat.
     """
 
     fit: int = 0
@@ -61,6 +64,7 @@ class Rules(NamedTuple):
     thrifty: bool = True
     hand_first: bool = True
     shares: bool = False
+    plenty: bool = False
 
 
 class Packing(NamedTuple):

@@ -21,6 +21,11 @@ PIECES_FIRST = (
     (1, Rules(3, 2)),
     (3, Rules(1, 5)),
     (1, Rules(4, 1, 1, bolt_last=False)),
+    (0, Rules(0, 6, 3, bolt_last=False, plenty=True)),
+    (0, Rules(0, 7, 3, bolt_last=False, plenty=True)),
+    (3, Rules(0, 7, 3, bolt_last=False, plenty=True)),
+    (5, Rules(0, 7, 3, bolt_last=False, plenty=True)),
+    (3, Rules(0, 5, 3, bolt_last=False, plenty=True)),
     (1, Rules(0, 0)),
     (3, Rules(0, 1, bolt_last=False)),
     (2, Rules(4, 3, bolt_last=False)),
@@ -105,6 +110,7 @@ def _orders(task: Task) -> Iterator[Order]:
         lambda item: (-boxes[item][0], -boxes[item][1]),
         lambda item: -max(boxes[item]),
         lambda item: -sum(boxes[item]),
+        lambda item: -min(boxes[item]),
     ):
         pieces = tuple(sorted(sizes, key=key))
         yield pieces + runs

@@ -43,7 +43,7 @@ def test_a_group_ends_where_two_would_fit_one_behind_the_other() -> None:
 def test_what_lies_beside_long_borders_is_only_as_wide_as_they_leave() -> None:
     # 12 borders side by side leave 12 in: no strip of 18 in. The binding needs 8 rows behind them.
     borders = (Piece("border", "plum", F(5, 2), F(86), 12),)
-    task = _task(borders, (_binding(F(320)),))
+    task = _task(borders, (_binding(320),))
     behind = 86 * IN + 8 * 9
     assert too_small(task, behind - 1)
     assert not too_small(task, behind)
@@ -73,5 +73,5 @@ def _task(pieces: tuple[Piece, ...], runs: tuple[Run, ...]) -> Task:
     return task_of(PLUM, pieces, runs)
 
 
-def _binding(needs: Fraction = F(200)) -> Run:
-    return Run("binding", "plum", F(9, 4), needs, F(9, 4), F(18))
+def _binding(needs: int = 200) -> Run:
+    return Run("binding", "plum", F(9, 4), F(needs), F(9, 4), F(18))
