@@ -27,6 +27,8 @@ from core.finish.sleeve import SleevePlan
 from core.from_backing import FromBacking, from_backing
 from core.lay.lay import ClothLay, Lay, Placement, Sheet
 from core.lay.problem import Run
+from core.lay.repair import QUICK
+from core.lay.stop import Stop
 from core.lengths import Inches, sale_text
 from core.notices import Notice, notices
 from core.otherwise import Otherwise, otherwise
@@ -38,6 +40,7 @@ from core.steps import CutStep, steps_for
 from core.ways import Chosen, choose, for_one_lay
 
 DRAFT_TRIES = 9  # of each lay: with the first proof, and before the long search begins
+DRAFT_REPAIR = Stop(1)  # what does not stay as it lay is laid again once
 # I and O are left out: they read as 1 and 0.
 _LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"
 
@@ -165,7 +168,7 @@ def _make(project: Project, previous: Plan | None, draft: bool) -> Plan:
     chosen = choose(project, DRAFT_TRIES if draft else None)
     if previous is not None:
         before = Lay(tuple(fabric.lay for fabric in previous.fabrics))
-        chosen = steadied(project, chosen, before)
+        chosen = steadied(project, chosen, before, DRAFT_REPAIR if draft else QUICK)
     parts = _parts(chosen)
     batting = project.batting
     width, length = chosen.sizes.finished

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from struct import Struct
 from typing import Protocol, TypeAlias
 
+from core.plan import Plan
 from core.quilt import Project
 
 _HEAD = Struct("!I")
@@ -29,10 +30,14 @@ Job: TypeAlias = Project | Question
 
 @dataclass(frozen=True, slots=True)
 class Ask:
-    """Plan this project, or answer this question; a later ask makes it void."""
+    """Plan this project, or answer this question; a later ask makes it void.
+
+    A plan is made as like the `previous` one as costs nothing.
+    """
 
     number: int
     job: Job
+    previous: Plan | None = None
 
 
 @dataclass(frozen=True, slots=True)

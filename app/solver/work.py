@@ -28,10 +28,10 @@ class _GivenUp(BaseException):
     """The ask being planned is void. Not an `Exception`, so that nothing takes it for a fault."""
 
 
-def result_of(job: Job, *, draft: bool = False) -> object:
+def result_of(job: Job, previous: Plan | None = None, *, draft: bool = False) -> object:
     """The plan or answer, or why there is none; a fault is told on standard error as well."""
     try:
-        return make_plan(job, draft=draft) if isinstance(job, Project) else job.answer()
+        return make_plan(job, previous, draft=draft) if isinstance(job, Project) else job.answer()
     except Refusal as refusal:
         return refusal
     except Exception as error:
@@ -39,9 +39,9 @@ def result_of(job: Job, *, draft: bool = False) -> object:
         return Fault(f"{type(error).__name__}: {error}")
 
 
-def draft_of(job: Job) -> Plan | None:
+def draft_of(job: Job, previous: Plan | None = None) -> Plan | None:
     """A plan made in a moment; None where there is none, and the answer will say why."""
-    drafted = result_of(job, draft=True) if isinstance(job, Project) else None
+    drafted = result_of(job, previous, draft=True) if isinstance(job, Project) else None
     return drafted if isinstance(drafted, Plan) else None
 
 
@@ -69,10 +69,10 @@ class Solver:
                 return  # the window has gone
 
     def _answer(self, ask: Ask) -> None:
-        draft = self._worked(draft_of, ask.job)
+        draft = self._worked(draft_of, ask)
         if draft is not None:
             self._write(packed(Answer(ask.number, draft, draft=True)))
-        self._write(packed(Answer(ask.number, self._worked(result_of, ask.job))))
+        self._write(packed(Answer(ask.number, self._worked(result_of, ask))))
 
     def _listen(self) -> None:
         unpacker = Unpacker()
@@ -96,12 +96,12 @@ class Solver:
             ask, self._wanted = self._wanted, None
             return ask
 
-    def _worked(self, work: Callable[[Job], object], job: Job) -> object:
+    def _worked(self, work: Callable[[Job, Plan | None], object], ask: Ask) -> object:
         """What comes of work. Raises `_GivenUp` if a newer ask comes before it is done."""
         try:
             self._planning = True
             self._interrupted()  # for news that came just before
-            return work(job)
+            return work(ask.job, ask.previous)
         finally:
             self._planning = False
 

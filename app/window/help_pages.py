@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayo
 
 from app.cautions import CAUTIONS
 from app.version import version_text
+from app.window.by_hand.cloth_menu import HAND_KEYS
 from app.window.furniture import open_at
 from app.window.words import ABOUT, WORDS
 
@@ -52,6 +53,7 @@ def keys(parent: QWidget, shortcuts: Iterable[tuple[str, str]]) -> HelpPage:
         ("Pictures: show everything", "0"),
         ("Pictures: the nearest piece", "arrow keys; Home and End for the first and the last"),
         ("Pictures: move about", "page keys, or drag with Space or the middle button"),
+        *HAND_KEYS,
         ("Cutting table: the cut is made", "Space"),
         ("Cutting table: a mistake, one cut back", "Backspace"),
         ("Cutting table: a cut went wrong", "W"),

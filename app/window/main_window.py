@@ -16,6 +16,7 @@ from app.window.answer_panel import AnswerPanel
 from app.window.appearance import Appearance
 from app.window.asker import Asker, Dialogs
 from app.window.autosave import Autosave
+from app.window.by_hand.hand import Hand
 from app.window.centre import Centre
 from app.window.column_scroll import ColumnScroll
 from app.window.cutting.open_table import open_table
@@ -72,6 +73,7 @@ class MainWindow(QMainWindow):
         self.planning = QLabel("Planning…")
         self.finished = QLabel()
         self._lay_out()
+        self.hand = Hand(self)
         self.menus = Menus(self)
         self._connect()
         self._changed()
@@ -119,9 +121,10 @@ class MainWindow(QMainWindow):
         self.statusBar().showMessage(sentence, TOLD_MS)
 
     def _changed(self) -> None:
-        self.planner.ask(self.document.project)
+        project = self.document.project
+        self.planner.ask(project, self.hand.previous(project))
         self._show_photos()
-        self.centre.show_project(self.document.project)
+        self.centre.show_project(project)
         self._retitle()
 
     def _show_photos(self) -> None:
@@ -142,6 +145,7 @@ class MainWindow(QMainWindow):
     def _planned(self, plan: Plan) -> None:
         """A new plan: every view shows it."""
         self.plan = plan
+        self.hand.keep(plan)
         self.centre.banner.tell("")
         self.parts.clear_refusal()
         self.parts.show_plan(plan)

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QWidget
 from app.packet.paper import Paper
 from app.window import help_pages
 from app.window.appearance import TEXT_SIZES, Colours, Look
+from app.window.by_hand import cloth_menu
 from app.window.export import Kind
 from app.window.sizes import KEY, SizesDialog, remembered_sizes
 from core.lengths import Units
@@ -55,6 +56,7 @@ class Menus:
         self._file()
         self._edit()
         self._parts()
+        self._cloth()
         self._view()
         self._help()
         self._tools()
@@ -188,6 +190,15 @@ class Menus:
             self._action(menu, words, _bound(parts.add, key))
         menu.addSeparator()
         menu.addActions(list(parts.part_actions.values()))
+
+    def _cloth(self) -> None:
+        hand = self._window.hand
+        self._listed += cloth_menu.fill(self._bar.addMenu("&Cloth"), hand)
+        hand.canvas.menu_asked.connect(
+            lambda key, path, at: cloth_menu.show_menu(
+                hand, self._window.document.project, key, path, at
+            )
+        )
 
     def _view(self) -> None:
         centre = self._window.centre

@@ -15,6 +15,7 @@ from PySide6.QtCore import QObject, QProcess, QTimer, Signal
 
 import app
 from app.solver.talk import Answer, Ask, Fault, Job, Unpacker, packed
+from core.plan import Plan
 from core.refusal import Refusal
 
 SLOW_MS = 300  # a plan that takes longer is announced
@@ -42,6 +43,7 @@ class Planner(QObject):
         super().__init__()
         self._number = 0
         self._wanted: Job | None = None
+        self._previous: Plan | None = None
         self._draft: object = None
         self._deaths = 0
         self._unpacker = Unpacker()
@@ -62,10 +64,13 @@ class Planner(QObject):
         self._unpacker = Unpacker()
         self._solver.start()
 
-    def ask(self, job: Job) -> None:
-        """Plan a project, or answer a question; whatever was asked before is void."""
+    def ask(self, job: Job, previous: Plan | None = None) -> None:
+        """Plan a project, or answer a question; whatever was asked before is void.
+
+        A plan is made as like the `previous` one as costs nothing, so that pictures keep still.
+        """
         self._number += 1
-        self._wanted, self._draft = job, None
+        self._wanted, self._previous, self._draft = job, previous, None
         self._late.start()
         self._send()
 
@@ -93,7 +98,7 @@ class Planner(QObject):
         if self._solver.state() is QProcess.ProcessState.NotRunning:
             self.start()
         if self._wanted is not None and self._solver.isWritable():
-            self._solver.write(packed(Ask(self._number, self._wanted)))
+            self._solver.write(packed(Ask(self._number, self._wanted, self._previous)))
 
     def _read(self) -> None:
         data = self._solver.readAllStandardOutput().data()

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from app.window.answer_rows import proof
+from app.window.by_hand.gesture import Lane
+from app.window.by_hand.hand_canvas import HandCanvas
 from app.window.canvas import Canvas, Fit
 from app.window.drawing_item import DrawingItem
-from core.by_hand.sheets import sheets_of
+from core.by_hand.sheets import all_sheets_of, sheets_of
 from core.drawing.back import draw_back
 from core.drawing.bias_plan import bias_drawings
-from core.drawing.cloth import draw_sheet
+from core.drawing.cloth import draw_sheet, frame_of
 from core.drawing.edge_map import draw_edge_map
 from core.drawing.edge_section import draw_edge_section
 from core.drawing.enlarging import enlarged
@@ -24,40 +26,43 @@ SECTION_ENLARGED = 16.0  # times: beside bias cloth of half a yard
 GAP = 2.0  # inches of table between two cloths, beside the room that each keeps round itself
 
 
-class YardageView(Canvas):
+class YardageView(HandCanvas):
     """One lane a fabric, all to one scale: pieces on hand first, then the bolt."""
 
     def __init__(self) -> None:
         super().__init__("Yardage", Fit.WIDTH, NOTHING)
 
-    def show_plan(self, plan: Plan) -> None:
+    def draw(self, plan: Plan) -> None:
         """Draw the plan's cloths."""
-        items: list[DrawingItem] = []
+        lanes: list[Lane] = []
         top = 0.0
         for place in range(len(plan.fabrics)):
-            lane = self._lane(plan, place)
-            left, above = 0.0, max((item.above for item in lane), default=0.0)
-            for item in lane:
-                item.setPos(left, top + above)
-                left += item.boundingRect().width() + GAP
-            top += max((above + item.picture.drawing.height + GAP for item in lane), default=0.0)
-            items += lane
-        self.show_items(items)
+            own = self._lanes(plan, place)
+            left, above = 0.0, max((lane.item.above for lane in own), default=0.0)
+            for lane in own:
+                lane.item.setPos(left, top + above)
+                left += lane.item.boundingRect().width() + GAP
+            heights = (above + lane.item.picture.drawing.height + GAP for lane in own)
+            top += max(heights, default=0.0)
+            lanes += own
+        self.lanes = lanes
+        self.show_items([lane.item for lane in lanes])
 
-    def _lane(self, plan: Plan, place: int) -> list[DrawingItem]:
+    def _lanes(self, plan: Plan, place: int) -> list[Lane]:
         """The cloths of one fabric."""
         fabric_plan = plan.fabrics[place]
-        items: list[DrawingItem] = []
-        for sheet in sheets_of(fabric_plan):
+        lanes: list[Lane] = []
+        for sheet in all_sheets_of(fabric_plan):
             drawing = draw_sheet(plan, place, sheet, Heading.RIGHT)
             title = typeset(f"{drawing.title}{_to_buy(fabric_plan, sheet)}")
-            items.append(DrawingItem(drawing, title, self.theme))
-        return items
+            item = DrawingItem(drawing, title, self.theme)
+            lanes.append(Lane(item, place, sheet, frame_of(fabric_plan, sheet, Heading.RIGHT)))
+        return lanes
 
 
 def _to_buy(fabric_plan: FabricPlan, sheet: Sheet) -> str:
     if sheet != Sheet():
-        return ""
+        return "" if sheet in sheets_of(fabric_plan) else ": not used"
     return f": buy {fabric_plan.buy.sale_text}, {proof(fabric_plan)}"
 
 

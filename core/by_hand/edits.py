@@ -7,27 +7,18 @@ of what is on hand, so that places are told of the project's own list.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 
 from core import edit
-from core.by_hand.holding import Holding, pick_up, to_mark
+from core.by_hand.holding import Holding, pick_up
 from core.by_hand.said import HandFlaw, HandMotif, HandPin, Said, moved_sheet
-from core.by_hand.sheets import rect_of
+from core.by_hand.spot import Spot
 from core.lay.lay import BOLT, Placement, Rect, Sheet
 from core.plan import Plan
 from core.project_file.hand_form import said_document
 from core.quilt import Project
 from core.refusal import Refusal
-
-
-@dataclass(frozen=True, slots=True)
-class Spot:
-    """A rectangle of one cloth of the plan's fabric at `place`."""
-
-    place: int
-    sheet: Sheet
-    rect: Rect
 
 
 def put_down(project: Project, plan: Plan, held: Holding) -> Project:
@@ -88,20 +79,6 @@ def best_lay(project: Project) -> Project:
 def any_pins(project: Project) -> bool:
     """Whether a pin is there to be dropped."""
     return any(fabric.pins for fabric in project.fabrics)
-
-
-def spot(
-    plan: Plan, place: int, sheet: Sheet, start: tuple[float, float], end: tuple[float, float]
-) -> Spot | None:
-    """The rectangle between two places that were pointed at, across and along, on marks.
-
-    None if nothing of it lies on the cloth; of the bolt, what is bought.
-    """
-    units = plan.project.units
-    xs, ys = (sorted(to_mark(one, units) for one in pair) for pair in zip(start, end, strict=True))
-    drawn = Rect(xs[0], ys[0], xs[1] - xs[0], ys[1] - ys[0])
-    seen = drawn.within(rect_of(plan.fabrics[place], sheet))
-    return None if seen is None else Spot(place, sheet, seen)
 
 
 def mark_flaw(project: Project, at: Spot, word: str = "") -> Project:

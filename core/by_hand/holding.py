@@ -13,7 +13,7 @@ from fractions import Fraction
 from typing import Final
 
 from core.by_hand.sheets import hand_sheets, rect_of
-from core.lay.lay import Placement, Rect, Sheet
+from core.lay.lay import BOLT, Placement, Rect, Sheet
 from core.lengths import INCHES_PER_MM, Inches, Rounding, Units, rounded
 from core.plan import FabricPlan, Plan
 
@@ -67,6 +67,11 @@ def mark_of(units: Units) -> Inches:
     return MARK if units is Units.INCHES else MARK_METRIC
 
 
+def usual_marks(units: Units) -> int:
+    """So many marks make a step of half an inch, or of a centimetre."""
+    return 4 if units is Units.INCHES else 5
+
+
 def to_mark(length: float, units: Units) -> Inches:
     """A place that was pointed at, on the nearest mark.
 
@@ -115,12 +120,17 @@ def _others(fabric_plan: FabricPlan, held: Holding) -> Iterator[Rect]:
 def stepped(plan: Plan, holding: Holding, across: int, along: int, marks: int) -> Holding:
     """The piece moved by so many marks one way; it stops at an edge on the way.
 
-    `across` and `along` are −1, 0 or 1. No marks: to the next edge, if there is one.
+    `across` and `along` are −1, 0 or 1. No marks: to the next edge, if there is one. It
+    stays on its cloth, but the bolt goes on behind what is bought.
     """
     rect, (xs, ys) = holding.rect, edges(plan, holding)
     step = mark_of(plan.project.units) * marks
     x = _onward(holding.x, across, step, [p for e in xs for p in (e, e - rect.across)])
     y = _onward(holding.y, along, step, [p for e in ys for p in (e, e - rect.along)])
+    whole = rect_of(plan.fabrics[holding.place], holding.sheet)
+    x = min(x, max(whole.across - rect.across, holding.x if across < 0 else Fraction(0)))
+    if holding.sheet.on != BOLT:
+        y = min(y, max(whole.along - rect.along, holding.y if along < 0 else Fraction(0)))
     return replace(holding, x=x, y=y)
 
 

@@ -15,8 +15,13 @@ def sheets_of(fabric_plan: FabricPlan) -> tuple[Sheet, ...]:
 
 
 def all_sheets_of(fabric_plan: FabricPlan) -> tuple[Sheet, ...]:
-    """The sheets in use, after them the first of each kind on hand that is not."""
+    """The sheets in use, after them the first of each kind on hand that is not.
+
+    Of a fabric that nothing is cut from there are none.
+    """
     used, on_hand = sheets_of(fabric_plan), fabric_plan.fabric.on_hand
+    if not used:
+        return ()
     kinds = (Sheet(f"on_hand[{place}]") for place in range(len(on_hand)))
     left = (sheet for sheet in kinds if all(sheet.on != other.on for other in used))
     return (*used, *left)

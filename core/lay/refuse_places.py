@@ -149,11 +149,11 @@ At = tuple[str, str, Sheet, Rect, str]  # path, cloth, sheet, rectangle, what it
 def _require_apart(pinned: list[At], flaws: list[At]) -> None:
     for one, other in combinations(pinned, 2):
         if _meet(one, other):
-            raise Refusal(other[0], f"this lies over {one[4]}; pin one of them elsewhere")
+            raise Refusal(other[0], f"{other[4]} lies over {one[4]}; pin one of them elsewhere")
     for pin in pinned:
         for flaw in flaws:
             if _meet(pin, flaw):
-                raise Refusal(pin[0], "this lies on a flaw; pin it beside the flaw")
+                raise Refusal(pin[0], f"{pin[4]} lies on a flaw; pin it beside the flaw")
 
 
 def _meet(one: At, other: At) -> bool:

@@ -77,7 +77,7 @@ class PlannerHere(Planner):
         """Plan what is waiting, if anything is, now."""
         self._soon.stop()
         if self._wanted is not None:
-            self._settle(result_of(self._wanted))
+            self._settle(result_of(self._wanted, self._previous))
 
     def _send(self) -> None:
         self._soon.start()

@@ -8,6 +8,9 @@ from random import Random
 from typing import TypeAlias
 
 from core import edit
+from core.by_hand.edits import best_lay, mark_flaw, mark_motif
+from core.by_hand.spot import Spot
+from core.lay.lay import Rect, Sheet
 from core.lengths import Units
 from core.quilt import Project
 
@@ -19,7 +22,7 @@ MOST_ITEMS = 6
 
 def random_change(rng: Random) -> Change:
     """One edit; on some projects it is refused, and on some it changes nothing."""
-    return rng.choice((_length, _name, _choice, _units, _part, _item, _move))(rng)
+    return rng.choice((_length, _name, _choice, _units, _part, _item, _move, _by_hand))(rng)
 
 
 def _put(path: str, value: object) -> Change:
@@ -102,3 +105,28 @@ def _move(rng: Random) -> Change:
         return edit.move(project, f"borders[{place}]", by)
 
     return change
+
+
+def _by_hand(rng: Random) -> Change:
+    """A pin, a flaw or a motif that a hand gives, takes away, or drops with all pins."""
+    at = Rect(*(Fraction(rng.randint(1, 80), 4) for _ in range(4)))
+    sheet = rng.choice((Sheet(), Sheet("on_hand[0]"), Sheet("on_hand[1]", 2)))
+    spot = Spot(0, sheet, at)
+    name = rng.choice(("border 1 side", "binding", "label"))
+    pin = {"name": name, "copy": rng.randint(1, 3), "on": sheet.on, "x": f"{at.x} in", "y": "0"}
+
+    def taken(project: Project) -> Project:
+        path = "fabrics[0].flaws"
+        flawed = project.fabrics and project.fabrics[0].flaws
+        return edit.remove(project, f"{path}[0]") if flawed else project
+
+    word, holder = rng.choice(("", "stain")), rng.choice((None, "label"))
+    return rng.choice(
+        (
+            _put("fabrics[1].pins", [pin]),
+            best_lay,
+            taken,
+            lambda project: mark_flaw(project, spot, word),
+            lambda project: mark_motif(project, spot, holder),
+        )
+    )

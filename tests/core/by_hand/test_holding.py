@@ -16,6 +16,15 @@ from core.by_hand.holding import (
     stepped,
     turned,
 )
+from core.by_hand.spot import (
+    Spot,
+    drawn,
+    first_spot,
+    next_cloth,
+    said_of_spot,
+    spot_moved,
+    spot_sized,
+)
 from core.by_hand.verdict import Verdict, verdict
 from core.edit import put
 from core.lay.lay import Placement, Rect, Sheet
@@ -144,9 +153,7 @@ def test_a_piece_on_hand_ends(plan: Plan) -> None:
 
 
 def test_a_flaw_and_a_pin_are_in_the_way(project: Project, plan: Plan) -> None:
-    flawed = edits.mark_flaw(
-        project, edits.Spot(NIGHT, BOLT, Rect(F(33), F(5), F(2), F(2))), "hole"
-    )
+    flawed = edits.mark_flaw(project, Spot(NIGHT, BOLT, Rect(F(33), F(5), F(2), F(2))), "hole")
     pinned = edits.pin_or_unpin(flawed, plan, "B2")
     now = make_plan(pinned, plan)
     assert said(now, at(taken(now, "B1"), 32)).words == "on a flaw (hole)"
@@ -178,7 +185,7 @@ def test_pins_that_no_edge_to_edge_cut_frees_are_told(project: Project) -> None:
 
 def test_a_motif_stays_in_its_piece(project: Project) -> None:
     label = Rect(F(30), F(140), F(2), F(2))
-    marked = edits.mark_motif(project, edits.Spot(TIDE, BOLT, label))
+    marked = edits.mark_motif(project, Spot(TIDE, BOLT, label))
     plan = make_plan(marked, draft=True)
     given = edits.give_motif(marked, plan, "fabrics[2].motifs[0]", "J")
     now = make_plan(given, plan)
@@ -244,14 +251,14 @@ def test_pins_come_and_go_and_the_best_lay_has_none(project: Project, plan: Plan
 def test_a_rectangle_is_drawn_on_marks_and_ends_with_the_cloth(
     project: Project, plan: Plan
 ) -> None:
-    drawn = edits.spot(plan, NIGHT, BOLT, (40.02, 5.0), (50.0, 2.9))
-    assert drawn == edits.Spot(NIGHT, BOLT, Rect(F(40), F(23, 8), F(2), F(17, 8)))
-    assert edits.spot(plan, NIGHT, BOLT, (43.0, 5.0), (50.0, 9.0)) is None
-    assert edits.spot(plan, NIGHT, BOLT, (3.0, 5.0), (3.01, 9.0)) is None
+    spot = drawn(plan, NIGHT, BOLT, (40.02, 5.0), (50.0, 2.9))
+    assert spot == Spot(NIGHT, BOLT, Rect(F(40), F(23, 8), F(2), F(17, 8)))
+    assert drawn(plan, NIGHT, BOLT, (43.0, 5.0), (50.0, 9.0)) is None
+    assert drawn(plan, NIGHT, BOLT, (3.0, 5.0), (3.01, 9.0)) is None
 
 
 def test_what_is_marked_is_found_where_it_lies(project: Project) -> None:
-    spot = edits.Spot(NIGHT, BOLT, Rect(F(33), F(5), F(2), F(2)))
+    spot = Spot(NIGHT, BOLT, Rect(F(33), F(5), F(2), F(2)))
     both = edits.mark_motif(edits.mark_flaw(project, spot), replace(spot, rect=Rect(*[F(1)] * 4)))
     plan = make_plan(both, draft=True)
     assert edits.said_at(plan, NIGHT, BOLT, (34.0, 6.0)) == "fabrics[0].flaws[0]"
@@ -270,3 +277,19 @@ def test_of_kits_cut_one_by_one_a_pin_names_the_projects_own_piece(project: Proj
     pinned = edits.put_down(kits, plan, held)
     assert pinned.fabrics[LAMP].pins[0].sheet == Sheet("on_hand[1]")
     assert placed(make_plan(pinned, draft=True), "D1") == held.taken
+
+
+def test_a_spot_is_moved_and_sized_by_keys_and_stays_on_its_cloth(plan: Plan) -> None:
+    spot = first_spot(plan, LAMP, HAND)
+    assert spot.rect == Rect(F(0), F(0), F(1), F(1))
+    moved = spot_moved(plan, spot, 1, 1, 8)
+    assert moved.rect == Rect(F(1), F(1), F(1), F(1))
+    assert spot_moved(plan, moved, 0, 1, 800).rect.end == 9
+    assert spot_moved(plan, moved, -1, -1, 800).rect == spot.rect
+    assert spot_sized(plan, moved, 1, -1).rect == Rect(F(1), F(1), F(3, 2), F(1, 2))
+    assert spot_sized(plan, spot_sized(plan, moved, 0, -1), 0, -1).rect.along == F(1, 2)
+    assert next_cloth(plan, spot) == first_spot(plan, LAMP, BOLT)
+    assert next_cloth(plan, first_spot(plan, TIDE, BOLT)).place == NIGHT
+    assert said_of_spot(plan, moved) == (
+        "1 × 1 in on lamp gold, 1 in from the near edge, 1 in from the straight end"
+    )

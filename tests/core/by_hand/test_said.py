@@ -58,7 +58,6 @@ def words(plan: Plan, fabric: int, sheet: Sheet = Sheet()) -> list[str]:  # noqa
 
 
 def test_what_is_said_is_written_and_read_back(project: Project) -> None:
-    assert dumps(project) == PATH.read_text("utf-8")
     assert loads(dumps(project)) == project
     metric = replace(project, units=Units.CENTIMETRES)
     assert loads(dumps(metric)) == metric
@@ -138,7 +137,7 @@ def test_what_cannot_be_laid_is_refused_at_its_place(
 
 def test_a_pin_on_a_flaw_is_refused_in_the_projects_units(project: Project) -> None:
     flawed = put(pinned(project, pin()), "fabrics[0].flaws", [{**FLAW, "x": "2"}])
-    with pytest.raises(Refusal, match=r"fabrics\[0\]\.pins\[0\]: this lies on a flaw"):
+    with pytest.raises(Refusal, match=r"fabrics\[0\]\.pins\[0\]: the pinned .* lies on a flaw"):
         make_plan(flawed)
     metric = replace(pinned(project, pin(x="40")), units=Units.CENTIMETRES)
     with pytest.raises(Refusal, match=r"reaches to 113\.03 cm"):

@@ -1,0 +1,171 @@
+"""The hand's commands, joined to the document: what is done on the picture becomes an edit."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+
+from app.window.by_hand.gesture import Deed
+from app.window.by_hand.mark import Marking
+from app.window.by_hand.plan_memory import PlanMemory
+from core import edit
+from core.by_hand.edits import (
+    any_pins,
+    best_lay,
+    give_motif,
+    is_pinned,
+    mark_flaw,
+    mark_motif,
+    pin_or_unpin,
+)
+from core.by_hand.holding import pick_up
+from core.by_hand.spot import Spot
+from core.plan import Plan
+from core.quilt import Project
+from core.refusal import Refusal
+
+if TYPE_CHECKING:
+    from app.window.main_window import MainWindow
+
+CHOOSE = "Choose a piece first: click it, or walk to it with the arrow keys."
+NO_PINS = "Nothing is pinned: this is the best lay that was found."
+
+
+class Hand(QObject):
+    """What can be done by hand; the pictures and the document are the window's."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        self.canvas = window.centre.yardage
+        self._plans = PlanMemory()
+        self._like: Plan | None = None
+        self._afresh = False
+        self.verbs: dict[str, Callable[[], None]] = {
+            "pick up": self.pick_up,
+            "turn": self.turn,
+            "pin": self.pin,
+            "next cloth": self.next_cloth,
+            "flaw": self.mark_flaw,
+            "motif": self.mark_motif,
+            "best lay": self.best_lay,
+        }
+        self.canvas.done.connect(self._do)
+        self.canvas.told.connect(window.tell)
+        self.canvas.asked.connect(lambda verb: self.verbs[verb]())
+
+    def keep(self, plan: Plan) -> None:
+        """A plan is shown."""
+        self._plans.keep(plan)
+
+    def previous(self, project: Project) -> Plan | None:
+        """The plan that the next one is to be like: what was shown of this project, else the last.
+
+        None for the best lay, and for a project that was just begun: they keep nothing.
+        """
+        like, self._like = self._like, None
+        afresh, self._afresh = self._afresh or not self._window.document.undo_stack.count(), False
+        return self._plans.of(project) or like or (None if afresh else self._window.plan)
+
+    def _do(self, deed: Deed) -> None:
+        """Make an edit of a deed, as one step to undo."""
+        self._like = deed.like
+        try:
+            self._window.document.edit(deed.phrase, deed.change)
+        except Refusal as refusal:
+            self._window.tell(refusal.in_units(self._window.document.project.units).sentence)
+        self._like = None
+
+    def _piece(self) -> tuple[Plan, str] | None:
+        """The plan in sight and the chosen piece of it; says so if there is none."""
+        self._window.centre.tabs.setCurrentWidget(self.canvas)
+        plan, key = self.canvas.plan, self.canvas.here
+        if plan is None or pick_up(plan, key) is None:
+            self._window.tell(CHOOSE)
+            return None
+        self.canvas.setFocus()
+        return plan, key
+
+    def pick_up(self) -> None:
+        """Take the chosen piece into the hand."""
+        if (found := self._piece()) is not None:
+            self.canvas.carry(found[1])
+
+    def turn(self) -> None:
+        """Take the chosen piece into the hand, turned."""
+        if (found := self._piece()) is not None:
+            self.canvas.turn(found[1])
+
+    def next_cloth(self) -> None:
+        """Take the chosen piece to the next cloth of its fabric."""
+        if (found := self._piece()) is not None:
+            self.canvas.carry_on(found[1])
+
+    def pin(self) -> None:
+        """Pin the chosen piece where it lies, or take its pin out."""
+        if (found := self._piece()) is not None:
+            plan, key = found
+            verb = "Unpin" if is_pinned(plan, key) else "Pin"
+            self._do(Deed(lambda p: pin_or_unpin(p, plan, key), f"{verb} {key}", plan))
+
+    def best_lay(self) -> None:
+        """Drop every pin: all lies again where it buys least."""
+        project = self._window.document.project
+        if not any_pins(project):
+            self._window.tell(NO_PINS)
+            return
+        self._afresh = True
+        self._window.document.edit("Back to the best lay", best_lay)
+
+    def mark_flaw(self) -> None:
+        """Begin to mark a flaw."""
+        self._mark(Marking("flaw", "flaw", mark_flaw, "Mark flaw"))
+
+    def mark_motif(self) -> None:
+        """Begin to mark a motif, for the chosen piece if it is one."""
+        plan, key = self.canvas.plan, self.canvas.here
+        held = pick_up(plan, key) if plan is not None else None
+        if held is None or held.taken.run_copy is not None:
+            self._mark(Marking("motif", "motif", mark_motif, "Mark motif"))
+            return
+        name, home = held.taken.name, held.place
+
+        def change(project: Project, spot: Spot) -> Project:
+            return mark_motif(project, spot, name if spot.place == home else None)
+
+        self._mark(Marking("motif", f"motif for {key}", change, f"Mark motif for {key}"))
+
+    def _mark(self, marking: Marking) -> None:
+        self._window.centre.tabs.setCurrentWidget(self.canvas)
+        self.canvas.setFocus()
+        self.canvas.mark(marking)
+
+    def unmark(self, path: str) -> None:
+        """Take away the flaw or motif at a path of the file."""
+        kind = "flaw" if ".flaws[" in path else "motif"
+        plan = self.canvas.plan
+        if plan is not None:
+            fabric = plan.fabrics[int(path.split("]")[0].removeprefix("fabrics["))].fabric
+            phrase = f"Remove {kind} from {fabric.name}"
+            self._do(Deed(lambda project: edit.remove(project, path), phrase, plan))
+
+    def give(self, path: str, key: str) -> None:
+        """Let the motif at a path be held by a piece."""
+        plan = self.canvas.plan
+        if plan is not None:
+            phrase = f"Give motif to {key}"
+            self._do(Deed(lambda project: give_motif(project, plan, path, key), phrase, plan))
+
+    def show_field(self, path: str) -> None:
+        """Go to the fields of a flaw or motif."""
+        self._window.parts.show_field(path)
+
+    def takers(self, path: str) -> list[str]:
+        """The pieces, one of each kind, that the motif at a path may be given to."""
+        plan = self.canvas.plan
+        place = int(path.split("]")[0].removeprefix("fabrics["))
+        laid = plan.fabrics[place].lay.placements if plan is not None else ()
+        first = {p.name: p for p in reversed(laid) if p.run_copy is None}
+        return sorted(plan.label(placed) for placed in first.values()) if plan is not None else []

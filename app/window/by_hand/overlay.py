@@ -1,0 +1,114 @@
+"""What a gesture shows over the picture: the rectangle in the hand, and a line of words."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QColor, QPainter, QPen
+from PySide6.QtWidgets import (
+    QFrame,
+    QGraphicsItem,
+    QLabel,
+    QStyleOptionGraphicsItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.paint_qt import canvas_font
+from app.style import Theme
+
+SEEN_THROUGH = 190  # of 255: what lies under a held piece shows a little
+LETTERS = 14  # pixels
+_DASH = [4.0, 3.0]
+
+
+class HeldItem(QGraphicsItem):
+    """A rectangle in scene units. Where it may not lie it is dashed and crossed out."""
+
+    def __init__(self, theme: Theme, role: str, words: str) -> None:
+        super().__init__()
+        self.theme, self.role, self.words = theme, role, words
+        self.good = True
+        self._rect = QRectF()
+        self.setZValue(1)
+
+    def show_at(self, rect: QRectF, *, good: bool) -> None:
+        """Lie there."""
+        self.prepareGeometryChange()
+        self._rect, self.good = rect, good
+        self.update()
+
+    @property
+    def rect(self) -> QRectF:
+        """Where it lies in the scene."""
+        return self._rect
+
+    def boundingRect(self) -> QRectF:  # noqa: N802 - Qt's name
+        return self._rect.adjusted(-1, -1, 1, 1)
+
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
+        style = self.theme[self.role]
+        fill = QColor(style.fill)
+        fill.setAlpha(SEEN_THROUGH)
+        painter.fillRect(self._rect, fill)
+        for colour, width in ((self.theme.table, 5.0), (self.theme.chosen, 3.0)):
+            pen = QPen(QColor(colour), width)
+            pen.setCosmetic(True)
+            if not self.good and width < 5.0:
+                pen.setDashPattern(_DASH)
+            painter.setPen(pen)
+            painter.drawRect(self._rect)
+            if not self.good:
+                painter.drawLine(self._rect.topLeft(), self._rect.bottomRight())
+                painter.drawLine(self._rect.bottomLeft(), self._rect.topRight())
+        self._write(painter, style.ink)
+
+    def _write(self, painter: QPainter, ink: str) -> None:
+        """Its letter in its middle, as large on the screen at any zoom."""
+        middle = painter.worldTransform().map(self._rect.center())
+        painter.save()
+        painter.resetTransform()
+        font = canvas_font()
+        font.setPixelSize(int(LETTERS * self.theme.words))
+        painter.setFont(font)
+        metrics = painter.fontMetrics()
+        wide, high = metrics.horizontalAdvance(self.words) + 6, metrics.height()
+        box = QRectF(middle - QPointF(wide / 2, high / 2), middle + QPointF(wide / 2, high / 2))
+        painter.fillRect(box, QColor(self.theme[self.role].fill))
+        painter.setPen(QColor(ink))
+        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, self.words)
+        painter.restore()
+
+
+class SaidLine(QFrame):
+    """One sentence at the foot of a picture while something is in the hand."""
+
+    def __init__(self, canvas: QWidget) -> None:
+        super().__init__(canvas)
+        self._canvas = canvas
+        self.setObjectName("said-line")
+        self.setAutoFillBackground(True)
+        self.setFrameShape(QFrame.Shape.StyledPanel)
+        self.text = QLabel()
+        self.text.setWordWrap(True)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(8, 4, 8, 4)
+        column.addWidget(self.text)
+        self.hide()
+
+    def say(self, sentence: str) -> None:
+        """Show a sentence, to the eye and to a screen reader; "" hides the line."""
+        changed = sentence != self.text.text()
+        self.text.setText(sentence)
+        self.setVisible(bool(sentence))
+        self.place()
+        if sentence and changed:
+            news = QAccessibleAnnouncementEvent(self._canvas, sentence)
+            QAccessible.updateAccessibility(news)
+
+    def place(self) -> None:
+        """Keep at the foot, as wide as the picture."""
+        wide = self._canvas.width()
+        high = self.text.heightForWidth(wide - 20) + 12
+        self.setGeometry(0, self._canvas.height() - high, wide, high)
