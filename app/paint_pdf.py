@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from app.hatch import Segment
 from app.paint import LEAST, Painter, Pen
+from app.right_to_left import as_seen
 from app.style import Theme
 from app.type_fit import Setting
 from app.typeface import typeface
@@ -68,7 +69,7 @@ class _Page:
         canvas.setFillColor(ink)
         canvas.setFont(self.font, setting.size)
         for line, below in setting.baselines():
-            canvas.drawCentredString(0, -below, line)
+            canvas.drawCentredString(0, -below, as_seen(line))
         canvas.restoreState()
 
     def _path(self, points: Sequence[Point], *, closed: bool) -> object:

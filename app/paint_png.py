@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from app.assets import asset
 from app.hatch import Segment
 from app.paint import Painter, Pen
+from app.right_to_left import as_seen
 from app.style import Theme
 from app.type_fit import Setting
 from app.typeface import typeface
@@ -90,7 +91,7 @@ class _Pixels:
         drawn = ImageDraw.Draw(mask)
         for line, below in setting.baselines():
             at = (wide / 2, high / 2 + below * self.point)
-            drawn.text(at, line, font=font, fill=255, anchor="ms")
+            drawn.text(at, as_seen(line), font=font, fill=255, anchor="ms")
         if setting.turned:
             mask = mask.transpose(Image.Transpose.ROTATE_90)
         x, y = self.place(centre)
@@ -114,4 +115,6 @@ def _dashes(length: float, pen: Pen, point: float) -> Iterable[tuple[float, floa
 def _font(pixels: int) -> FreeTypeFont:
     from PIL import ImageFont
 
-    return ImageFont.truetype(str(asset("fonts/DejaVuSans.ttf")), pixels)
+    # Letters one by one, as they are measured; the other way of laying out is not everywhere.
+    plain = ImageFont.Layout.BASIC
+    return ImageFont.truetype(str(asset("fonts/DejaVuSans.ttf")), pixels, layout_engine=plain)

@@ -1,8 +1,7 @@
 """The program's typeface: DejaVu Sans, the same file on screen, on paper and in SVG.
 
-Letters that it lacks, and those that run from right to left (which a PDF would
-set in the wrong order and unjoined), are spelled out as their Unicode numbers:
-never drawn as an empty box, never left out.
+Letters that it lacks are given in Latin ones, as they sound, or else as their
+Unicode numbers: never drawn as an empty box, never left out.
 """
 
 from __future__ import annotations
@@ -16,6 +15,8 @@ from itertools import groupby
 from typing import TYPE_CHECKING
 
 from app.assets import asset
+from app.latin_letters import in_latin
+from app.right_to_left import joined, turns
 from core.lengths import typeset
 from core.refusal import Refusal
 
@@ -23,7 +24,7 @@ if TYPE_CHECKING:
     from reportlab.pdfbase.ttfonts import TTFont
 
 FAMILY = "DejaVu Sans"
-_RIGHT_TO_LEFT = ("R", "AL", "AN")  # bidirectional classes, Unicode Standard Annex 9
+_TURNED = ("HEBREW", "ARABIC")  # scripts that run from right to left and can be set
 _UNSEEN = ("Cc", "Cf")  # general categories: control and format
 # Where a line should not break: before a unit, in a size, and between a name and its number.
 _TOGETHER = re.compile(
@@ -48,7 +49,7 @@ class Typeface:
         """Whether this face draws `char` as it should look."""
         return char == "\n" or (
             ord(char) in self.font.face.charToGlyph
-            and unicodedata.bidirectional(char) not in _RIGHT_TO_LEFT
+            and (not turns(char) or unicodedata.name(char, "").startswith(_TURNED))
         )
 
     def words(self, text: str) -> str:
@@ -56,17 +57,23 @@ class Typeface:
         return _TOGETHER.sub(_NO_BREAK, self.spelled(typeset(text)))
 
     def spelled(self, text: str) -> str:
-        """`text` with every letter that cannot be drawn written as its Unicode number."""
+        """`text` with every stretch that cannot be drawn written in another way."""
         return "".join(
-            "".join(run) if covered else _numbers(run)
+            "".join(run) if covered else self._otherwise("".join(run))
             for covered, run in groupby(visible(text), self.covers)
         )
 
+    def _otherwise(self, run: str) -> str:
+        """In Latin letters if that can be, else as numbers."""
+        sounds = in_latin(run)
+        return _numbers(run) if sounds is None else sounds
+
 
 def visible(text: str) -> str:
-    """`text` composed, without the characters that only steer how others are shown."""
+    """`text` composed and joined, without what only steers how other characters are shown."""
     composed = unicodedata.normalize("NFC", text)
-    return "".join(c for c in composed if c == "\n" or unicodedata.category(c) not in _UNSEEN)
+    seen = "".join(c for c in composed if c == "\n" or unicodedata.category(c) not in _UNSEEN)
+    return joined(seen)
 
 
 def _numbers(chars: Iterable[str]) -> str:

@@ -60,16 +60,21 @@ class Called:
 
 
 def callouts(
-    drawing: Drawing, at: Point, scale: float, form: Format, span: tuple[float, float]
+    drawing: Drawing,
+    at: Point,
+    scale: float,
+    form: Format,
+    span: tuple[float, float],
+    lowest: float,
 ) -> Called:
     """Letters in the strip right of the picture that lies `at`, between the heights of `span`.
 
-    They go on below it where the picture is too low for all of them.
+    They go on below it, down to `lowest`, where the picture is too low for all of them.
     """
     blocked = _blocked(drawing, scale, form)
     stacks = _stacks(unlettered(drawing, scale, form))
     leads = [(s, y) for s in stacks if (y := _free(s, blocked, drawing.width, scale)) is not None]
-    leads.sort(key=lambda lead: lead[1])
+    leads = sorted(leads, key=lambda lead: lead[1])[: max(0, int((lowest - span[0]) / LINE))]
     items: list[Item] = []
     edge, below = at[0] + drawing.width * scale, span[0]
     height = LINE * len(leads)

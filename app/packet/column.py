@@ -119,7 +119,9 @@ class Column:
                 self.words(line, _HANG, top)
 
     def items_height(self, texts: Sequence[str]) -> float:
-        """What `items` takes for `texts` on one page; no more than a page, where they may break."""
+        """What of `items` stays with its heading: all, but little in large print."""
+        if self.form.large:
+            return 3 * LINE
         lines = sum(len(lines_of(text, self.width - _HANG)) for text in texts)
         return min(lines * LINE, self.bottom / 2)
 

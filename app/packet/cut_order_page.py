@@ -16,7 +16,8 @@ from core.steps import FOLDED, CutStep, reminder, sentence
 _NUMBER_AT: Final = 20.0
 _TEXT_AT: Final = 46.0
 _BETWEEN: Final = 5.0  # points between one cut and the next
-_PICTURE: Final = 152.0  # points wide
+_PICTURE: Final = 152.0  # points wide, beside the words
+_LARGER: Final = 220.0  # below them, in large print
 _GUTTER: Final = 12.0
 _HALF_PAGE: Final = 200.0  # points, in any format
 _TITLE: Final = "The cut order"
@@ -56,7 +57,7 @@ def _fabric(column: Column, plan: Plan, fabric_plan: FabricPlan) -> None:
 
 def _picture(column: Column) -> float:
     """How wide a picture is."""
-    return min(_PICTURE, column.width - _TEXT_AT)
+    return min(_LARGER if column.form.large else _PICTURE, column.width - _TEXT_AT)
 
 
 def _lines(column: Column, plan: Plan, step: CutStep) -> list[str]:
@@ -101,6 +102,7 @@ def _done(column: Column, plan: Plan, fabric_plan: FabricPlan) -> None:
     labels = ", ".join(plan.label(placement) for placement in fabric_plan.lay.placements)
     name = fabric_plan.fabric.name
     lines = lines_of(f"{name} is all cut when you have: {labels}.", column.width - _TEXT_AT)
+    column.need(min(len(lines) * LINE, column.bottom))
     for place, line in enumerate(lines):
         top = column.take(LINE)
         if place == 0:

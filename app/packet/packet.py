@@ -15,7 +15,7 @@ from app.packet.cut_order_page import cut_order_pages
 from app.packet.page import Item, Page, Rule, Words
 from app.packet.paper import Format
 from app.packet.print_pages import print_pages
-from app.packet.quilt_page import quilt_pages
+from app.packet.quilt_page import quilt_pages, respelled
 from app.packet.sewing_page import sewing_pages
 from app.packet.sheet_page import cloth_pages
 from app.packet.staircase_page import staircase_pages
@@ -38,7 +38,9 @@ def packet_bytes(
 ) -> bytes:
     """The packet as a PDF; the same plan and choice give the same bytes. Raises `Refusal`."""
     title = f"{plan.project.quilt.name or 'A quilt'}: cutting packet"
-    return print_pages(packet_pages(plan, choice, asked), title, choice.form)
+    return print_pages(
+        packet_pages(plan, choice, asked), title, choice.form, keywords=respelled(plan)
+    )
 
 
 def packet_pages(

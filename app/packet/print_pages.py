@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, assert_never
 from app.packet.page import Box, Frame, Item, Page, Picture, Rule, Words
 from app.packet.paper import Format
 from app.paint_pdf import paint_pdf
+from app.right_to_left import as_seen
 from app.typeface import typeface
 from core.drawing.marks import Point
 
@@ -19,13 +20,16 @@ if TYPE_CHECKING:
 LANGUAGE = "en"
 
 
-def print_pages(pages: Sequence[Page], title: str, form: Format) -> bytes:
+def print_pages(
+    pages: Sequence[Page], title: str, form: Format, keywords: Sequence[str] = ()
+) -> bytes:
     """The pages as a PDF: fonts embedded, with outline, title and page numbers.
 
     What several pages share, as the packets of a class do, is in the file once.
     """
     out = BytesIO()
     canvas = _canvas(out, title, form)
+    canvas.setKeywords(", ".join(keywords))
     uses = Counter(id(page.items) for page in pages)
     shared: dict[int, str] = {}
     for number, page in enumerate(pages, start=1):
@@ -131,7 +135,7 @@ class _Printer:
     def _words(self, words: Words) -> None:
         self.canvas.setFillColor(self.form.theme.ink)
         self.canvas.setFont(typeface(bold=words.bold).name, words.size)
-        self.canvas.drawString(*self.place(words.at), words.text)
+        self.canvas.drawString(*self.place(words.at), as_seen(words.text))
 
     def _box(self, box: Box) -> None:
         left, bottom = self.place((box.left, box.top + box.height))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
+from dataclasses import dataclass
 from typing import Final
 
 from app.packet.column import BODY, LINE, Column, lines_of
@@ -21,13 +22,25 @@ from core.lengths import show, show_size
 from core.plan import FabricPlan, Plan
 
 _TITLE: Final = "The quilt"
-_PICTURE: Final = (250.0, 205.0)  # points that the picture may take
 _FACTS_AT: Final = 264.0
 _ASIDE: Final = WIDTH + 6
 _GAP: Final = 10.0
 _WHO: Final = 0.62  # of the width, for the name; the rest is for the date
 _WRITE: Final = 22.0  # from one line to write on to the next
-_FEWEST_NOTES, _MOST_NOTES = 3, 8
+_MOST_NOTES: Final = 8
+
+
+@dataclass(frozen=True, slots=True)
+class _Room:
+    """The points that the picture may take, and the least lines for notes."""
+
+    width: float
+    height: float
+    notes: int
+
+
+_USUAL: Final = _Room(250.0, 205.0, 3)
+_TIGHT: Final = _Room(250.0, 160.0, 1)
 _BUY = (
     ColumnHead("Fabric", 21),
     ColumnHead("Buy", 20),
@@ -48,13 +61,22 @@ _CUT = (
 def quilt_pages(plan: Plan, form: Format = USUAL, name: str = "") -> tuple[Page, ...]:
     """The first page, and its continuation where a plan says more than a page holds.
 
-    `name` is whose packet it is; without one there is a line to write it on.
+    `name` is whose packet it is; without one there is a line to write it on. The
+    picture and the room for notes give way where that saves a page.
     """
+    usual = _pages(plan, form, name, _USUAL)
+    if len(usual) == 1:
+        return usual
+    tight = _pages(plan, form, name, _TIGHT)
+    return tight if len(tight) < len(usual) else usual
+
+
+def _pages(plan: Plan, form: Format, name: str, room: _Room) -> tuple[Page, ...]:
     column = Column(_TITLE, form)
     column.mark(_TITLE, 0)
     column.title(plan.project.quilt.name or "A quilt")
     _whose(column, name)
-    _quilt(column, plan)
+    _quilt(column, plan, room)
     _buy(column, plan)
     _cut(column, plan)
     _spelled(column, plan)
@@ -82,17 +104,17 @@ def _to_write(column: Column, word: str, left: float, right: float, top: float) 
     column.add(Rule((start, top + LINE + 1), (right, top + LINE + 1), 0.5))
 
 
-def _quilt(column: Column, plan: Plan) -> None:
+def _quilt(column: Column, plan: Plan, most: _Room) -> None:
     """The picture; beside it, or in large print below it, the sizes and lines for notes."""
     drawing = draw_quilt(plan)
-    scale = min(_PICTURE[0] / drawing.width, _PICTURE[1] / drawing.height)
+    scale = min(most.width / drawing.width, most.height / drawing.height)
     wide, high = drawing.width * scale, drawing.height * scale
     below = column.form.large
     left = 0.0 if below else _FACTS_AT
     rows = tuple(_fact_lines(plan, column.width - left - _ASIDE))
-    beside = len(rows) * LINE + LINE + _FEWEST_NOTES * _WRITE
+    beside = len(rows) * LINE + LINE + most.notes * _WRITE
     top = column.take(high + _GAP if below else max(high, beside) + _GAP)
-    room = column.width if below else _PICTURE[0]
+    room = column.width if below else most.width
     column.add(Picture(drawing, ((room - wide) / 2, top), scale))
     for place, (role, line, bold) in enumerate(rows):
         strip = column.take(LINE) if below else top + place * LINE
@@ -100,7 +122,7 @@ def _quilt(column: Column, plan: Plan) -> None:
             column.add(swatch(role, left, strip))
         column.words(line, left + _ASIDE, strip, bold=bold)
     if below:
-        _notes(column, left, column.take(beside - len(rows) * LINE), _FEWEST_NOTES)
+        _notes(column, left, column.take(beside - len(rows) * LINE), most.notes)
     else:
         free = int((column.y - _GAP - top - len(rows) * LINE - LINE) / _WRITE)
         _notes(column, left, top + len(rows) * LINE, min(free, _MOST_NOTES))
@@ -125,10 +147,13 @@ def _fact_lines(plan: Plan, width: float) -> Iterator[tuple[str, str, bool]]:
 
 def _buy(column: Column, plan: Plan) -> None:
     rows = [_buy_row(plan, fabric_plan) for fabric_plan in plan.fabrics]
-    if plan.cost is not None and len(rows) > 1:
+    summed = plan.cost is not None and len(rows) > 1
+    if summed and not column.form.large:
         rows.append(("All cloth", "", "", "", cost(plan.cost), ""))
     column.heading("What to buy", level=1, follow=start_height(column, _BUY, rows))
     table(column, _BUY, rows)
+    if summed and column.form.large:
+        column.text(f"All cloth: {cost(plan.cost)}", bold=True)
     if any(not fabric_plan.lay.proved_least for fabric_plan in plan.fabrics):
         column.text(
             "Proved least: no lay of these pieces can be bought in less. Not proved: a better lay "
@@ -179,13 +204,18 @@ def _cut(column: Column, plan: Plan) -> None:
 
 def _spelled(column: Column, plan: Plan) -> None:
     """A word on letters that the typeface lacks, where a name has some."""
-    names = (plan.project.quilt.name, *(fabric.name for fabric in plan.project.fabrics))
-    if any(typeface().spelled(name) != visible(name) for name in names):
+    if respelled(plan):
         column.text(
-            "Letters that this packet's type cannot set are given by their Unicode numbers, "
-            "such as [U+0928]."
+            "Names in letters that this packet's type lacks are given in Latin letters, as they "
+            "sound, or by the letters' Unicode numbers. The file's keywords have them as written."
         )
         column.gap(_GAP)
+
+
+def respelled(plan: Plan) -> tuple[str, ...]:
+    """The names that the packet does not show as they are written."""
+    names = (plan.project.quilt.name, *(fabric.name for fabric in plan.project.fabrics))
+    return tuple(name for name in names if typeface().spelled(name) != visible(name))
 
 
 def _warnings(column: Column, plan: Plan) -> None:

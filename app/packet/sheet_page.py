@@ -6,121 +6,60 @@ pieces of cloth share a page.
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
 
 from app.packet import true_size
-from app.packet.callouts import ROOM, Called, callouts, unlettered
-from app.packet.column import BODY, HEADING, LINE, Column, lines_of
+from app.packet.callouts import Called, callouts, unlettered
+from app.packet.column import BODY, LINE, Column
 from app.packet.layout import (
     OVERLAP,
     Layout,
     Room,
-    larger_turned,
-    lay_out,
     ratio_on_one_page,
-    stretch_of,
 )
 from app.packet.page import Frame, Item, Page, Picture, Rule
 from app.packet.paper import USUAL, Format
+from app.packet.sheet_block import (
+    CLEAR,
+    GAP,
+    MATCH,
+    Block,
+    Shown,
+    facts,
+    parts_on,
+    scale_said,
+    shown_at,
+)
 from app.packet.sheet_key import key, key_entries, key_rows
 from app.paint import LEAST
-from app.type_fit import LEADING
 from app.typeface import typeface
 from core.by_hand.sheets import sheets_of
-from core.drawing.cloth import draw_sheet, sheet_title
-from core.drawing.frame import Heading
 from core.drawing.marks import Drawing, Label
-from core.lay.lay import BOLT, Sheet
-from core.lengths import RULERS, show, show_size
-from core.plan import FabricPlan, Part, Plan
+from core.plan import Plan
 
-_GAP: Final = 6.0  # kept above and below the picture
-_CLEAR: Final = 5.0  # kept between the picture, whose last number may stand out, and those words
-_MATCH: Final = LINE + _CLEAR  # strip for the words at a match line
-_KEY_GAP: Final = 8.0
 _BEFORE: Final = (
     "From the page before: lay the dashed lines on each other.",
     "Lay the dashed lines on each other.",
 )
 _AFTER: Final = ("Goes on on the next page, from the dashed line.", "Goes on on the next page.")
-_SHORT_KEY: Final = 3  # parts
 _SHARED: Final = 8  # a cloth at 1 : 8 on half a page may share it; ours, as for the smallest
-
-
-@dataclass(frozen=True, slots=True)
-class _Block:
-    """One sheet of cloth, and the parts with pieces on it, with the count of each."""
-
-    plan: Plan
-    place: int
-    sheet: Sheet
-    parts: tuple[tuple[Part, int], ...]
-    form: Format
-
-    @property
-    def fabric_plan(self) -> FabricPlan:
-        return self.plan.fabrics[self.place]
-
-    @property
-    def title(self) -> str:
-        length = dict(self.fabric_plan.lay.sheets)[self.sheet].along
-        return sheet_title(self.fabric_plan.fabric, self.sheet, length, self.plan.project.units)
-
-    @property
-    def foot(self) -> float:
-        """Height of the key, where it stands under the picture."""
-        return 0.0 if self.key_apart else key_rows(self.parts, self.form) * LINE + _KEY_GAP
-
-    @property
-    def key_apart(self) -> bool:
-        """In large print, a long key has a page of its own."""
-        return self.form.large and len(self.parts) > _SHORT_KEY
-
-    def head(self) -> float:
-        """Height of the heading and what is said under it, at the most."""
-        said = (_scale_said(self.plan, 100, (1, 2)), _facts(self))
-        title = len(Column("", self.form).heading_lines(self.title)) * HEADING * LEADING + 4
-        return title + LINE * sum(len(lines_of(text, self.form.width)) for text in said)
-
-
-@dataclass(frozen=True, slots=True)
-class _Shown:
-    """A block's drawing and how it goes on its pages; letters beside it are `beside` points high.
-
-    None: there is no room for letters beside it, and no need.
-    """
-
-    drawing: Drawing
-    layout: Layout
-    beside: float | None
-
-    def scale(self, form: Format) -> float:
-        return form.inch / self.layout.ratio
-
-    def height(self, form: Format) -> float:
-        return max(self.drawing.height * self.scale(form), self.beside or 0.0) + 2 * _GAP
-
-    def room(self, form: Format) -> float:
-        """The width that the picture may have."""
-        return form.width - (0.0 if self.beside is None else ROOM)
 
 
 def cloth_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
     """All cloths, in the order of the fabrics."""
     blocks = [
-        _Block(plan, place, sheet, _parts_on(plan, fabric_plan, sheet), form)
+        Block(plan, place, sheet, parts_on(plan, fabric_plan, sheet), form)
         for place, fabric_plan in enumerate(plan.fabrics)
         for sheet in sheets_of(fabric_plan)
     ]
     return tuple(page for group in _grouped(blocks) for page in _group_pages(group, form))
 
 
-def _grouped(blocks: Sequence[_Block]) -> Iterator[tuple[_Block, ...]]:
+def _grouped(blocks: Sequence[Block]) -> Iterator[tuple[Block, ...]]:
     """Neighbours that are easily read on one page together."""
-    group: list[_Block] = []
+    group: list[Block] = []
     free = 0.0
     for block in blocks:
         shown = _small(block)
@@ -134,7 +73,7 @@ def _grouped(blocks: Sequence[_Block]) -> Iterator[tuple[_Block, ...]]:
             yield (block,)
         else:
             group.append(block)
-            free -= wanted + _GAP
+            free -= wanted + GAP
     if group:
         yield tuple(group)
 
@@ -145,10 +84,10 @@ def _free(form: Format) -> float:
     return Column("", form).bottom - check
 
 
-def _small(block: _Block) -> _Shown | None:
+def _small(block: Block) -> Shown | None:
     """How a cloth goes on half a page; None where it would be too small there."""
     form = block.form
-    shown = _shown(block, _free(form) / 2 - block.head() - block.foot - 2 * _GAP)
+    shown = shown_at(block, _free(form) / 2 - block.head() - block.foot - 2 * GAP)
     wide = Room(shown.room(form), form.height * 2, form.inch)
     across = ratio_on_one_page(shown.drawing, wide)
     limit = max(int(_SHARED / form.enlarged), across)
@@ -156,28 +95,33 @@ def _small(block: _Block) -> _Shown | None:
     return shown if fits else None
 
 
-def _group_pages(group: Sequence[_Block], form: Format) -> tuple[Page, ...]:
+def _group_pages(group: Sequence[Block], form: Format) -> tuple[Page, ...]:
     column = Column("", form)
     foot = _free(form)
     for block in group:
-        height = foot - column.y - block.head() - block.foot - 2 * _GAP
+        height = foot - column.y - block.head() - block.foot - 2 * GAP
         small = _small(block) if len(group) > 1 else None
-        shown = small or _shown(block, height)
+        shown = small or shown_at(block, height)
         for place in range(len(shown.layout.stretches)):
             if place:
                 column.add(*_check(form))
             _head(column, block, shown.layout, place)
-            bare = _stretch(column, shown, place)
-            if len(shown.layout.stretches) > 1:
-                column.y = foot - block.foot
+            bare = _stretch(column, shown, place, foot - block.foot)
             if not block.key_apart:
-                key(column, key_entries(block.parts, block.plan.project.units, bare))
-                column.gap(_GAP)
+                column.y = column.y if len(shown.layout.stretches) == 1 else foot - block.foot
+                _key(column, block, bare)
+                column.gap(GAP)
         if block.key_apart:
-            column.turn(block.title)
-            key(column, key_entries(block.parts, block.plan.project.units, bare))
+            if column.y + key_rows(block.parts, form) * LINE > column.bottom:
+                column.turn(block.title)
+            _key(column, block, bare)
     column.add(*_check(form))
     return column.pages()
+
+
+def _key(column: Column, block: Block, bare: frozenset[str]) -> None:
+    """What the letters of the cloth stand for; `bare` are those that are not on the page."""
+    key(column, key_entries(block.parts, block.plan.project.units, bare))
 
 
 def _check(form: Format) -> Iterator[Item]:
@@ -186,37 +130,7 @@ def _check(form: Format) -> Iterator[Item]:
         yield from true_size.true_size(_free(form), form)
 
 
-def _parts_on(plan: Plan, fabric_plan: FabricPlan, sheet: Sheet) -> tuple[tuple[Part, int], ...]:
-    """The parts with pieces on the sheet, and how many of each."""
-    counts = Counter(p.name for p in fabric_plan.lay.placements if p.sheet == sheet)
-    return tuple((part, counts[part.name]) for part in plan.parts if counts[part.name])
-
-
-def _shown(block: _Block, height: float) -> _Shown:
-    """At full width; narrower, with letters beside it, where a piece cannot hold its own."""
-    form = block.form
-    drawing, layout = _picture(block, Room(form.width, height, form.inch))
-    if not unlettered(drawing, form.inch / layout.ratio, form):
-        return _Shown(drawing, layout, None)
-    drawing, layout = _picture(block, Room(form.width - ROOM, height, form.inch))
-    called = callouts(drawing, (0.0, 0.0), form.inch / layout.ratio, form, (0.0, height))
-    return _Shown(drawing, layout, called.height)
-
-
-def _picture(block: _Block, room: Room) -> tuple[Drawing, Layout]:
-    """The cloth running down the page, or to the right where that shows it much larger."""
-    down = draw_sheet(block.plan, block.place, block.sheet, Heading.DOWN)
-    layout = lay_out(down, room)
-    right = draw_sheet(block.plan, block.place, block.sheet, Heading.RIGHT)
-    ratio = ratio_on_one_page(right, room)
-    if larger_turned(layout, ratio, room.smallest_readable):
-        return right, Layout(ratio, ((0.0, right.height),))
-    if len(layout.stretches) > 1:
-        layout = lay_out(down, Room(room.width, room.height - 2 * _MATCH, room.inch))
-    return down, layout
-
-
-def _head(column: Column, block: _Block, layout: Layout, place: int) -> None:
+def _head(column: Column, block: Block, layout: Layout, place: int) -> None:
     """Heading, scale and facts. Every page but the first is turned to."""
     pages = len(layout.stretches)
     title = block.title
@@ -224,34 +138,12 @@ def _head(column: Column, block: _Block, layout: Layout, place: int) -> None:
         column.turn(title)
     else:
         column.heading(title, level=0, follow=0)
-    column.text(_scale_said(block.plan, layout.ratio, (place + 1, pages)), bold=True)
-    column.text(_facts(block))
+    column.text(scale_said(block.plan, layout.ratio, (place + 1, pages)), bold=True)
+    column.text(facts(block))
 
 
-def _scale_said(plan: Plan, ratio: int, page: tuple[int, int]) -> str:
-    unit = RULERS[plan.project.units].unit
-    number, pages = page
-    part = f" Page {number} of {pages} of this cloth." if pages > 1 else ""
-    return f"Scale 1 : {ratio}. 1 {unit} on paper is {ratio} {unit} of cloth.{part}"
-
-
-def _facts(block: _Block) -> str:
-    """What to measure before the first cut."""
-    units, lay = block.plan.project.units, block.fabric_plan.lay
-    if block.sheet.on != BOLT:
-        rect = dict(lay.sheets)[block.sheet]
-        return (
-            f"Before cutting, check that it measures {show_size(rect.across, rect.along, units)}."
-        )
-    return (
-        f"Usable width {show(block.fabric_plan.fabric.cutting_width, units)}. "
-        f"Buy {block.fabric_plan.buy.sale_text} ({show(lay.bought_along, units)}); "
-        f"the lay takes {show(lay.used_along, units)}."
-    )
-
-
-def _stretch(column: Column, shown: _Shown, place: int) -> frozenset[str]:
-    """The part of the picture that a page shows, with its match lines.
+def _stretch(column: Column, shown: Shown, place: int, lowest: float) -> frozenset[str]:
+    """The part of the picture that a page shows, with its match lines and letters beside it.
 
     Returns the pieces that are neither lettered nor led to.
     """
@@ -259,23 +151,23 @@ def _stretch(column: Column, shown: _Shown, place: int) -> frozenset[str]:
     start, end = layout.stretches[place]
     scale, broken = shown.scale(form), len(layout.stretches) > 1
     free = shown.room(form) - drawing.width * scale
-    left, top = free / 2, column.y + _GAP + (_MATCH if broken else 0.0)
-    seen = stretch_of(drawing, start, end) if broken else drawing
+    left, top = free / 2, column.y + GAP + (MATCH if broken else 0.0)
+    seen = shown.pages[place]
     frame = Frame(left - 1, top - 1, drawing.width * scale + 2, (end - start) * scale + 2)
     at = (left, top - start * scale)
     column.add(Picture(seen, at, scale, frame if broken else None))
-    called = callouts(seen, at, scale, form, (top, top + (end - start) * scale))
+    called = callouts(seen, at, scale, form, (top, top + (end - start) * scale), lowest)
     column.add(*called.items)
     bare = replace(seen, marks=_bare(seen, scale, form, called))
     if bare.marks:
         column.add(Picture(bare, at, scale, frame if broken else None, _last_resort(form)))
     if place:
         _match(column, left, top + OVERLAP / 2 * scale, frame)
-        column.words(_told(column, _BEFORE), 0, top - _MATCH)
+        column.words(_told(column, _BEFORE), 0, top - MATCH)
     if place + 1 < len(layout.stretches):
         _match(column, left, top + (end - start - OVERLAP / 2) * scale, frame)
-        column.words(_told(column, _AFTER), 0, frame.top + frame.height + _CLEAR - 1)
-    column.y = top + max((end - start) * scale, called.height) + _GAP
+        column.words(_told(column, _AFTER), 0, frame.top + frame.height + CLEAR - 1)
+    column.y = top + max((end - start) * scale, called.height) + GAP
     return frozenset(label.key for label in unlettered(bare, scale, form, _last_resort(form)))
 
 

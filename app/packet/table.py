@@ -18,7 +18,7 @@ from app.typeface import typeface
 
 _GUTTER: Final = 8.0
 _ROW_GAP: Final = 4.0
-_MOST_LINES: Final = 5  # in one cell; a longer text is cut short
+_MOST_LINES: Final = 10  # in one cell; a longer text is cut short
 _INDENT: Final = 12.0
 
 

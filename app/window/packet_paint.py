@@ -30,10 +30,12 @@ from app.packet.page import Box, Item, Page, Picture, Rule, Words
 from app.packet.paper import POINTS_PER_INCH, Format, Paper
 from app.paint import Painter, Pen
 from app.paint_qt import canvas_font
+from app.right_to_left import as_seen
 from app.type_fit import Setting
 from app.typeface import typeface
 from core.drawing.marks import Point
 
+_AS_IT_STANDS = "\u202d{}\u202c"  # Unicode's override: letters from left to right, come what may
 _SIZE = 100  # pixels of the letters that are scaled to what is wanted
 _SIZES = {Paper.LETTER: QPageSize.PageSizeId.Letter, Paper.A4: QPageSize.PageSizeId.A4}
 
@@ -148,7 +150,7 @@ def _write(painter: QPainter, text: str, at: QPointF, look: tuple[float, bool, s
     painter.translate(at)
     painter.scale(size / _SIZE, size / _SIZE)
     path = QPainterPath()
-    path.addText(QPointF(0, 0), _font(bold=bold), text)
+    path.addText(QPointF(0, 0), _font(bold=bold), _AS_IT_STANDS.format(as_seen(text)))
     painter.fillPath(path, QColor(ink))
     painter.restore()
 

@@ -61,13 +61,16 @@ class _Frame:
 
     def labels(self, place: float, texts: tuple[str, ...]) -> tuple[Label, ...]:
         """Words beside the band, inside the quilt: there, a line further in, or but briefly."""
-        _, (dx, dy) = self.plan.sizes.outline.point_at(place)
-        rooms = ((0.3, 0.06, 0.0), (0.3, 0.06, 0.07), (0.08, 0.05, 0.0))
+        outline = self.plan.sizes.outline
+        _, (dx, dy) = outline.point_at(place)
+        inside = float(outline.width) - 3.2 * self.band
+        rooms = ((0.36, 0.06, 0.0), (0.3, 0.06, 0.0), (0.3, 0.06, 0.07), (0.08, 0.05, 0.0))
         found = []
         for wide, high, further in rooms:
-            room = self.size * (abs(dx) * wide / 2 + abs(dy) * high / 2 + further)
+            across, down = min(self.size * wide, inside), self.size * high
+            room = abs(dx) * across / 2 + abs(dy) * down / 2 + self.size * further
             centre = self.at(place, self.band * 1.6 + room)
-            found.append(Label(centre, texts, (self.size * wide, self.size * high), "note"))
+            found.append(Label(centre, texts, (across, down), "note"))
         return tuple(found)
 
 

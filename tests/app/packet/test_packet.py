@@ -94,9 +94,16 @@ def test_no_letter_is_drawn_as_an_empty_box(name: str) -> None:
 
 
 def test_letters_that_the_type_lacks_are_spelled_and_explained() -> None:
-    assert "[U+0928 U+0940" in words("king")
-    assert "given by their Unicode numbers" in words("king")
-    assert "Unicode" not in words("harbour-lights")
+    assert "niilaa kapaddaa" in words("king")
+    assert "are given in Latin letters" in words("king")
+    assert "Latin letters" not in words("harbour-lights")
+    keywords = reader(packet("king")).metadata["/Keywords"]  # type: ignore[index]
+    assert keywords == "नीला कपड़ा", "the Hebrew name is set as it is written"
+
+
+def test_a_name_that_runs_from_right_to_left_stands_so() -> None:
+    """Each letter of the page in the order in which it is seen."""
+    assert "שמיים"[::-1] in words("king")
 
 
 @every_plan
