@@ -10,53 +10,29 @@ see is left out. Antialiasing is off but for slanted lines and words.
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass, field, replace
-from functools import cache
+from dataclasses import dataclass, field
 from itertools import groupby
 from math import floor, log2
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import (
     QColor,
-    QFont,
-    QFontDatabase,
-    QFontMetricsF,
     QPainter,
     QPolygonF,
-    QTransform,
 )
 
-from app.assets import asset
 from app.hatch import hatch_lines
 from app.pens_qt import colour, hatch_colour, pen
 from app.photos_qt import NO_PHOTOS, Photos, SeenPhoto
-from app.real_cloth import LEFT_OVER, PALE, in_colour, roles_on_cloth, style_of
+from app.real_cloth import LEFT_OVER, PALE, in_colour, style_of
 from app.style import Style, Theme
-from app.type_fit import Setting, Sizes, fit
+from app.words_qt import Words
 from core.drawing.marks import Area, Drawing, Label, Line, Point
-from core.lengths import typeset
 
-LABEL_SIZES = Sizes(least=7.0, easy=10.0, most=14.0)  # pixels
 HATCH_PITCH = 8.0  # pixels, at least
 SMALLEST_HATCHED = 5.0  # pixels; a narrower piece is plain
 MOST_SMOOTH_LINES = 4000  # beyond this, slanted lines are drawn without antialiasing
-_SLACK = 2.0  # pixels that words may take of the padding that a page needs and a screen does not
-_HALO = 2.0  # pixels of plain fill round words on a hatch
-
-
-@cache
-def canvas_font() -> QFont:
-    """The program's own typeface, which has every fraction."""
-    number = QFontDatabase.addApplicationFont(str(asset("fonts/DejaVuSans.ttf")))
-    return QFont(QFontDatabase.applicationFontFamilies(number))
-
-
-@cache
-def text_width(text: str) -> float:
-    """Width of `text` at size 1."""
-    font = QFont(canvas_font())
-    font.setPixelSize(100)
-    return QFontMetricsF(font).horizontalAdvance(text) / 100
+_MOST_PEN = 8.0  # pixels that no outline is wider than
 
 
 @dataclass(slots=True)
@@ -67,10 +43,12 @@ class _Areas:
     rects: list[QRectF] = field(default_factory=list)
     polygons: list[QPolygonF] = field(default_factory=list)
     hatch: tuple[tuple[str, float], list[QLineF]] = (("", 0.0), [])
+    box: QRectF = field(default_factory=QRectF)
 
     def prepare(self) -> None:
         for area in self.areas:
             polygon = QPolygonF([QPointF(x, y) for x, y in area.points])
+            self.box |= polygon.boundingRect()
             if _is_level(area.points):
                 self.rects.append(polygon.boundingRect())
             else:
@@ -94,8 +72,9 @@ class Picture:
     def __init__(self, drawing: Drawing) -> None:
         self.drawing = drawing
         marks = [mark for mark in drawing.marks if not isinstance(mark, Label)]
-        self._labels = [_typeset(mark) for mark in drawing.marks if isinstance(mark, Label)]
-        self._rooms = [_room(label) for label in self._labels]
+        self._words = Words(drawing)
+        areas_seen = [mark for mark in marks if isinstance(mark, Area) and mark.real is not None]
+        self._photos = {area.real.photo for area in areas_seen if area.real and area.real.photo}
         self._shapes: list[_Areas | Line] = []
         for kind, group in groupby(marks, _looks):
             if kind[0] is Area:
@@ -104,9 +83,6 @@ class Picture:
                 self._shapes.append(areas)
             else:
                 self._shapes.extend(mark for mark in group if isinstance(mark, Line))
-        self._set_for = (0.0, 0.0)  # the scale and the size of words that these were set for
-        self._settings: dict[int, Setting | None] = {}
-        self._too_small: dict[int, float] = {}  # the largest scale at which a label was left out
 
     def paint(
         self,
@@ -119,15 +95,30 @@ class Picture:
     ) -> None:
         """Paint in the painter's coordinates, inches; `scale` is pixels to an inch.
 
-        Words outside `exposed` are left out; None means that all is seen.
+        What is outside `exposed` may be left out; None means that all is seen.
         """
+        near = None if exposed is None else exposed.adjusted(*_round(_MOST_PEN / scale))
         for shape in self._shapes:
             if isinstance(shape, Line):
                 _paint_line(painter, shape, theme[shape.role])
-            else:
+            elif near is None or near.intersects(shape.box):
                 _paint_areas(painter, shape, theme, scale, photos)
-        self._paint_labels(painter, scale, theme, exposed)
-        self._ring(painter, theme, chosen)
+        self._words.paint(painter, scale, theme, exposed)
+        self.ring(painter, theme, chosen)
+
+    def paint_fills(self, painter: QPainter, theme: Theme, exposed: QRectF) -> None:
+        """Paint the areas alone and plain, for a moment."""
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+        painter.setPen(Qt.PenStyle.NoPen)
+        for shape in self._shapes:
+            if isinstance(shape, _Areas) and exposed.intersects(shape.box):
+                painter.setBrush(colour(style_of(shape.areas[0], theme).fill))
+                _draw(painter, shape)
+
+    def stamps(self, photos: Photos) -> tuple[int, ...]:
+        """What tells whether the photos in this picture look as they did."""
+        seen = (photos.seen(photo) for photo in self._photos)
+        return tuple(sorted(0 if photo is None else photo.stamp for photo in seen))
 
     def key_at(self, x: float, y: float) -> str:
         """The key of the topmost keyed area at a place, or nothing."""
@@ -138,7 +129,7 @@ class Picture:
                     return mark.key
         return ""
 
-    def _ring(self, painter: QPainter, theme: Theme, chosen: Collection[str]) -> None:
+    def ring(self, painter: QPainter, theme: Theme, chosen: Collection[str]) -> None:
         """A dark and a light line round each chosen piece, seen on any fill."""
         painter.setBrush(Qt.BrushStyle.NoBrush)
         for mark in self.drawing.marks if chosen else ():
@@ -148,55 +139,9 @@ class Picture:
                     painter.setPen(pen(name, width))
                     painter.drawPolygon(polygon)
 
-    def _paint_labels(
-        self, painter: QPainter, scale: float, theme: Theme, exposed: QRectF | None
-    ) -> None:
-        to_screen = painter.worldTransform()
-        painter.save()
-        painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
-        painter.setWorldTransform(QTransform())
-        font = QFont(canvas_font())
-        on_cloth = roles_on_cloth(self.drawing, theme)
-        for place, label in enumerate(self._labels):
-            if exposed is not None and not exposed.intersects(self._rooms[place]):
-                continue
-            if (setting := self._setting_of(place, label, scale, theme.words)) is not None:
-                room = to_screen.mapRect(self._rooms[place])
-                style = theme[label.role]
-                plain = bool(style.hatch) or label.role in on_cloth
-                _paint_words(painter, setting, room, (style, plain), font)
-        painter.restore()
 
-    def _setting_of(self, place: int, label: Label, scale: float, larger: float) -> Setting | None:
-        """How a label is set at this scale; worked out once, and only when it is seen."""
-        if self._set_for != (scale, larger):
-            self._set_for, self._settings = (scale, larger), {}
-        if scale <= self._too_small.get(place, 0.0):
-            return None
-        if place not in self._settings:
-            self._settings[place] = setting = _setting(label, scale, larger)
-            if setting is None:
-                self._too_small[place] = scale
-        return self._settings[place]
-
-
-def _typeset(label: Label) -> Label:
-    return replace(label, texts=tuple(typeset(text) for text in label.texts))
-
-
-def _room(label: Label) -> QRectF:
-    (x, y), (wide, high) = label.centre, label.room
-    return QRectF(x - wide / 2, y - high / 2, wide, high)
-
-
-def _setting(label: Label, scale: float, larger: float) -> Setting | None:
-    """How a label is set; words that do not go in `larger` go in at their usual sizes."""
-    room = (label.room[0] * scale + _SLACK, label.room[1] * scale + _SLACK)
-    if max(room) < LABEL_SIZES.least or min(room) < LABEL_SIZES.least / 2:
-        return None
-    if larger > 1 and (setting := fit(label.texts, room, text_width, LABEL_SIZES.times(larger))):
-        return setting
-    return fit(label.texts, room, text_width, LABEL_SIZES)
+def _round(width: float) -> tuple[float, float, float, float]:
+    return -width, -width, width, width
 
 
 def _looks(mark: Area | Line) -> tuple[object, ...]:
@@ -259,33 +204,6 @@ def _paint_line(painter: QPainter, line: Line, style: Style) -> None:
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     painter.setPen(pen(style.outline, style.width * 4 / 3, style.dash))
     painter.drawPolyline(QPolygonF([QPointF(x, y) for x, y in line.points]))
-
-
-def _paint_words(
-    painter: QPainter, setting: Setting, room: QRectF, look: tuple[Style, bool], font: QFont
-) -> None:
-    """Words in the middle of their room (pixels); plain fill behind them, not over the next one.
-
-    `look` is their style, and whether they need the plain fill.
-    """
-    style, plain = look
-    centre = room.center()
-    wide, high = (side + 2 * _HALO for side in setting.extent(text_width))
-    if plain:
-        back = QRectF(centre.x() - wide / 2, centre.y() - high / 2, wide, high)
-        painter.fillRect(back & room, colour(style.fill))
-    size = int(setting.size)
-    font.setPixelSize(size)
-    painter.setFont(font)
-    painter.setPen(colour(style.ink))
-    if setting.turned:
-        painter.setWorldTransform(QTransform.fromTranslate(centre.x(), centre.y()).rotate(-90))
-        centre = QPointF(0, 0)
-    for text, below in setting.baselines():
-        start = QPointF(centre.x() - text_width(text) * size / 2, centre.y() + below)
-        painter.drawText(start, text)
-    if setting.turned:
-        painter.setWorldTransform(QTransform())
 
 
 def _is_level(points: Sequence[Point]) -> bool:

@@ -23,12 +23,13 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QGraphicsScene, QGraphicsView
 
-from app.paint_qt import canvas_font
 from app.photos_qt import NO_PHOTOS, Photos
 from app.style import SCREEN_LIGHT, Theme
 from app.window.drawing_item import DrawingItem
 from app.window.furniture import announce
 from app.window.piece_walk import places, walked, words
+from app.window.sharpening import Sharpening
+from app.words_qt import canvas_font
 
 STEP = 1.25
 LEAST_SCALE, MOST_SCALE = 0.5, 96.0  # pixels to an inch
@@ -65,6 +66,7 @@ class Canvas(QGraphicsView):
         self._here = ""  # the piece that the arrow keys go on from
         self._drag_from: QPointF | None = None
         self._space = False
+        self._sharpening = Sharpening(self)
         self.setScene(QGraphicsScene(self))
         for part in (self, self.viewport()):
             part.setAccessibleName(name)
@@ -78,6 +80,7 @@ class Canvas(QGraphicsView):
         """Show these drawings in place of the last ones, at the same zoom."""
         scene = self.scene()
         chosen = self._items[0].chosen if self._items else frozenset()
+        self._sharpening.drop()
         scene.clear()
         self._items = list(items)
         bounds = QRectF()
@@ -153,6 +156,7 @@ class Canvas(QGraphicsView):
         """Zoom about the place that the transformation anchor says."""
         reached = min(max(self.zoom * factor, LEAST_SCALE), MOST_SCALE)
         self._fit = Fit.FREE
+        self._sharpening.put_off(self._items)
         middle = self.mapToScene(self.viewport().rect().center())
         self.scale(reached / self.zoom, reached / self.zoom)
         if self.transformationAnchor() is QGraphicsView.ViewportAnchor.AnchorViewCenter:

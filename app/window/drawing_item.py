@@ -6,10 +6,12 @@ from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
-from app.paint_qt import Picture, canvas_font, text_width
-from app.photos_qt import NO_PHOTOS
+from app.paint_qt import Picture
+from app.photos_qt import NO_PHOTOS, Photos
 from app.style import Theme
 from app.type_fit import LEADING, limited, wrap
+from app.window.kept_pixels import KeptPixels
+from app.words_qt import canvas_font, text_width
 from core.drawing.marks import Drawing
 
 HEADROOM = 6.0  # inches kept above a drawing for its title, in letters of the usual size
@@ -18,6 +20,7 @@ TITLE_SIZE = 14.0  # pixels, at most
 SMALLEST_TITLE = 7.0
 MOST_TITLE = 100.0  # inches; a longer title is broken, unless its drawing is wider
 MOST_LINES = 2
+ROUND = 0.5  # inches round a drawing, for what its outlines take
 
 
 class DrawingItem(QGraphicsItem):
@@ -28,7 +31,8 @@ class DrawingItem(QGraphicsItem):
         self.picture = Picture(drawing)
         self.title = title
         self.theme = theme
-        self.photos = NO_PHOTOS
+        self.photos: Photos = NO_PHOTOS
+        self.pixels = KeptPixels(self._paint_sharp, self._paint_rough)
         self.lines: list[str] = []
         self._wrap()
         self.chosen: frozenset[str] = frozenset()
@@ -38,7 +42,7 @@ class DrawingItem(QGraphicsItem):
         drawing, above = self.picture.drawing, self.above
         title = max((text_width(line) * self._letters for line in self.lines), default=0.0)
         width = max(drawing.width, title)
-        return QRectF(-0.5, -above, width + 1, drawing.height + above + 0.5)
+        return QRectF(-ROUND, -above, width + 2 * ROUND, drawing.height + above + ROUND)
 
     @property
     def _letters(self) -> float:
@@ -62,11 +66,26 @@ class DrawingItem(QGraphicsItem):
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
         scale = option.levelOfDetailFromTransform(painter.worldTransform())
-        shown = option.exposedRect
-        self.picture.paint(painter, scale, self.theme, self.chosen, shown, self.photos)
+        painter.save()
+        if widget is None:
+            self._paint_sharp(painter, scale, option.exposedRect)
+        else:
+            seen = painter.worldTransform().inverted()[0].mapRect(QRectF(widget.rect()))
+            look = self.theme, self.photos, self.picture.stamps(self.photos)
+            drawing = self.picture.drawing
+            bounds = QRectF(-ROUND, -ROUND, drawing.width + 2 * ROUND, drawing.height + 2 * ROUND)
+            self.pixels.show(painter, bounds, seen, look, QColor(self.theme.table))
+        painter.restore()
+        self.picture.ring(painter, self.theme, self.chosen)
         size = min(TITLE_SIZE * self.theme.words, self._letters * scale)
         if self.lines and size >= SMALLEST_TITLE:
             self._paint_title(painter, size)
+
+    def _paint_sharp(self, painter: QPainter, scale: float, seen: QRectF) -> None:
+        self.picture.paint(painter, scale, self.theme, (), seen, self.photos)
+
+    def _paint_rough(self, painter: QPainter, _: float, seen: QRectF) -> None:
+        self.picture.paint_fills(painter, self.theme, seen)
 
     def _paint_title(self, painter: QPainter, size: float) -> None:
         """The title, on the table above the drawing."""

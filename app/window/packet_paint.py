@@ -29,10 +29,10 @@ from app.hatch import Segment
 from app.packet.page import Box, Item, Page, Picture, Rule, Words
 from app.packet.paper import POINTS_PER_INCH, Format, Paper
 from app.paint import Painter, Pen
-from app.paint_qt import canvas_font
 from app.right_to_left import as_seen
 from app.type_fit import Setting
 from app.typeface import typeface
+from app.words_qt import canvas_font
 from core.drawing.marks import Point
 
 _AS_IT_STANDS = "\u202d{}\u202c"  # Unicode's override: letters from left to right, come what may

@@ -8,8 +8,9 @@ import pytest
 from PySide6.QtGui import QColor, QImage, QPainter
 from PySide6.QtWidgets import QApplication
 
-from app.paint_qt import Picture, canvas_font
+from app.paint_qt import Picture
 from app.style import PAPER_GREY, SCREEN_DARK, SCREEN_LIGHT, Theme
+from app.words_qt import canvas_font
 from core.drawing.marks import ROLES, Area, Drawing, Label, Line, Mark
 
 SQUARE = ((1.0, 1.0), (9.0, 1.0), (9.0, 9.0), (1.0, 9.0))

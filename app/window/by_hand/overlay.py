@@ -13,8 +13,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.paint_qt import canvas_font
 from app.style import Theme
+from app.words_qt import canvas_font
 
 SEEN_THROUGH = 190  # of 255: what lies under a held piece shows a little
 LETTERS = 14  # pixels
