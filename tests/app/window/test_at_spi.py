@@ -15,15 +15,12 @@ from pathlib import Path
 
 import pytest
 
-from app.assets import asset
-from app.window.main import DEMO
-
 ROOT = Path(__file__).resolve().parents[3]
 CLIENT = Path(__file__).with_name("at_spi_client.py")
 SYSTEM_PYTHON = "/usr/bin/python3"
 SECONDS = 60
 # The program in the background, the client in front; the program ends with the bus.
-SESSION = '"$0" -m app "$1" & "$2" "$3" Crossgrain "$4"; kill %1; wait'
+SESSION = '"$0" -m app & "$1" "$2" Crossgrain "$3"; kill %1; wait'
 CONTROLS = {
     "push button", "check box", "combo box", "spin button", "text", "table", "page tab",
     "page tab list", "menu item",
@@ -52,7 +49,7 @@ def tree(tmp_path_factory: pytest.TempPathFactory) -> list[dict[str, object]]:
     settings = {"XDG_CONFIG_HOME": home, "XDG_DATA_HOME": home, "QT_QPA_PLATFORM": "xcb"}
     asked = {"QT_ACCESSIBILITY": "1", "QT_LINUX_ACCESSIBILITY_ALWAYS_ON": "1"}
     bus = ("xvfb-run", "-a", "-s", "-screen 0 1280x800x24", "dbus-run-session", "--")
-    said = (sys.executable, str(asset(DEMO)), SYSTEM_PYTHON, str(CLIENT), str(SECONDS))
+    said = (sys.executable, SYSTEM_PYTHON, str(CLIENT), str(SECONDS))
     run = subprocess.run(
         [*bus, "bash", "-c", SESSION, *said],
         env={**os.environ, **settings, **asked},
