@@ -9,7 +9,7 @@ from PySide6.QtCore import QEvent, QModelIndex, Signal
 from PySide6.QtWidgets import QFrame, QTabWidget, QVBoxLayout, QWidget
 
 from app.window import answer_rows
-from app.window.furniture import Sentence, group_title
+from app.window.furniture import Sentence, explain_tabs, group_title
 from app.window.read_table import ReadTable
 from core.plan import Plan
 
@@ -64,6 +64,7 @@ class AnswerPanel(QWidget):
         self.tabs.addTab(ordered, "Cut order")
         self.tabs.addTab(self.sewing, "Sewing")
         self.tabs.addTab(self.figures, "Figures")
+        explain_tabs(self.tabs)
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 8, 8, 8)
         column.setSpacing(4)

@@ -19,7 +19,7 @@ from app.window.canvas import Canvas
 from app.window.comparing.in_hand_view import InHandView
 from app.window.comparing.side_by_side import SideBySideView
 from app.window.comparing.staircase_view import StaircaseView
-from app.window.furniture import Sentence, announce, quiet_button
+from app.window.furniture import Sentence, announce, explain_tabs, quiet_button
 from app.window.planner import Planner
 from app.window.yardage import BindingView, EdgeView, QuiltView, YardageView
 from core.plan import Plan
@@ -81,6 +81,7 @@ class Centre(QWidget):
         self.pictures = (self.yardage, self.quilt, self.binding, self.edge)
         for part in (self.tabs, self.tabs.tabBar()):
             part.setAccessibleName("Pictures")
+        explain_tabs(self.tabs)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)

@@ -17,8 +17,8 @@ _WIDTH = (
         "strip_width",
         "Strip width",
         Kind.LENGTH,
-        "The width that the strip is cut. 2, 2 1/4 and 2 1/2 are common for a double fold. Writing "
-        "it clears the finished width, since one follows from the other.",
+        "The width that the strip is cut. 2, 2 1/4 and 2 1/2 in (5, 5.7 and 6.4 cm) are common for "
+        "a double fold. Writing it clears the finished width, since one follows from the other.",
         none_words="from the finished width",
     ),
     Field(

@@ -111,7 +111,7 @@ BORDER = PartKind(
             "Mitre margin",
             Kind.LENGTH,
             "Extra length on each strip so that a mitre can be fitted, then trimmed. Books print "
-            "0 to 6 inches; our default is 4, as Idiot's Guides: Quilting has it.",
+            "0 to 6 inches (15 cm); our default is 4 (10 cm), as Idiot's Guides: Quilting has it.",
             only_if=("corners", "mitred"),
         ),
         Field("grain", "Grain", Kind.CHOICE, GRAIN_HELP, GRAINS, rare=True),

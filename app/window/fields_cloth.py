@@ -127,7 +127,7 @@ FABRIC = PartKind(
             "Straightening",
             Kind.LENGTH,
             "What is lost at the cut end when it is cut square to the selvage: 1 to 2 inches "
-            "are common.",
+            "(3 to 5 cm) are common.",
             rare=True,
         ),
         Field(

@@ -7,8 +7,8 @@ from app.window.fields_finish import FABRIC_HELP, SEAM_HELP
 
 OVERAGE_HELP = (
     "Overage: how far it stands out beyond the quilt on each side, to be trimmed off after "
-    "quilting. Published: 2 to 6 inches; our default is 4, as American Patchwork & Quilting "
-    "(Feb 2020) asks."
+    "quilting. Published: 2 to 6 inches (5 to 15 cm); our default is 4 (10 cm), as American "
+    "Patchwork & Quilting (Feb 2020) asks."
 )
 
 
@@ -157,7 +157,7 @@ BATTING = PartKind(
             "roll_width",
             "Roll's width",
             Kind.LENGTH,
-            "How wide the batting on the roll is. 96 inches is common practice.",
+            "How wide the batting on the roll is. 96 inches (244 cm) is common practice.",
             rare=True,
         ),
         Field(
@@ -185,7 +185,7 @@ SLEEVE = PartKind(
             "depth",
             "Depth",
             Kind.LENGTH,
-            "The depth of the sleeve lying flat. 4 inches take the rods of most shows.",
+            "The depth of the sleeve lying flat. 4 inches (10 cm) take the rods of most shows.",
         ),
         Field(
             "shape",
@@ -199,9 +199,9 @@ SLEEVE = PartKind(
             "ease",
             "Ease in front",
             Kind.LENGTH,
-            "How much deeper the front is cut. Strips of 8 1/2, 9, 9 1/2 and 10 inches are printed "
-            "for a 4 inch sleeve; ours is 8 1/2 flat (Hill Country Quilt Guild) and 10 for a D "
-            "(Contemporary Quilt group, 2019).",
+            "How much deeper the front is cut. Strips of 8 1/2, 9, 9 1/2 and 10 inches (21.5 to "
+            "25.5 cm) are printed for a 4 inch (10 cm) sleeve; ours is 8 1/2 flat (Hill Country "
+            "Quilt Guild) and 10 for a D (Contemporary Quilt group, 2019).",
             none_words="as the shape has it",
             rare=True,
         ),
@@ -209,16 +209,16 @@ SLEEVE = PartKind(
             "shorter",
             "Shorter than quilt",
             Kind.LENGTH,
-            "How much shorter than the quilt is wide it is cut. Rules print 0 to 2 inches; ours is "
-            "1 (Hill Country Quilt Guild, 2023).",
+            "How much shorter than the quilt is wide it is cut. Rules print 0 to 2 inches (5 cm); "
+            "ours is 1 (2.5 cm) (Hill Country Quilt Guild, 2023).",
             rare=True,
         ),
         Field(
             "split_above",
             "Split if longer than",
             Kind.LENGTH,
-            "A longer sleeve is made in two, for a bracket at the middle. 90 inches are published "
-            "(Hill Country Quilt Guild, 2023); others allow 96.",
+            "A longer sleeve is made in two, for a bracket at the middle. 90 inches (229 cm) are "
+            "published (Hill Country Quilt Guild, 2023); others allow 96 (244 cm).",
             rare=True,
         ),
         Field(

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from PySide6.QtCore import QSize
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QResizeEvent
-from PySide6.QtWidgets import QLabel, QToolButton, QWidget
+from PySide6.QtWidgets import QLabel, QTabWidget, QToolButton, QWidget
+
+from app.window.words import TABS
 
 SCREEN_SHARE = 0.9  # of the screen, for a dialog at most
 
@@ -55,6 +57,12 @@ def quiet_button(text: str, name: str = "") -> QToolButton:
         button.setAccessibleName(name)
         button.setToolTip(name)
     return button
+
+
+def explain_tabs(tabs: QTabWidget) -> None:
+    """Say in a tool tip what each tab shows."""
+    for place in range(tabs.count()):
+        tabs.setTabToolTip(place, TABS[tabs.tabText(place)])
 
 
 def open_at(dialog: QWidget, letters: int, lines: int) -> None:

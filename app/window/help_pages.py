@@ -1,9 +1,10 @@
-"""Help: the cautions, the words of the trade, and about the program."""
+"""Help: the job, the words of the trade, the keys, the cautions, and about the program."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 from html import escape
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
@@ -12,7 +13,28 @@ from app.cautions import CAUTIONS
 from app.version import version_text
 from app.window.by_hand.cloth_menu import HAND_KEYS
 from app.window.furniture import open_at
+from app.window.help_guide import Look, add_pictures, steps_html
 from app.window.words import ABOUT, WORDS
+
+if TYPE_CHECKING:
+    from app.window.main_window import MainWindow
+
+CANVAS_KEYS = (
+    ("Pictures: larger, smaller", "+ and −, or Ctrl with the wheel"),
+    ("Pictures: fill the width", "F"),
+    ("Pictures: show everything", "0"),
+    ("Pictures: the nearest piece", "arrow keys; Home and End for the first and the last"),
+    ("Pictures: move about", "page keys, or drag with Space or the middle button"),
+    *HAND_KEYS,
+    ("Cutting table: the cut is made", "Space"),
+    ("Cutting table: a mistake, one cut back", "Backspace"),
+    ("Cutting table: a cut went wrong", "W"),
+    ("Cutting table: the next cloth, the one before", "page keys"),
+    ("Cutting table: leave it", "Esc"),
+    ("A length: a step up or down", "up and down arrow keys"),
+    ("A length: back to what it was", "Esc"),
+    ("A table: copy the chosen rows", "Ctrl+C"),
+)
 
 
 class HelpPage(QDialog):
@@ -34,41 +56,66 @@ class HelpPage(QDialog):
         open_at(self, 84, lines)
 
 
+class Guide(HelpPage):
+    """Everything on one page: the job, the words, the keys and the cautions."""
+
+    def __init__(self, window: MainWindow) -> None:
+        parts = (
+            ("job", "The job, step by step", steps_html()),
+            ("words", "Words", _words()),
+            ("keys", "Keys", _keys(window.menus.shortcuts())),
+            ("cautions", "Cautions", _cautions()),
+        )
+        links = " · ".join(f'<a href="#{name}">{title}</a>' for name, title, _ in parts)
+        whole = "".join(
+            f'<h2><a name="{name}"></a>{title}</h2>{html}' for name, title, html in parts
+        )
+        super().__init__("Help", "", window, lines=44)
+        look = Look(window.appearance.theme(), window.photos, window.devicePixelRatioF())
+        add_pictures(self.text.document(), window.plan, look)
+        self.text.setHtml(f"<p>{links}</p>{whole}")
+
+    def go_to(self, name: str) -> Guide:
+        """Show a part: job, words, keys or cautions."""
+        self.text.scrollToAnchor(name)
+        return self
+
+
+def guide(window: MainWindow) -> Guide:
+    """The job in pictures, and all the other pages under it."""
+    return Guide(window)
+
+
 def cautions(parent: QWidget) -> HelpPage:
     """The usual cautions for blade, iron and pins."""
-    return HelpPage("Cautions", _list(escape(text) for text in CAUTIONS), parent)
+    return HelpPage("Cautions", _cautions(), parent)
+
+
+def _cautions() -> str:
+    return _list(escape(text) for text in CAUTIONS)
 
 
 def words(parent: QWidget) -> HelpPage:
     """The words of the trade as this program uses them."""
-    entries = (f"<p><b>{escape(word)}</b><br>{escape(text)}</p>" for word, text in WORDS)
-    return HelpPage("Words", "".join(entries), parent)
+    return HelpPage("Words", _words(), parent)
+
+
+def _words() -> str:
+    return "".join(f"<p><b>{escape(word)}</b><br>{escape(text)}</p>" for word, text in WORDS)
 
 
 def keys(parent: QWidget, shortcuts: Iterable[tuple[str, str]]) -> HelpPage:
     """The shortcuts of the menus, and the keys of the yardage and of the fields."""
-    canvas = (
-        ("Pictures: larger, smaller", "+ and −, or Ctrl with the wheel"),
-        ("Pictures: fill the width", "F"),
-        ("Pictures: show everything", "0"),
-        ("Pictures: the nearest piece", "arrow keys; Home and End for the first and the last"),
-        ("Pictures: move about", "page keys, or drag with Space or the middle button"),
-        *HAND_KEYS,
-        ("Cutting table: the cut is made", "Space"),
-        ("Cutting table: a mistake, one cut back", "Backspace"),
-        ("Cutting table: a cut went wrong", "W"),
-        ("Cutting table: the next cloth, the one before", "page keys"),
-        ("Cutting table: leave it", "Esc"),
-        ("A length: a step up or down", "up and down arrow keys"),
-        ("A length: back to what it was", "Esc"),
-        ("A table: copy the chosen rows", "Ctrl+C"),
-    )
+    return HelpPage("Keys", _keys(shortcuts), parent)
+
+
+def _keys(shortcuts: Iterable[tuple[str, str]]) -> str:
     gap = "<td>&nbsp;&nbsp;&nbsp;</td>"
     rows = (
-        f"<tr><td style='white-space:nowrap'>{escape(what)}</td>{gap}<td>{escape(key)}</td></tr>"
-        for what, key in (*shortcuts, *canvas)
+        f"<tr><td>{escape(what)}</td>{gap}<td>{escape(key)}</td></tr>"
+        for what, key in (*shortcuts, *CANVAS_KEYS)
     )
-    return HelpPage("Keys", f"<table cellspacing='4'>{''.join(rows)}</table>", parent)
+    return f"<table cellspacing='4'>{''.join(rows)}</table>"
 
 
 def about(parent: QWidget) -> HelpPage:

@@ -241,8 +241,10 @@ class Menus:
     def _help(self) -> None:
         window = self._window
         menu = self._bar.addMenu("&Help")
+        self._action(menu, "&Help", lambda: help_pages.guide(window).show(), Keys.HelpContents)
+        menu.addSeparator()
         self._action(menu, "&Cautions", lambda: help_pages.cautions(window).show())
-        self._action(menu, "&Words", lambda: help_pages.words(window).show(), Keys.HelpContents)
+        self._action(menu, "&Words", lambda: help_pages.words(window).show())
         self._action(menu, "&Keys", lambda: help_pages.keys(window, self.shortcuts()).show())
         menu.addSeparator()
         about = self._action(menu, "&About Crossgrain", lambda: help_pages.about(window).show())

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from html import escape
 
 from PySide6.QtCore import (
     QAbstractTableModel,
@@ -33,6 +34,8 @@ from PySide6.QtWidgets import (
     QStyleOptionViewItem,
     QTableView,
 )
+
+from app.window.words import HEADERS, taught
 
 Index = QModelIndex | QPersistentModelIndex
 AIR = 6  # pixels
@@ -73,6 +76,8 @@ class Rows(QAbstractTableModel):
         row = self.rows[index.row()]
         if role == Qt.ItemDataRole.DisplayRole and index.column() < len(row.cells):
             return row.cells[index.column()]
+        if role == Qt.ItemDataRole.ToolTipRole and index.column() < len(row.cells):
+            return _tip(taught(row.cells[index.column()]))
         if role == Qt.ItemDataRole.FontRole and row.heading:
             font = QFont(QGuiApplication.font())
             font.setBold(True)
@@ -85,9 +90,16 @@ class Rows(QAbstractTableModel):
         if orientation is Qt.Orientation.Horizontal:
             if role == Qt.ItemDataRole.DisplayRole:
                 return self.headers[section]
+            if role == Qt.ItemDataRole.ToolTipRole:
+                return HEADERS.get(self.headers[section])
             if role == Qt.ItemDataRole.TextAlignmentRole:
                 return Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
         return None
+
+
+def _tip(text: str) -> str | None:
+    """A tool tip of paragraphs, which Qt then breaks into lines; None for no words."""
+    return "".join(f"<p>{escape(part)}</p>" for part in text.split("\n\n")) if text else None
 
 
 class _Airy(QStyledItemDelegate):

@@ -11,7 +11,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from core import edit
-from core.lengths import Units, parse
+from core.lengths import LengthError, Units, exact_text, parse
 from core.plan import make_plan
 from core.project_file import dumps, loads, to_document
 from core.quilt import Project, Quilt
@@ -174,3 +174,38 @@ def test_moving_there_and_back_is_as_if_nothing_was() -> None:
 def test_a_new_part_can_be_planned_at_once(part: str) -> None:
     bare = edit.add(Project(Quilt("", F(50), F(60)), ()), "fabrics")
     make_plan(edit.add(bare, part) if part == "borders" else edit.add_part(bare, part))
+
+
+@UNHURRIED
+@given(projects(), st.sampled_from(list(Units)))
+def test_other_units_and_back_write_the_very_same_file(project: Project, units: Units) -> None:
+    there = loads(dumps(edit.set_units(project, units)))
+    assert dumps(edit.set_units(there, project.units)) == dumps(project)
+
+
+def is_length(path: str, value: object) -> bool:
+    if not isinstance(value, str) or path.endswith(("price_per_yard", "name")):
+        return False
+    try:
+        parse(value, DEMO.units)
+    except LengthError:
+        return False
+    return True
+
+
+DEMO_LENGTHS = {path: value for path, value in places(to_document(DEMO)) if is_length(path, value)}
+
+
+@pytest.mark.parametrize("path", DEMO_LENGTHS)
+def test_every_length_is_taken_in_any_unit_and_stays_the_same(path: str) -> None:
+    length = parse(DEMO_LENGTHS[path], DEMO.units)
+    for units in Units:
+        other = exact_text(length, units)
+        written = other if other[-1].isalpha() else f"{other} {units.value}"
+        assert edit.put(DEMO, path, written) == DEMO
+
+
+def test_the_lengths_of_every_part_were_tried() -> None:
+    parts = {path.partition(".")[0].partition("[")[0] for path in DEMO_LENGTHS}
+    assert len(DEMO_LENGTHS) > 40
+    assert {"quilt", "fabrics", "borders", "backing", "batting", "binding", "sleeve"} <= parts

@@ -30,7 +30,6 @@ class ChoiceBar(QWidget):
         self.place_box.setAccessibleName("Which one")
         self.values_line = QLineEdit()
         self.values_line.setAccessibleName("Values to compare")
-        self.values_line.setPlaceholderText("2; 2 1/4; 2 1/2")
         self.values_line.setToolTip("Two to six values with ; between them")
         row = QHBoxLayout(self)
         row.setContentsMargins(8, 6, 8, 6)
@@ -75,6 +74,7 @@ class ChoiceBar(QWidget):
     def _usual(self, project: Project) -> None:
         self._last_values = "; ".join(usual_values(project, self.choice))
         self.values_line.setText(self._last_values)
+        self.values_line.setPlaceholderText(self._last_values)
 
     def _places(self, project: Project) -> None:
         """The borders or fabrics to choose from, the usual one first chosen."""

@@ -15,7 +15,8 @@ from app.window.field import Kind
 from app.window.fields_cloth import ON_HAND
 from app.window.main_window import MainWindow
 from app.window.part_section import PartSection
-from core.lengths import Units, typeset
+from core.lengths import Units, exact_text, parse, typeset
+from core.project_file import dumps
 from core.quilt import Corners
 from tests.app.window.conftest import PlannerHere, all_rows, editor_at
 
@@ -330,3 +331,28 @@ def test_without_a_plan_no_cut_width_is_shown(window: MainWindow, type_in: TypeI
     assert note(window, "borders[1].width") == ""
     type_in("borders[1].width", "300")
     assert note(window, "borders[0].width") == ""
+
+
+def test_other_units_and_back_leave_the_document_as_it_was(window: MainWindow) -> None:
+    before = dumps(window.document.project)
+    widths = {
+        Units.CENTIMETRES: "123.19 cm",
+        Units.MILLIMETRES: "1231.9 mm",
+        Units.INCHES: "48 1/2 in",
+    }
+    for units, shown in widths.items():
+        window.menus.units[units].trigger()
+        assert editor_at(window, "quilt.width").text() == shown  # type: ignore[attr-defined]
+    assert dumps(window.document.project) == before
+    for _ in range(3):
+        window.document.undo_stack.undo()
+    assert dumps(window.document.project) == before
+
+
+def test_every_length_field_takes_the_other_unit(window: MainWindow, type_in: TypeIn) -> None:
+    project = window.document.project
+    for path in ("quilt.width", "fabrics[0].selvage", "binding.strip_width", "sleeve.depth"):
+        text = editor_at(window, path).text()  # type: ignore[attr-defined]
+        type_in(path, exact_text(parse(text), Units.CENTIMETRES) + " cm")
+        assert window.document.project == project
+        assert editor_at(window, path).text() == text  # type: ignore[attr-defined]

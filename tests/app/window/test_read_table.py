@@ -67,3 +67,10 @@ def test_a_long_word_leaves_room_for_the_other_columns(qtbot: QtBot) -> None:
     last = made.columnViewportPosition(2) + made.columnWidth(2)
     assert last <= made.viewport().width()
     assert made.columnWidth(1) > made.fontMetrics().horizontalAdvance("2 1/4 yd")
+
+
+def test_a_cell_teaches_the_words_of_the_trade_that_are_in_it(table: ReadTable) -> None:
+    table.show_rows([Row(("Binding: reach", "3/8 in"))])
+    tips = [table.rows.index(0, i).data(Qt.ItemDataRole.ToolTipRole) for i in range(2)]
+    assert tips[0].startswith("<p>reach: ")
+    assert tips[1] is None
