@@ -25,11 +25,19 @@ def layers_said(layers: Layers) -> str:
 
 def bias_given(binding: BindingPlan, units: Units) -> Iterator[tuple[str, str]]:
     """What each bias cloth gives, beside what charts print for it by its bare area."""
-    accent = binding.accent.bias if binding.accent else None
-    for bias in (binding.bias, accent):
-        for piece in bias.pieces if bias else ():
+    for bias in binding.bias_cloths:
+        for piece in bias.pieces:
             size = show_size(piece.across, piece.along, units)
             gives = show(piece.gives, units, Rounding.DOWN)
+            if piece.segments:
+                gives = f"{piece.segments} segments of {show(piece.segment, units)}"
             bare = show(piece.bare_area, units, Rounding.DOWN)
             each = f"{piece.count} of {size}, each" if piece.count > 1 else size
             yield piece.name, f"{each} gives {gives}; charts print {bare} by bare area"
+
+
+def layers_by_place(binding: BindingPlan) -> Iterator[tuple[str, str]]:
+    """Where layers are counted, and how many lie there; no corner where there is none."""
+    for where, layers in zip(LAYER_PLACES, binding.layers, strict=True):
+        if layers is not None:
+            yield where, layers_said(layers)

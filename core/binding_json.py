@@ -6,11 +6,11 @@ from typing import Any
 
 from core.finish.accent import AccentPlan
 from core.finish.bias_cloth import BiasPlan
-from core.finish.binding_plan import BindingPlan
+from core.finish.binding_plan import FACING, BindingPlan
 from core.finish.closing import JoinedClosing, TuckedClosing
 from core.finish.edge_layers import Layers
-from core.finish.four_strips import SideStrips
 from core.finish.scrappy import ScrappyPlan
+from core.finish.side_strips import SideStrips
 from core.finish.two_cloth import TwoCloth
 
 
@@ -37,7 +37,7 @@ def binding_document(binding: BindingPlan) -> dict[str, Any]:
         "layers": {
             "along_edge": _layers(along),
             "at_join": _layers(join),
-            "at_corner": _layers(corner),
+            "at_corner": None if corner is None else _layers(corner),
         },
         "ends": _ends(binding.ends) if binding.ends else None,
         "bias": _bias(binding.bias) if binding.bias else None,
@@ -76,6 +76,7 @@ def _bias(bias: BiasPlan) -> dict[str, Any]:
                 "gives": str(piece.gives),
                 "bare_area_rule": str(piece.bare_area),
                 "tube_strips": piece.turns,
+                "segments": piece.segments,
                 "strips": [
                     {"place": strip.place, "usable": str(strip.usable)} for strip in piece.strips
                 ],
@@ -86,7 +87,11 @@ def _bias(bias: BiasPlan) -> dict[str, Any]:
 
 
 def _scrappy(scrappy: ScrappyPlan) -> dict[str, Any]:
-    return {"segment_length": str(scrappy.length), "order": list(scrappy.order)}
+    return {
+        "segment_length": str(scrappy.length),
+        "order": list(scrappy.order),
+        "bias": [{"fabric": name, **_bias(cut)} for name, cut in scrappy.bias],
+    }
 
 
 def _two_cloth(two: TwoCloth) -> dict[str, str]:
@@ -112,5 +117,20 @@ def _accent(accent: AccentPlan) -> dict[str, Any]:
     }
 
 
-def _facing(facing: SideStrips) -> dict[str, str]:
-    return {"side": str(facing.side), "top_and_bottom": str(facing.end)}
+def _facing(facing: SideStrips) -> dict[str, Any]:
+    """`side` and `top_and_bottom` are null unless it has such strips and no others."""
+    lengths = {strip.name.removeprefix(f"{FACING} "): strip.length for strip in facing.strips}
+    ends = lengths.get("top and bottom")
+    return {
+        "side": None if ends is None else str(lengths["side"]),
+        "top_and_bottom": None if ends is None else str(ends),
+        "strips": [
+            {
+                "name": strip.name,
+                "fabric": strip.fabric,
+                "length": str(strip.length),
+                "sides": list(strip.sides),
+            }
+            for strip in facing.strips
+        ],
+    }

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from core.edge.edge_map import EdgeMap
 from core.fabric import Grain
 from core.lengths import Units, show
+from core.quilt import Fold
 
 if TYPE_CHECKING:
     from core.plan import Plan
@@ -18,6 +19,7 @@ def edge_notices(plan: Plan) -> Iterator[tuple[str, str]]:
     if plan.project.binding is None:
         return
     yield from _curves(plan)
+    yield from _eased(plan)
     yield from _inside_corners(plan)
     yield from _joins(plan)
 
@@ -32,6 +34,22 @@ def _curves(plan: Plan) -> Iterator[tuple[str, str]]:
         "binding.grain",
         f"The outline is curved, with a smallest radius of {tight}: straight-cut strips do not go "
         "round a curve well. Cut the binding on the bias.",
+    )
+
+
+def _eased(plan: Plan) -> Iterator[tuple[str, str]]:
+    """A facing of depth f on a radius r: its inner edge is f/r too long, and is eased in."""
+    radius, binding = plan.sizes.outline.smallest_radius, plan.binding
+    if radius is None or binding is None or plan.project.binding is None:
+        return
+    if plan.project.binding.fold is not Fold.FACED:
+        return
+    deep, units = binding.widths.strip / 2, plan.project.units
+    yield (
+        "binding.strip_width",
+        f"Where the edge is tightest, with a radius of {show(radius, units)}, the facing's inner "
+        f"edge is {float(deep / radius):.0%} too long for its place and is eased in with steam; a "
+        "narrower strip needs less.",
     )
 
 

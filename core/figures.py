@@ -8,7 +8,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from core.lengths import INCHES_PER_MM, RULERS, Inches, Units
+from core.lengths import INCHES_PER_MM, RULERS, Inches, Units, round_up
+
+_MARKS = Fraction(1, 16), Fraction(1)
+_FINEST_WRITTEN = 1000  # sums of lengths that people write have smaller denominators
 
 
 def figure(like: Inches, inches: Fraction, millimetres: Fraction) -> Inches:
@@ -30,3 +33,9 @@ def usual(said: Inches | None, like: Inches, inches: Fraction, millimetres: Frac
     Fraction(1, 4)
     """
     return figure(like, inches, millimetres) if said is None else said
+
+
+def to_a_mark(length: Inches, like: Inches) -> Inches:
+    """A length that no ruler has, as that of an oval, up to the next mark; others as they are."""
+    no_mark = length.denominator > _FINEST_WRITTEN
+    return round_up(length, figure(like, *_MARKS)) if no_mark else length

@@ -5,10 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from core.lengths import show, show_size
+from core.edge.outline import Outline
+from core.lengths import Inches, show, show_size
 
 if TYPE_CHECKING:
     from core.plan import Plan
+
+_LEFT = 180.0  # degrees: with the quilt on the left, the top edge is sewn leftwards
 
 
 def measure_notices(plan: Plan) -> Iterator[tuple[str, str]]:
@@ -16,6 +19,7 @@ def measure_notices(plan: Plan) -> Iterator[tuple[str, str]]:
     yield from _easing(plan)
     yield from _squaring(plan)
     yield from _take_up(plan)
+    yield from _sleeve(plan)
 
 
 def _easing(plan: Plan) -> Iterator[tuple[str, str]]:
@@ -56,3 +60,25 @@ def _take_up(plan: Plan) -> Iterator[tuple[str, str]]:
         f"Backing and batting are planned for the top before quilting, with their overage as "
         f"given; the binding for {finished} after it. Washed, the quilt comes to {washed}.",
     )
+
+
+def _sleeve(plan: Plan) -> Iterator[tuple[str, str]]:
+    """A sleeve is as long as the quilt is wide, which a shaped quilt may not be at its top."""
+    sleeve, units = plan.project.sleeve, plan.project.units
+    if sleeve is None:
+        return
+    whole, top = plan.sizes.finished[0] - sleeve.shorter, _straight_top(plan.sizes.outline)
+    if top < whole:
+        straight = f"{show(top, units)} long" if top else "not straight"
+        yield (
+            "sleeve.shorter",
+            f"The sleeve is cut for the quilt's full width, {show(whole, units)} in all, and the "
+            f"top edge of this outline is {straight}: hang it where the quilt is wide enough, or "
+            "write how much shorter it should be.",
+        )
+
+
+def _straight_top(outline: Outline) -> Inches:
+    """The length of the level edge at the top; 0 if there is none."""
+    level = (side.length for side in outline.sides if side.radius is None and side.heading == _LEFT)
+    return max(level, default=Inches(0))

@@ -21,7 +21,8 @@ def segments_of(
     """Each strip's label and length, in the order in which they are cut.
 
     `laid` are the run's segments where it is one; `label` gives what is written
-    on a copy of a part. Of two cloths it is the first one's strips.
+    on a copy of a part. Of two cloths it is the first one's strips; of several
+    on the bias, each one's first piece and the segment's number.
     """
     if binding.bias is not None:
         return tuple(_bias(binding, label))
@@ -43,6 +44,9 @@ def _scrappy(binding: BindingPlan, label: Label) -> Iterator[Segment]:
     if binding.scrappy is None:
         return
     used: Counter[str] = Counter()
+    first = {cloth: cut.pieces[0].name for cloth, cut in binding.scrappy.bias}
     for cloth in binding.scrappy.order:
         used[cloth] += 1
-        yield label(segment_name(cloth), used[cloth]), binding.scrappy.length
+        number = used[cloth]
+        name = f"{label(first[cloth], 1)}-{number}" if first else label(segment_name(cloth), number)
+        yield name, binding.scrappy.length

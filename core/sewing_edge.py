@@ -10,6 +10,7 @@ from core.finish.sewn import Sewn
 from core.lengths import Inches, Units, show
 from core.plan import Plan
 
+_SQUARE = 90
 _DRAWN = Fraction(1, 1000)  # stops before corners are irrational; a thousandth tells enough
 
 
@@ -26,8 +27,12 @@ def sewing_on(plan: Plan) -> Iterator[str]:
         said = "" if sewn.edge_map.proved else " (the best that was found)"
         yield (
             f"So started, every join and the closing lies at least "
-            f"{show(sewn.edge_map.least, units)} from any corner{said}."
+            f"{show(sewn.edge_map.least, units)} from any {_bend(outline)}{said}."
         )
+
+
+def _bend(outline: Outline) -> str:
+    return "corner" if outline.corners else "rounded corner's middle"
 
 
 def _strips(sewn: Sewn, units: Units) -> Iterator[str]:
@@ -42,10 +47,10 @@ def _start(sewn: Sewn, outline: Outline, units: Units) -> str:
     """The ends meet at the closing, told by the way from the corner before it."""
     closing = sewn.edge_map.closing
     where = f"on the {closing.facing} side"
-    if outline.corners:
-        ring = outline.ring
-        past = min((closing.place - corner.place) % ring for corner in outline.corners)
-        where += f", {show(past, units)} past the corner before it"
+    if outline.bends:
+        past = min((closing.place - bend) % outline.ring for bend in outline.bends)
+        before = "corner" if outline.corners else "middle of the rounded corner"
+        where += f", {show(past, units)} past the {before} before it"
     return (
         f"The two ends meet {where}. Lay the end of {sewn.edge_map.order[0]} there and sew with "
         "the quilt to your left: down the left side, along the bottom, up the right side."
@@ -58,6 +63,12 @@ def _corners(outline: Outline, seam: Inches, units: Units) -> Iterator[str]:
     corners = dict(enumerate(outline.corners, start=1))
     for number, corner in corners.items():
         kinds.setdefault(round(corner.angle, 3), []).append(number)
+    if any(not corner.inside for corner in outline.corners):
+        yield (
+            "At an outside corner stop as said below and fold the strip away, its raw edge in line "
+            "with the next edge; fold it back over a crease at the corner, square to that edge, "
+            "and start anew from there."
+        )
     for angle, numbers in kinds.items():
         corner = corners[numbers[0]]
         yield f"{_which(numbers, len(corners))} ({angle:.4g}°): {_how(corner, seam, units)}"
@@ -75,6 +86,12 @@ def _how(corner: Corner, seam: Inches, units: Units) -> str:
     stop = corner.stop(seam)
     if stop is None or corner.mitre is None:
         return "cut in; clip it to just short of the seam line and sew round it without a mitre."
-    square = round(corner.angle, 6) == 90  # then the stop is the seam itself, exactly
+    square = round(corner.angle, 6) == _SQUARE  # then the stop is the seam itself, exactly
     before = show(seam if square else round(Fraction(stop) / _DRAWN) * _DRAWN, units)
-    return f"stop sewing {before} before it; the mitre lies at {corner.mitre:.4g}° to both edges."
+    sharp = (
+        "; its fold stands out past the edge: tuck it under, or trim it once it is sewn"
+        if corner.angle < _SQUARE and not square
+        else ""
+    )
+    mitre = f"the mitre lies at {corner.mitre:.4g}° to both edges"
+    return f"stop sewing {before} before it; {mitre}{sharp}."

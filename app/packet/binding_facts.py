@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from app.binding_wording import LAYER_PLACES, bias_given, layers_said
+from app.binding_wording import bias_given, layers_by_place
 from app.wording import times
 from core.fabric import Grain
 from core.finish.binding_plan import BindingPlan
@@ -14,11 +14,14 @@ from core.quilt import Binding, Fold
 
 def binding_facts(binding: Binding, plan: BindingPlan, units: Units) -> Iterator[str]:
     """Sentences about the binding of one quilt."""
-    closing = show(plan.closing, units)
+    round_it = f"Round the edge {show(plan.perimeter, units)}"
+    if plan.facing is None:
+        round_it += f", closing ({binding.closing}) {show(plan.closing, units)}"
+    if plan.needs > (plan.facing.needs if plan.facing else plan.perimeter + plan.closing):
+        round_it += f", handling allowance {show(binding.allowance, units)}"
     yield (
         f"Cut {show(plan.widths.strip, units)} wide, {binding.grain} grain, {_fold(binding)}. "
-        f"Round the edge {show(plan.perimeter, units)}, closing ({binding.closing}) {closing}, "
-        f"handling allowance {show(binding.allowance, units)}: needs {show(plan.needs, units)}."
+        f"{round_it}: needs {show(plan.needs, units)}."
     )
     if plan.two_cloth is not None:
         two = plan.two_cloth
@@ -46,14 +49,20 @@ def binding_facts(binding: Binding, plan: BindingPlan, units: Units) -> Iterator
         f"{show(plan.spare, units)} to spare."
     )
     yield f"The plan holds down to a usable width of {narrowest}. Measure yours before cutting."
-    yield (
+    yield _finishes(binding, plan, units)
+    said = "; ".join(f"{where} {layers}" for where, layers in layers_by_place(plan))
+    yield f"Layers of binding: {said}."
+
+
+def _finishes(binding: Binding, plan: BindingPlan, units: Units) -> str:
+    second = show(plan.second_face_width, units)
+    if binding.fold is Fold.FACED:
+        return f"Nothing of it shows on the front; it covers {second} of the back."
+    return (
         f"It finishes {show(plan.first_face_width, units)} wide on the first face and "
-        f"{show(plan.second_face_width, units)} on the second; the fold reaches "
-        f"{show(plan.reach, units)} past the seam ({show(plan.widths.needed_reach, units)} wanted "
-        f"by {binding.finishing})."
+        f"{second} on the second; the fold reaches {show(plan.reach, units)} past the seam "
+        f"({show(plan.widths.needed_reach, units)} wanted by {binding.finishing})."
     )
-    said = zip(LAYER_PLACES, plan.layers, strict=True)
-    yield f"Layers of binding: {'; '.join(f'{where} {layers_said(each)}' for where, each in said)}."
 
 
 def _joins(binding: Binding, plan: BindingPlan, units: Units) -> str:

@@ -40,7 +40,7 @@ def _whole(plan: Plan) -> Iterator[Fact]:
         yield Fact(f"This packet cuts one of {quilt.lays} equal kits.", bold=True)
     elif quilt.copies > 1:
         yield Fact(f"This packet cuts {quilt.copies} of them.", bold=True)
-    yield Fact(f"top, as measured {show_size(quilt.width, quilt.length, units)}", "top")
+    yield Fact(f"top, as measured {show_size(*plan.project.top, units)}", "top")
 
 
 def _borders(plan: Plan) -> Iterator[Fact]:

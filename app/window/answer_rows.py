@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from app.binding_wording import LAYER_PLACES, bias_given, layers_said
+from app.binding_wording import bias_given, layers_by_place
 from app.window.read_table import Row
 from app.wording import batting_from, cost, part_size, purchase, times
 from core.drawing.cloth import sheet_title
@@ -167,8 +167,8 @@ def _binding(plan: Plan, units: Units) -> Iterator[Row]:
     yield _row("Binding: second face", show(binding.second_face_width, units))
     needed = show(binding.widths.needed_reach, units)
     yield _row("Binding: reach past the seam", f"{show(binding.reach, units)}, wanted {needed}")
-    for where, layers in zip(LAYER_PLACES, binding.layers, strict=True):
-        yield _row(f"Binding: layers {where}", layers_said(layers))
+    for where, layers in layers_by_place(binding):
+        yield _row(f"Binding: layers {where}", layers)
     for name, given in bias_given(binding, units):
         yield _row(name.capitalize(), given)
     narrowest = show(binding.narrowest_usable_width, units, Rounding.UP)

@@ -114,12 +114,14 @@ def _cell(value: Value | None, best: Value) -> Cell:
     return Cell(value, loses=value - best if value > best else best - value)
 
 
-def _of_binding(value: Callable[[BindingPlan], Value]) -> Callable[[Plan], Value | None]:
+def _of_binding(value: Callable[[BindingPlan], Value | None]) -> Callable[[Plan], Value | None]:
     return lambda plan: None if plan.binding is None else value(plan.binding)
 
 
-def _most(layers: Layers) -> int:
+def _most(layers: Layers | None) -> int | None:
     """The thickest place: the most layers of cloth that lie on each other."""
+    if layers is None:
+        return None
     return max(layers.first_face, layers.edge, layers.second_face)
 
 
@@ -169,7 +171,12 @@ _MEASURES: tuple[tuple[str, Measured, Better, Callable[[Plan], Value | None]], .
     ),
     ("layers along the edge", _COUNT, Better.NEITHER, _of_binding(lambda b: _most(b.layers[0]))),
     ("layers at a join", _COUNT, _LESS, _of_binding(lambda b: _most(b.layers[1]))),
-    ("layers at a corner", _COUNT, _LESS, _of_binding(lambda b: _most(b.layers[2]))),
+    (
+        "layers at a corner",
+        _COUNT,
+        _LESS,
+        _of_binding(lambda b: _most(b.layers[2])),
+    ),
     (
         "narrowest usable width",
         _LENGTH,

@@ -24,14 +24,14 @@ _SHARE = 1 / 12  # of the cloth's long side: the height of a line of words
 
 
 def bias_drawings(plan: Plan) -> tuple[Drawing, ...]:
-    """A drawing for each kind of bias cloth in the plan: of its binding, then of its accent."""
+    """A drawing for each kind of bias cloth in the plan: of its binding, its scraps, its accent."""
     binding = plan.binding
     if binding is None:
         return ()
-    accent = binding.accent.bias if binding.accent else None
-    plans = (bias for bias in (binding.bias, accent) if bias is not None)
     return tuple(
-        draw_bias(bias, piece, plan.project.units) for bias in plans for piece in bias.pieces
+        draw_bias(bias, piece, plan.project.units)
+        for bias in binding.bias_cloths
+        for piece in bias.pieces
     )
 
 
@@ -91,8 +91,18 @@ def _tube_words(bias: BiasPlan, piece: BiasPiece, units: Units) -> tuple[tuple[s
             f"{piece.turns} strips of {wide}",
         ),
         ("Sew top to bottom, one strip out of step: line 1 above to the first corner below",),
-        (f"Gives {gives} in whole strips; charts print {_bare(piece, units)} by bare area",),
+        (
+            f"{_segments(piece, units) or f'Gives {gives} in whole strips'}; charts print "
+            f"{_bare(piece, units)} by bare area",
+        ),
     )
+
+
+def _segments(piece: BiasPiece, units: Units) -> str:
+    """What it is cut apart into; empty if it stays whole."""
+    if not piece.segments:
+        return ""
+    return f"Cut apart at the same slant into {piece.segments} of {show(piece.segment, units)}"
 
 
 def _bare(piece: BiasPiece, units: Units) -> str:
@@ -118,6 +128,7 @@ def _one_by_one(bias: BiasPlan, piece: BiasPiece, units: Units) -> Drawing:
         marks.append(Label(centre, (str(number),), (step, step / 2), "binding"))
     marks.append(Line(_line(across, along, first), "cut"))
     size, wide = show_size(piece.across, piece.along, units), show(bias.width, units)
+    joined = show(piece.gives, units, Rounding.DOWN)
     lines = (
         (f"{size}: first cut from a corner at 45°, then every {_marked(bias.width, units)}",),
         (
@@ -126,7 +137,7 @@ def _one_by_one(bias: BiasPlan, piece: BiasPiece, units: Units) -> Drawing:
         ),
         (f"Long edges then: {_lengths([strip.usable for strip in strips], units)}",),
         (
-            f"Joined {show(piece.gives, units, Rounding.DOWN)}; charts print "
+            f"{_segments(piece, units) or f'Joined {joined}'}; charts print "
             f"{_bare(piece, units)} by bare area",
         ),
     )

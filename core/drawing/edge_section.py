@@ -13,7 +13,7 @@ from math import cos, pi, sin
 from core.binding_choices import AccentKind, Finishing
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 from core.drawing.shapes import moved
-from core.figures import figure
+from core.figures import usual
 from core.finish.binding_plan import BindingPlan
 from core.finish.binding_width import REACH_BY_MACHINE, REACH_BY_MACHINE_MM
 from core.lengths import Units, show
@@ -138,8 +138,9 @@ class _Section:
             yield Line(((self.s, -self.under - 2 * _GAP), (self.s, self.t)), "seam")
         at, top = self.second, self.back - (_GAP if not self.faced else 0)
         if self.spec.finishing is Finishing.MACHINE and not self.faced:
-            usual = figure(self.plan.widths.strip, REACH_BY_MACHINE, REACH_BY_MACHINE_MM)
-            at, top = self.second - float(usual), -self.under - 5 * _GAP
+            strip, said = self.plan.widths.strip, self.spec.stitching
+            from_fold = usual(said, strip, REACH_BY_MACHINE, REACH_BY_MACHINE_MM)
+            at, top = self.second - float(from_fold), -self.under - 5 * _GAP
             if at > self.s:
                 top = -_GAP
         yield Line(((at, top), (at, self.back + 3 * _GAP)), "seam")

@@ -99,3 +99,15 @@ def narrowest_strip_length(
     """How short `full` equal strips may be when the rest of the run is `others` long in all."""
     joins = full + count_others - 1
     return (needs + joins * loss - others) / full
+
+
+def as_many_as_reach(lengths: tuple[Inches, ...], loss: Inches, needs: Inches) -> int:
+    """How many of the strips are sewn on; last ones that are slack would be trimmed off whole.
+
+    >>> as_many_as_reach((Fraction(10),) * 5, Fraction(2), Fraction(26))
+    3
+    """
+    count = len(lengths)
+    while count > 1 and chain_length(lengths[: count - 1], loss) >= needs:
+        count -= 1
+    return count

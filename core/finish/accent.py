@@ -18,7 +18,7 @@ from core.finish.bias_cloth import BiasNeed, BiasPlan, plan_bias
 from core.finish.binding_width import Widths
 from core.finish.bound_edge import BoundEdge
 from core.finish.demand import Demand
-from core.finish.four_strips import LongStrip, SideStrips
+from core.finish.side_strips import LongStrip, side_strips
 from core.lengths import Inches, round_up
 from core.quilt import Binding
 
@@ -37,7 +37,7 @@ _PATH, _ROLE = "binding.accent", "accent"
 class AccentPlan:
     """The accent's strips as cut, `strip` wide; `shows` is what is seen, or the cord's diameter.
 
-    `whole`: cut as four strips in one piece each; else joined, `needs` long.
+    `whole`: cut as a strip a side, in one piece each; else joined, `needs` long.
     """
 
     kind: AccentKind
@@ -76,7 +76,7 @@ def plan_accent(
 def _cut(
     plan: AccentPlan, binding: Binding, edge: BoundEdge, long: LongStrip, fabric: Fabric
 ) -> AccentPlan:
-    """The plan with its cloth: bias, four strips in one piece each, or one joined strip."""
+    """The plan with its cloth: bias, a strip a side in one piece each, or one joined strip."""
     grain = binding.grain
     if grain is Grain.BIAS:
         need = BiasNeed(
@@ -85,8 +85,8 @@ def _cut(
         bias = plan_bias(need, fabric)
         demands = bias.demands(_PATH, _ROLE, fabric.name)
         return replace(plan, join_loss=bias.join_loss, bias=bias, demands=demands)
-    flange_a_side = plan.kind is AccentKind.FLANGE and edge.four_sided
-    sides = SideStrips(long.name, plan.strip, edge.length, edge.width)
-    if flange_a_side and sides.whole(grain, fabric.cutting_width):
-        return replace(plan, whole=True, demands=sides.pieces(_PATH, _ROLE, fabric.name, grain))
+    if plan.kind is AccentKind.FLANGE and not edge.outline.curved:
+        sides = side_strips(long.name, edge, plan.strip, (fabric.name,), lambda _: Inches(0))
+        if sides.whole(grain, fabric.cutting_width):
+            return replace(plan, whole=True, demands=tuple(sides.pieces(_PATH, _ROLE, grain)))
     return replace(plan, demands=(long.demand(_PATH, _ROLE, fabric, grain),))

@@ -33,7 +33,8 @@ class BiasPiece:
     """`count` equal pieces of cloth; each gives `gives` inches of strip, joined.
 
     `strips` are those cut one by one; `turns` counts the whole strips across a
-    tube. `bare_area` is what charts print for the same cloth.
+    tube. `bare_area` is what charts print for the same cloth. Cut apart, it gives
+    so many `segments` (0: it stays whole).
     """
 
     name: str
@@ -44,6 +45,12 @@ class BiasPiece:
     bare_area: Inches
     turns: int = 0
     strips: tuple[BiasStrip, ...] = ()
+    segments: int = 0
+
+    @property
+    def segment(self) -> Inches:
+        """How long each of its segments is."""
+        return self.gives / self.segments if self.segments else self.gives
 
     @property
     def lengths(self) -> tuple[Inches, ...]:

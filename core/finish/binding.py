@@ -3,7 +3,7 @@
 The way round, what closing takes and the handling allowance are what is needed;
 the modules beside this one say how wide (`binding_width`), how thick (`layers`),
 how closed (`closing`), and what other cloth there is: bias (`bias_cloth`), two
-cloths (`two_cloth`), many (`scrappy`), an accent, four strips of a facing.
+cloths (`two_cloth`), many (`scrappy`), an accent; and what a `facing` is cut in.
 """
 
 from __future__ import annotations
@@ -16,26 +16,24 @@ from typing import TypeAlias
 from core.binding_choices import Order
 from core.edge.joins import chain_length, join_loss, narrowest_strip_length, strips_needed
 from core.fabric import Fabric, Grain
-from core.figures import figure, usual
+from core.figures import to_a_mark
 from core.finish.accent import LAYERS, plan_accent
 from core.finish.bias_cloth import BiasNeed, plan_bias
-from core.finish.binding_plan import BACK_NAME, FACING, NAME, BindingPlan
+from core.finish.binding_plan import BACK_NAME, NAME, BindingPlan
 from core.finish.binding_width import Widths, widths_of
 from core.finish.bound_edge import BoundEdge
 from core.finish.closing import plan_closing
 from core.finish.demand import shortest_segment
 from core.finish.edge_layers import Layers, layers_at_corner, layers_at_join, plain_layers
-from core.finish.four_strips import LongStrip, SideStrips
-from core.finish.scrappy import plan_scrappy
+from core.finish.facing import faced_apart, facing_of, is_ring
+from core.finish.scrappy import Needs, ScrappyPlan, plan_scrappy
+from core.finish.scrappy_bias import Segments, longest_segment, segment_cloth
+from core.finish.side_strips import LongStrip
 from core.finish.two_cloth import plan_two_cloth
-from core.lengths import Inches, round_up
+from core.lengths import Inches
 from core.quilt import Binding, Fold
 from core.refusal import Refusal
 
-# Common practice, no source: the ends of the last two facings are turned in.
-TURN_IN, TURN_IN_MM = Fraction(1, 2), Fraction(12)
-_MARK = Fraction(1, 16), Fraction(1)
-_FINEST_WRITTEN = 1000  # sums of lengths that people write have smaller denominators
 Cloths: TypeAlias = Callable[[str], Fabric]
 
 
@@ -59,15 +57,15 @@ def plan_binding(binding: Binding, edge: BoundEdge, cloths: Cloths) -> BindingPl
         joined_length=Fraction(0),
         joins=0,
         narrowest_usable_width=Fraction(0),
-        layers=_layers(binding, widths, LAYERS if accent else 0),
+        layers=_layers(binding, widths, edge, LAYERS if accent else 0),
         demands=(),
         accent=accent,
     )
-    if binding.fold is Fold.FACED:
-        plan = _faced(plan, binding, edge, fabric, shortest)
+    if binding.fold is Fold.FACED and not is_ring(binding, edge):
+        plan = _faced(plan, binding, edge, cloths, shortest)
     else:
         ends = plan_closing(binding, widths, edge.shortest_side)
-        needs = _to_a_mark(edge.perimeter + ends.takes + binding.allowance, widths.strip)
+        needs = to_a_mark(edge.perimeter + ends.takes + binding.allowance, widths.strip)
         plan = replace(plan, ends=ends, closing=ends.takes, needs=needs)
         if binding.back_fabric is not None:
             plan = _of_two_cloths(plan, binding, edge, cloths(binding.back_fabric), fabric)
@@ -76,12 +74,6 @@ def plan_binding(binding: Binding, edge: BoundEdge, cloths: Cloths) -> BindingPl
         else:
             plan = _of_one_cloth(plan, binding, fabric, shortest)
     return replace(plan, demands=plan.demands + (accent.demands if accent else ()))
-
-
-def _to_a_mark(length: Inches, like: Inches) -> Inches:
-    """A length that no ruler has, as that of an oval, up to the next mark; others as they are."""
-    no_mark = length.denominator > _FINEST_WRITTEN
-    return round_up(length, figure(like, *_MARK)) if no_mark else length
 
 
 def _refuse_together(binding: Binding) -> None:
@@ -93,27 +85,30 @@ def _refuse_together(binding: Binding) -> None:
             "a scrappy binding has one cloth after the other, not two side by side; remove this "
             "or write none as the scrappy order",
         )
-    for path, chosen, what in (
-        ("binding.back_fabric", binding.back_fabric is not None, "a binding of two cloths"),
-        ("binding.scrappy.order", scrappy, "a scrappy binding"),
-    ):
-        if chosen and binding.grain is Grain.BIAS:
-            raise Refusal(
-                "binding.grain",
-                f"{what} is cut on the straight grain here; write crosswise, lengthwise or either",
-            )
-        if chosen and binding.fold is Fold.FACED:
-            raise Refusal(
-                path, f"a faced edge shows on the back only and cannot be {what}; choose a fold"
-            )
+    if binding.back_fabric is None:
+        return
+    if binding.grain is Grain.BIAS:
+        raise Refusal(
+            "binding.grain",
+            "two bias strips sewn along their whole length stretch out of line, so a binding of "
+            "two cloths is cut on the straight grain; write crosswise, lengthwise or either",
+        )
+    if binding.fold is Fold.FACED:
+        raise Refusal(
+            "binding.back_fabric",
+            "a faced edge shows on the back only, so it has no second cloth; remove this, or "
+            "choose another fold",
+        )
 
 
-def _layers(binding: Binding, widths: Widths, accents: int) -> tuple[Layers, Layers, Layers]:
-    fold = binding.fold
+def _layers(
+    binding: Binding, widths: Widths, edge: BoundEdge, accents: int
+) -> tuple[Layers, Layers, Layers | None]:
+    fold, sharpest = binding.fold, edge.sharpest
     return (
         plain_layers(fold, accents),
         layers_at_join(fold, binding.joins, widths, accents),
-        layers_at_corner(fold, accents),
+        None if sharpest is None else layers_at_corner(fold, sharpest, accents),
     )
 
 
@@ -196,8 +191,41 @@ def _of_two_cloths(
 def _scrappy(plan: BindingPlan, binding: Binding, cloths: Cloths) -> BindingPlan:
     narrowest = min(cloths(name).cutting_width for name in binding.scrappy.cloths)
     _refuse_strip(plan, narrowest)
+    if binding.grain is Grain.BIAS:
+        return _scrappy_on_bias(plan, binding, cloths)
     longest = plan.needs if binding.grain is Grain.LENGTHWISE else narrowest
-    scrappy = plan_scrappy(binding.scrappy, plan.needs, plan.join_loss, plan.widths.strip, longest)
+    scrappy = plan_scrappy(
+        binding.scrappy, _needs(plan), plan.join_loss, plan.widths.strip, longest
+    )
+    return _in_segments(plan, scrappy, binding.grain, scrappy.length)
+
+
+def _scrappy_on_bias(plan: BindingPlan, binding: Binding, cloths: Cloths) -> BindingPlan:
+    widths, names = plan.widths, binding.scrappy.cloths
+    zero = Fraction(0)
+
+    def need(name: str) -> BiasNeed:
+        part = f"{NAME}, {name}"
+        return BiasNeed(part, binding.bias, widths.strip, widths.seam, binding.joins, zero, zero)
+
+    longest = min(longest_segment(need(name), cloths(name)) for name in names)
+    plan = replace(plan, join_loss=need(names[0]).join_loss)
+    scrappy = plan_scrappy(binding.scrappy, _needs(plan), plan.join_loss, widths.strip, longest)
+    cut = tuple(
+        (name, segment_cloth(Segments(need(name), scrappy.length, count), cloths(name)))
+        for name, count in scrappy.counts.items()
+    )
+    widest = max(piece.across for _, bias in cut for piece in bias.pieces)
+    return _in_segments(plan, replace(scrappy, bias=cut), binding.grain, widest)
+
+
+def _needs(plan: BindingPlan) -> Needs:
+    return Needs(plan.perimeter + plan.closing, plan.needs)
+
+
+def _in_segments(
+    plan: BindingPlan, scrappy: ScrappyPlan, grain: Grain, narrowest: Inches
+) -> BindingPlan:
     count = len(scrappy.order)
     return replace(
         plan,
@@ -205,36 +233,20 @@ def _scrappy(plan: BindingPlan, binding: Binding, cloths: Cloths) -> BindingPlan
         strip_length=scrappy.length,
         joined_length=chain_length((scrappy.length,) * count, plan.join_loss),
         joins=count - 1,
-        narrowest_usable_width=scrappy.length,
+        narrowest_usable_width=narrowest,
         scrappy=scrappy,
-        demands=scrappy.demands(plan.widths.strip, binding.grain),
+        demands=scrappy.demands(plan.widths.strip, grain),
     )
 
 
 def _faced(
-    plan: BindingPlan, binding: Binding, edge: BoundEdge, fabric: Fabric, shortest: Inches
+    plan: BindingPlan, binding: Binding, edge: BoundEdge, cloths: Cloths, shortest: Inches
 ) -> BindingPlan:
-    """Four strips: the sides as long as the quilt, top and bottom turned in over their ends."""
-    if not edge.four_sided:
-        raise Refusal(
-            "binding.fold",
-            "an edge faced with strips a side has four square corners; choose a double or single "
-            "fold for this outline",
-        )
-    turn = usual(binding.turn_in, plan.widths.strip, TURN_IN, TURN_IN_MM)
-    sides = SideStrips(FACING, plan.widths.strip, edge.length, edge.width + 2 * turn)
-    if sides.whole(binding.grain, fabric.cutting_width):
-        return replace(
-            plan,
-            needs=sides.needs,
-            strips=4,
-            strip_length=sides.longest,
-            joined_length=sides.needs,
-            narrowest_usable_width=(
-                plan.widths.strip if binding.grain is Grain.LENGTHWISE else sides.longest
-            ),
-            facing=sides,
-            demands=sides.pieces("binding", "binding", fabric.name, binding.grain),
-        )
+    """A strip for each straight side, turned wholly to the back."""
+    sides = facing_of(binding, edge, plan.widths.strip)
+    apart = faced_apart(plan, binding, sides, cloths)
+    if apart is not None:
+        return replace(apart, facing=sides)
     plan = replace(plan, needs=sides.needs + binding.allowance, facing=sides)
-    return _of_one_cloth(plan, binding, fabric, shortest)
+    [name] = sides.by_cloth
+    return _of_one_cloth(plan, binding, cloths(name), shortest)

@@ -12,8 +12,8 @@ from core.finish.binding_width import Widths
 from core.finish.closing import JoinedClosing, TuckedClosing
 from core.finish.demand import Demand
 from core.finish.edge_layers import Layers
-from core.finish.four_strips import SideStrips
 from core.finish.scrappy import ScrappyPlan
+from core.finish.side_strips import SideStrips
 from core.finish.two_cloth import TwoCloth
 from core.lay.lay import Placement
 from core.lengths import Inches
@@ -27,7 +27,7 @@ class BindingPlan:
     """The binding of one quilt, in inches. `strips` and what follows are as laid.
 
     `closing` is what closing takes and `ends` how it is done. `layers` are those
-    along the edge, at a join and at a corner.
+    along the edge, at a join and at the sharpest corner, None where there is none.
     """
 
     widths: Widths
@@ -40,7 +40,7 @@ class BindingPlan:
     joined_length: Inches
     joins: int
     narrowest_usable_width: Inches
-    layers: tuple[Layers, Layers, Layers]
+    layers: tuple[Layers, Layers, Layers | None]
     demands: tuple[Demand, ...]
     ends: JoinedClosing | TuckedClosing | None = None
     bias: BiasPlan | None = None
@@ -65,6 +65,13 @@ class BindingPlan:
     def widest_face(self) -> Inches:
         """How far into the quilt the binding covers, on the face where it is wider."""
         return max(self.widths.first_face, self.widths.second_face)
+
+    @property
+    def bias_cloths(self) -> tuple[BiasPlan, ...]:
+        """All that is cut on the bias: for the binding itself, its scraps, its accent."""
+        scraps = [cut for _, cut in self.scrappy.bias] if self.scrappy else []
+        accent = self.accent.bias if self.accent else None
+        return tuple(cut for cut in (self.bias, *scraps, accent) if cut is not None)
 
     @property
     def reach(self) -> Inches:

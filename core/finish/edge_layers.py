@@ -13,10 +13,13 @@ there. A diagonal join crosses the strip at 45°: its allowances lie within √2
 of that line along the strip, so that of layers stacked on each other only those
 double that lie within 2√2·s of each other across the strip.
 
-At a mitred corner the strip beyond the seam lines is folded into a dart: between
-the two mitre lines lies a triangle, apex where the sewing stops, folded in half
-under one side of the mitre. There the strip lies three times instead of once,
-and its allowances, sewn up to the corner from both sides, lie twice.
+At a mitred corner each thread that lies d inside the edge is 2d/tan(θ/2) longer
+than its way round: that much is folded into a dart, which lies between the mitre
+and the line square to the next edge, so that there the strip lies three times.
+Round the edge itself (d = 0) nothing is over. At a corner sharper than 90° that
+line lies outside the quilt: the dart stands out past the edge, and tucked back
+lies on itself. (`tests/core/finish/test_corner_layers.py` folds it for many
+angles; nothing is trimmed there.)
 """
 
 from __future__ import annotations
@@ -28,7 +31,8 @@ from core.finish.binding_width import Widths
 from core.lengths import Inches
 from core.quilt import Fold, Joins
 
-_MOST_AT_MITRE = 3
+_SQUARE = 90.0
+_STRAIGHT = 180.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,23 +83,37 @@ def layers_at_join(fold: Fold, joins: Joins, widths: Widths, accents: int = 0) -
     )
 
 
-def layers_at_corner(fold: Fold, accents: int = 0) -> Layers:
-    """The most that lie on each other at an outside corner.
+def layers_at_corner(fold: Fold, angle: float, accents: int = 0) -> Layers:
+    """The most that lie on each other at a corner of interior `angle` degrees, untrimmed.
 
-    Mitred; of a faced edge one facing ends on the other, and the accent likewise.
+    A faced edge has its ends turned in: at a square corner one facing ends on the
+    other, elsewhere they meet on the mitre. A flange ends on the next one.
 
-    >>> layers_at_corner(Fold.DOUBLE)
-    Layers(first_face=10, edge=6, second_face=6)
+    >>> layers_at_corner(Fold.DOUBLE, 90)
+    Layers(first_face=12, edge=2, second_face=6)
     """
     plain = plain_layers(fold)
     if fold is Fold.FACED:
-        return Layers(0, 2 * plain.edge, 2 * (plain.second_face + accents))
-    once = plain.first_face // 2
-    return Layers(
-        2 * once + _MOST_AT_MITRE * once + 2 * accents,
-        _MOST_AT_MITRE * plain.edge,
-        _MOST_AT_MITRE * plain.second_face,
-    )
+        times = 3 if angle == _SQUARE else 2
+        return Layers(0, times * plain.edge, times * plain.second_face + 2 * accents)
+    times = strip_at_corner(angle)
+    first = times * plain.first_face + (2 * accents if angle < _STRAIGHT else accents)
+    return Layers(first, plain.edge, times * plain.second_face)
+
+
+def strip_at_corner(angle: float) -> int:
+    """How many times a strip lies on itself at a corner, where it is mitred and tucked in.
+
+    The dart takes up 90° − θ/2 from the mitre on, and turns back at each edge.
+
+    >>> [strip_at_corner(angle) for angle in (270, 135, 90, 60, 32)]
+    [1, 3, 3, 5, 7]
+    """
+    if angle >= _STRAIGHT:
+        return 1
+    wedges = (_SQUARE - angle / 2) / angle
+    passes = 2 * int(wedges / 2) + (2 if wedges % 2 > 1 / 2 else 1)
+    return 1 + 2 * passes
 
 
 def _stacks(fold: Fold, widths: Widths) -> tuple[tuple[tuple[Inches, ...], ...], ...]:

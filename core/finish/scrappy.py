@@ -1,9 +1,9 @@
 """A scrappy binding: equal segments from several cloths, in a repeating or a random order.
 
 As many segments as the least length lets there be, at least one of each cloth,
-all cut to one length. The binding is a ring: no two neighbours are of one cloth,
-the last and the first included, which rules out one segment more than whole
-rounds of the cloths.
+all cut to one length. The binding is a ring: of those that are sewn on, no two
+neighbours are of one cloth, the last and the first included, which rules out one
+segment more than whole rounds of the cloths. What the allowance adds is kept.
 """
 
 from __future__ import annotations
@@ -14,8 +14,10 @@ from fractions import Fraction
 from random import Random
 
 from core.binding_choices import Order, Scrappy
+from core.edge.joins import as_many_as_reach
 from core.fabric import Grain
 from core.figures import figure
+from core.finish.bias_cloth import BiasPlan
 from core.finish.demand import Demand
 from core.lay.problem import Piece
 from core.lengths import Inches, round_up
@@ -29,13 +31,25 @@ _TRIES = 200
 
 @dataclass(frozen=True, slots=True)
 class ScrappyPlan:
-    """`order` names the cloth of each segment from the start; all are `length` long."""
+    """`order` names the cloth of each segment from the start; all are `length` long.
+
+    `bias` is what they are cut from on the bias, cloth by cloth.
+    """
 
     length: Inches
     order: tuple[str, ...]
+    bias: tuple[tuple[str, BiasPlan], ...] = ()
+
+    @property
+    def counts(self) -> dict[str, int]:
+        """How many segments each cloth gives, in the order in which they are first used."""
+        return {name: self.order.count(name) for name in dict.fromkeys(self.order)}
 
     def demands(self, width: Inches, grain: Grain) -> tuple[Demand, ...]:
-        """The segments of each cloth, as pieces."""
+        """The segments of each cloth, as pieces; on the bias the cloth that gives them."""
+        if self.bias:
+            path = "binding.scrappy.cloths"
+            return tuple(d for name, cut in self.bias for d in cut.demands(path, "binding", name))
         sides = (self.length, width)
         across, along = sides[::-1] if grain is Grain.LENGTHWISE else sides
         turn = grain is Grain.EITHER
@@ -45,11 +59,16 @@ class ScrappyPlan:
                 "binding",
                 Piece(segment_name(fabric), fabric, across, along, count, may_turn=turn),
             )
-            for fabric, count in sorted(Counter(self.order).items(), key=self._first_use)
+            for fabric, count in self.counts.items()
         )
 
-    def _first_use(self, item: tuple[str, int]) -> int:
-        return self.order.index(item[0])
+
+@dataclass(frozen=True, slots=True)
+class Needs:
+    """The length of the ring as it is sewn, and the `whole` with its handling allowance."""
+
+    ring: Inches
+    whole: Inches
 
 
 def segment_name(fabric: str) -> str:
@@ -58,13 +77,39 @@ def segment_name(fabric: str) -> str:
 
 
 def plan_scrappy(
-    scrappy: Scrappy, needs: Inches, loss: Inches, width: Inches, longest: Inches
+    scrappy: Scrappy, needs: Needs, loss: Inches, width: Inches, longest: Inches
 ) -> ScrappyPlan:
-    """The segments that make `needs`; none may be longer than `longest`, if cut across."""
+    """The segments that make what is needed; none may be longer than `longest`, if cut across."""
     cloths = scrappy.cloths
     least = scrappy.shortest
     if least is None:
         least = min(figure(width, SHORTEST, SHORTEST_MM), longest)
+    _refuse(least, loss, longest)
+    most = int((needs.whole - loss) / (least - loss))
+    mark = figure(width, _MARK, _MARK_MM)
+    if most < len(cloths):
+        raise _too_long(least, len(cloths))
+    # Fewer segments are longer; one more than `least` allows is taken at that length.
+    for count in (*range(most, len(cloths) - 1, -1), *range(most + 1, most + 4)):
+        even = (needs.whole + (count - 1) * loss) / count
+        length = max(least, round_up(even, mark))
+        sewn = as_many_as_reach((length,) * count, loss, needs.ring)
+        if length <= longest and sewn % len(cloths) != 1:
+            spare = tuple(cloths[place % len(cloths)] for place in range(sewn, count))
+            return ScrappyPlan(length, (*in_order(scrappy, sewn), *spare))
+    raise _too_long(least, len(cloths))
+
+
+def _too_long(least: Inches, cloths: int) -> Refusal:
+    return Refusal(
+        "binding.scrappy.shortest",
+        f"segments of {{least}} are too long for all {cloths} cloths to have one; write a shorter "
+        "one, or fewer cloths",
+        least=least,
+    )
+
+
+def _refuse(least: Inches, loss: Inches, longest: Inches) -> None:
     if least <= loss:
         raise Refusal(
             "binding.scrappy.shortest",
@@ -80,36 +125,10 @@ def plan_scrappy(
             least=least,
             longest=longest,
         )
-    count = _count(needs, loss, least, len(cloths))
-    mark = figure(width, _MARK, _MARK_MM)
-    length = max(least, round_up((needs + (count - 1) * loss) / count, mark))
-    if length > longest:  # one more than the least length allows, at that length
-        count = _in_a_ring(count + 1, len(cloths), 1)
-        length = max(least, round_up((needs + (count - 1) * loss) / count, mark))
-    return ScrappyPlan(length, _order(scrappy, count))
 
 
-def _count(needs: Inches, loss: Inches, least: Inches, cloths: int) -> int:
-    """The most segments of at least `least`, in a number that a ring of the cloths can have."""
-    most = int((needs - loss) / (least - loss))
-    if most < cloths:
-        raise Refusal(
-            "binding.scrappy.shortest",
-            f"segments of {{least}} are too long for all {cloths} cloths to have one; write a "
-            "shorter one, or fewer cloths",
-            least=least,
-        )
-    return _in_a_ring(most, cloths, -1)
-
-
-def _in_a_ring(count: int, cloths: int, step: int) -> int:
-    """The nearest number, going by `step`, that is not one more than whole rounds."""
-    while count % cloths == 1:
-        count += step
-    return count
-
-
-def _order(scrappy: Scrappy, count: int) -> tuple[str, ...]:
+def in_order(scrappy: Scrappy, count: int) -> tuple[str, ...]:
+    """The cloths of `count` segments, in turn or at random."""
     cloths = scrappy.cloths
     repeating = tuple(cloths[place % len(cloths)] for place in range(count))
     if scrappy.order is not Order.RANDOM:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from core.edge.edge_map import Chain, EdgeMap, best_map
-from core.edge.joins import chain_length
+from core.edge.joins import as_many_as_reach
 from core.edge.outline import Outline
 from core.finish.binding_plan import BindingPlan
 from core.lengths import Inches
@@ -53,7 +53,7 @@ def sew(
         return None
     strip, loss = plan.widths.strip, plan.join_loss
     chain = Chain(
-        _as_many_as_reach(segments, loss, outline.ring + plan.closing),
+        segments[: as_many_as_reach(_lengths(segments), loss, plan.perimeter + plan.closing)],
         loss,
         plan.closing,
         least=strip,
@@ -70,16 +70,8 @@ def sew(
     return Sewn(chosen, wished, best if _least(best) > _least(chosen) else None)
 
 
-def _as_many_as_reach(
-    segments: tuple[Segment, ...], loss: Inches, needs: Inches
-) -> tuple[Segment, ...]:
-    """The segments without last ones that are slack, and would be trimmed off whole."""
-    while len(segments) > 1:
-        fewer = tuple(length for _, length in segments[:-1])
-        if chain_length(fewer, loss) < needs:
-            break
-        segments = segments[:-1]
-    return segments
+def _lengths(segments: tuple[Segment, ...]) -> tuple[Inches, ...]:
+    return tuple(length for _, length in segments)
 
 
 def _least(made: EdgeMap) -> Inches:

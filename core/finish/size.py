@@ -23,7 +23,6 @@ from core.quilt import Project
 from core.refusal import Refusal
 from core.shape import Shape, ShapeKind
 
-_RIGHT_ANGLE = 90.0
 _NO_HAIR = 10**6  # lengths that people write have smaller denominators than rounded roots
 Size: TypeAlias = tuple[Inches, Inches]
 
@@ -47,12 +46,7 @@ class Sizes:
 
     def bound(self, thickness: Inches) -> BoundEdge:
         """The edge that the binding goes round."""
-        outline = self.outline
-        square = [corner.angle for corner in outline.corners] == [_RIGHT_ANGLE] * 4
-        if square and len(outline.sides) == 4:
-            return BoundEdge(*self.finished, thickness, outline.perimeter)
-        longest = max(side.length for side in outline.sides)
-        return BoundEdge(*self.finished, thickness, outline.perimeter, longest, four_sided=False)
+        return BoundEdge(self.outline, *self.finished, thickness)
 
 
 def sizes_of(project: Project, bordered: Size) -> Sizes:

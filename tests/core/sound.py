@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections import defaultdict
 from fractions import Fraction
+from math import ceil
 
 from shapely.geometry import LinearRing
 
@@ -26,6 +27,7 @@ from core.finish.border import BorderPlan
 from core.lay.check import check
 from core.lay.lay import Lay, Placement
 from core.lay.problem import Cloth, LayProblem, Piece, Run
+from core.lengths import INCHES_PER_MM, Units
 from core.plan import Plan
 from core.plan_json import plan_document
 from core.quilt import (
@@ -34,7 +36,6 @@ from core.quilt import (
     Binding,
     Closing,
     Corners,
-    Fold,
     Kits,
     Panels,
     Seams,
@@ -59,14 +60,17 @@ def assert_sound(plan: Plan) -> None:
 
 def _assert_finished(plan: Plan) -> None:
     """Sizes from the inside out, by the rules of the trade."""
-    quilt = plan.project.quilt
-    width, length = quilt.width, quilt.length
+    width, length = plan.project.top
     for border in plan.borders:
         _assert_border(border, width, length)
         width, length = border.outer_width, border.outer_length
     assert plan.sizes.bordered == (width, length)
-    width, length = _cut_to_shape(plan, width, length)
+    layers = plan.sizes.layers  # laid before quilting takes anything up
+    width, length = _cut_to_shape(plan, *_quilted(plan, width, length))
     assert (plan.finished_width, plan.finished_length) == (width, length)
+    if plan.project.take_up is None and plan.project.squaring is None:
+        assert layers == (width, length)
+    width, length = layers
     if (spec := plan.project.backing) is not None and (backing := plan.backing) is not None:
         _assert_backing(plan, spec, backing, width, length)
     if (wadding := plan.project.batting) is not None and plan.batting is not None:
@@ -153,9 +157,13 @@ def _assert_border(border: BorderPlan, width: Fraction, length: Fraction) -> Non
 
 
 def _assert_closed(spec: Binding, binding: BindingPlan, perimeter: Fraction) -> None:
-    """What closing takes, by its kind; a faced edge has four ends and no closing."""
-    if spec.fold is Fold.FACED:
-        assert perimeter <= binding.needs <= perimeter + 3 + spec.allowance
+    """What closing takes, by its kind; a strip a side has no closing."""
+    if (facing := binding.facing) is not None:
+        turned = 2 * (spec.turn_in or Fraction(1, 2)) + binding.widths.strip
+        slack = facing.count * turned + len(facing.by_cloth) * spec.allowance
+        assert perimeter <= binding.needs <= perimeter + slack
+        sides = sorted(side for strip in facing.strips for side in strip.sides)
+        assert sides == list(range(1, facing.count + 1))
         return
     strip, seam = binding.widths.strip, binding.widths.seam
     assert spec.strip_width in (None, strip)
@@ -167,6 +175,17 @@ def _assert_closed(spec: Binding, binding: BindingPlan, perimeter: Fraction) -> 
         assert closing == 2 * seam
     elif spec.tuck == Tuck():
         assert strip + 2 <= closing <= strip + 3
+
+
+def _quilted(plan: Plan, width: Fraction, length: Fraction) -> tuple[Fraction, Fraction]:
+    """What quilting leaves of a size, up to a mark; or what was squared up."""
+    if (squareness := plan.sizes.squareness) is not None:
+        return squareness.width, squareness.length
+    if plan.project.take_up is None:
+        return width, length
+    mark = Fraction(1, 16) if plan.project.units is Units.INCHES else INCHES_PER_MM
+    left = 1 - plan.project.take_up.quilting
+    return ceil(width * left / mark) * mark, ceil(length * left / mark) * mark
 
 
 def _cut_to_shape(plan: Plan, width: Fraction, length: Fraction) -> tuple[Fraction, Fraction]:

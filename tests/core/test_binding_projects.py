@@ -66,11 +66,25 @@ WAYS: dict[str, dict[str, Any]] = {
     },
     "angled joins, straight closing": {"joins": Joins.ANGLED, "closing": Closing.STRAIGHT},
     "tucked": {"closing": Closing.TUCKED},
-    "two cloths": {"back_fabric": "tide"},
+    "two cloths, edge to edge": {"back_fabric": "tide"},
     "scrappy in turn": {"scrappy": Scrappy(Order.REPEATING, ("plum", "dots", "tide"))},
     "scrappy at random, along the cloth": {
         "grain": Grain.LENGTHWISE,
         "scrappy": Scrappy(Order.RANDOM, ("plum", "dots", "tide"), F(9), 7),
+    },
+    "scrappy on the bias": {
+        **BIAS, "scrappy": Scrappy(Order.REPEATING, ("plum", "dots", "tide")),
+    },
+    "scrappy bias strips": {
+        **BIAS, "bias": BiasCut(BiasMethod.STRIPS), "joins": Joins.STRAIGHT,
+        "scrappy": Scrappy(Order.RANDOM, ("plum", "tide"), F(12)),
+    },
+    "faced in two cloths": {
+        "fold": Fold.FACED, "scrappy": Scrappy(Order.REPEATING, ("plum", "dots")),
+    },
+    "faced in two cloths, joined": {
+        "fold": Fold.FACED, "grain": Grain.EITHER,
+        "scrappy": Scrappy(Order.REPEATING, ("plum", "dots")),
     },
     "a flange": {"accent": Accent(AccentKind.FLANGE, "dots")},
     "a piping on the bias": {**BIAS, "accent": Accent(AccentKind.PIPING, "dots")},
@@ -93,7 +107,10 @@ def test_every_way_of_binding_plans_soundly_and_reads_back(way: str) -> None:
     assert_sound(make_plan(made))
 
 
-@pytest.mark.parametrize("way", ["two cloths", "scrappy in turn", "a flange", "faced"])
+@pytest.mark.parametrize(
+    "way",
+    ["two cloths, edge to edge", "scrappy in turn", "scrappy on the bias", "a flange", "faced"],
+)
 def test_several_quilts_are_cut_at_once(way: str) -> None:
     assert_sound(make_plan(project(way, copies=3)))
 
@@ -104,13 +121,14 @@ def test_the_plan_s_json_says_how_it_is_made(way: str) -> None:
     said = json.loads(json.dumps(plan_document(plan)))["binding"]
     assert F(said["strip_width"]) == plan.binding.widths.strip  # type: ignore[union-attr]
     for key, word in (
-        ("bias", "tube"), ("bias", "strips"), ("scrappy", "scrappy"), ("two_cloth", "two cloths"),
-        ("facing", "faced"),
+        ("bias", "a tube"), ("bias", "strips from"), ("scrappy", "scrappy"),
+        ("two_cloth", "two cloths, edge"), ("facing", "faced"),
     ):  # fmt: skip
         if word in way:
             assert said[key], (way, key)
     assert (said["ends"] is None) == (said["facing"] is not None)
-    assert said["layers"]["at_corner"]["edge"] > said["layers"]["along_edge"]["edge"]
+    face = "second_face" if said["facing"] else "first_face"
+    assert said["layers"]["at_corner"][face] > said["layers"]["along_edge"][face]
 
 
 TOLD = {
@@ -122,7 +140,9 @@ TOLD = {
     "strips from fat quarters": ("trim their ends to slant the same way",),
     "angled joins, straight closing": ("with angled joins", "two seams, and join them straight"),
     "tucked": ("turn 3/8 in of it under", "2 in lies inside the fold"),
-    "two cloths": ("edge to edge with a 1/4 in seam", "plum goes to the front"),
+    "scrappy on the bias": ("Cut 6 segments of", "on their slanted ends in this order"),
+    "faced in two cloths, joined": ("Cut from that of plum 2 of 45 in (the sides)",),
+    "two cloths, edge to edge": ("edge to edge with a 1/4 in seam", "plum goes to the front"),
     "a flange": ("1/8 in will show past the seam",),
     "a piping on the bias": ("round a cord 1/8 in thick",),
 }
@@ -144,6 +164,19 @@ def test_the_scrappy_order_is_told_by_letters() -> None:
     [order] = [text for text in said if "in this order" in text]
     letters = order.split("order: ")[1].split(";")[0].split(" ")
     assert letters == [("A", "B", "C")[place % 3] for place in range(count)]
+
+
+def test_no_two_neighbours_of_a_scrappy_ring_are_of_one_cloth() -> None:
+    # 29 segments of 10 1/8 in make 220 1/2 in and 2 1/2 to spare; 28 would go round, and end on
+    # the first cloth.
+    way = {"scrappy": Scrappy(Order.REPEATING, ("plum", "dots", "tide"))}
+    binding = Binding("plum", F(5, 2), **way)  # type: ignore[arg-type]
+    plan = make_plan(Project(Quilt("", F(46), F(58)), CLOTHS, binding=binding))
+    assert plan.binding is not None
+    assert plan.binding.scrappy is not None
+    assert plan.sewn is not None
+    order = plan.binding.scrappy.order[: len(plan.sewn.edge_map.order)]
+    assert all(one != other for one, other in zip(order, (*order[1:], order[0]), strict=True))
 
 
 def words_of(drawing: Drawing) -> str:

@@ -48,6 +48,20 @@ def test_a_small_reach_is_told(strip: Fraction, finishing: Finishing, said: str 
     assert said is None or said in (notice or "")
 
 
+@pytest.mark.parametrize(
+    ("shape", "said"),
+    [
+        (None, None),
+        (Shape(ShapeKind.CLIPPED, clip=F(6)), "is 38 in long"),
+        (Shape(ShapeKind.OVAL), "is not straight"),
+    ],
+)
+def test_a_sleeve_longer_than_the_top_edge_is_told(shape: Shape | None, said: str | None) -> None:
+    notice = told(sleeve=Sleeve("plum"), outline=shape).get("sleeve.shorter")
+    assert (notice is None) == (said is None)
+    assert said is None or said in (notice or "")
+
+
 def test_the_width_that_a_reach_notice_names_is_enough() -> None:
     notice = told(binding=Binding("plum", F(15, 8), finishing=Finishing.MACHINE))
     assert "Cut the strip 2 in wide" in notice["binding.strip_width"]

@@ -6,6 +6,7 @@ from collections import Counter
 from fractions import Fraction
 from itertools import pairwise
 from math import pi
+from typing import Any
 
 import pytest
 from hypothesis import given
@@ -21,15 +22,20 @@ from core.binding_choices import (
     Order,
     Scrappy,
 )
+from core.edge.bias import tube_yield
+from core.edge.bias_strips import bias_strips
 from core.edge.joins import chain_length, slanted_loss
+from core.edge.shapes import outline_of
 from core.fabric import Fabric, Grain, OnHand
+from core.finish.bias_cloth import BiasPiece
 from core.finish.binding import plan_binding
 from core.finish.binding_plan import BindingPlan
-from core.finish.bound_edge import rectangle
+from core.finish.bound_edge import BoundEdge, rectangle
 from core.lay.problem import Piece, Run
 from core.lengths import INCHES_PER_MM
 from core.quilt import Binding, Fold, Joins
 from core.refusal import Refusal
+from core.shape import Shape, ShapeKind
 from tests.core.finish.published import bound, cloth
 
 F = Fraction
@@ -163,7 +169,14 @@ def test_a_scrappy_ring_reaches_with_all_cloths_and_no_two_alike_side_by_side(
     assert made is not None
     assert made.length >= shortest
     assert set(made.order) == set(NAMES[:count])
-    assert all(here != following for here, following in pairwise((*made.order, made.order[0])))
+    ring = plan.perimeter + plan.closing
+    sewn = next(  # the rest is what the allowance adds, and is not sewn on
+        n
+        for n in range(1, len(made.order) + 1)
+        if n * made.length - (n - 1) * plan.join_loss >= ring
+    )
+    on_it = made.order[:sewn]
+    assert all(here != following for here, following in pairwise((*on_it, on_it[0])))
     total = len(made.order) * made.length - (len(made.order) - 1) * plan.join_loss
     assert total == plan.joined_length >= plan.needs
     counts = Counter(made.order).values()
@@ -233,7 +246,10 @@ def test_a_piping_under_a_bias_binding_is_cut_on_the_bias_too() -> None:
 def test_a_facing_is_four_strips_with_turned_ends_and_no_closing() -> None:
     plan = planned(Binding("plum", F(5, 2), fold=Fold.FACED), F(30), F(40))
     assert plan.facing is not None
-    assert (plan.facing.side, plan.facing.end) == (F(40), F(31))
+    assert [(strip.length, strip.sides) for strip in plan.facing.strips] == [
+        (F(40), (1, 3)),
+        (F(31), (2, 4)),
+    ]
     assert (plan.strips, plan.joins, plan.closing) == (4, 0, F(0))
     assert plan.ends is None
     assert plan.needs == plan.joined_length == 142
@@ -246,12 +262,89 @@ def test_a_facing_longer_than_the_cloth_is_joined_and_cut_to_length() -> None:
     assert demand.wanted.needs == 2 * (70 + 61) + 10
 
 
+def faced(shape: Shape, **more: Any) -> BindingPlan:  # noqa: ANN401 - a binding's fields
+    outline = outline_of(shape, F(40), F(50))
+    binding = Binding("plum", F(5, 2), fold=Fold.FACED, **more)
+    edge = BoundEdge(outline, F(40), F(50), F(1, 8))
+    return plan_binding(binding, edge, lambda name: cloth(42, name=name))
+
+
+def test_a_clipped_quilt_is_faced_with_a_strip_a_side_whose_ends_meet_on_the_mitre() -> None:
+    # Sides of 42 and 32 between clips of 4·√2 = 5.657, up to 5 11/16; 1/2 turned in at either end.
+    plan = faced(Shape(ShapeKind.CLIPPED))
+    assert plan.facing is not None
+    assert {(str(s.length), s.sides) for s in plan.facing.strips} == {
+        ("43", (1, 5)), ("107/16", (2, 4, 6, 8)), ("33", (3, 7)),
+    }  # fmt: skip
+    assert plan.demands[0].wanted.name == "binding"  # 43 in are longer than the cloth is wide
+
+
+def test_a_facing_goes_further_at_an_inside_corner() -> None:
+    # An L: its inside corner is 270°, halved 135°; a facing 1 1/4 deep goes 1 1/4 past it.
+    corners = ((0, 0), (0, 50), (40, 50), (40, 30), (20, 30), (20, 0))
+    plan = faced(Shape(ShapeKind.POLYGON, points=tuple((F(x), F(y)) for x, y in corners)))
+    assert plan.facing is not None
+    lengths = {side: s.length for s in plan.facing.strips for side in s.sides}
+    assert lengths == {1: 51, 2: 41, 3: 21, 4: 20 + 1 + F(5, 4), 5: 30 + 1 + F(5, 4), 6: 21}
+
+
+def test_a_curved_edge_is_faced_with_one_bias_strip() -> None:
+    plan = faced(Shape(ShapeKind.ROUNDED), grain=Grain.BIAS)
+    assert plan.facing is None
+    assert plan.bias is not None
+    assert plan.needs >= plan.perimeter + F(5, 2) + 10
+    assert plan.layers[2] is None  # no corner
+    with pytest.raises(Refusal, match="faced with a bias strip") as refused:
+        faced(Shape(ShapeKind.ROUNDED))
+    assert refused.value.path == "binding.grain"
+
+
+@pytest.mark.parametrize("source", list(BiasSource))
+@pytest.mark.parametrize("method", list(BiasMethod))
+def test_scraps_on_the_bias_are_cut_apart_from_each_cloth(
+    method: BiasMethod, source: BiasSource
+) -> None:
+    scrappy = Scrappy(Order.REPEATING, NAMES[:3], F(9))
+    on_hand = (OnHand(F(18), F(21), 6),)
+    plan = planned(bias(method, source, scrappy=scrappy), F(30), F(40), on_hand=on_hand)
+    assert plan.scrappy is not None
+    assert plan.joined_length >= plan.needs
+    assert plan.join_loss == slanted_loss(F(1, 4))
+    for name, cut in plan.scrappy.bias:
+        given = sum(piece.segments * piece.count for piece in cut.pieces)
+        assert given >= plan.scrappy.counts[name]
+        for piece in cut.pieces:
+            assert piece.segment == plan.scrappy.length
+            assert piece.segments <= sum(int(u / piece.segment) for u in whole_of(piece))
+
+
+def whole_of(piece: BiasPiece) -> tuple[Fraction, ...]:
+    """The strips of a piece of cloth, worked out anew; a tube's is one."""
+    if piece.strips:
+        made = bias_strips(piece.across, piece.along, F(5, 2))
+        return tuple(strip.usable for strip in made)
+    return (tube_yield(piece.across, F(5, 2), F(1, 4), piece.along),)
+
+
+def test_a_facing_of_several_cloths_has_one_a_side() -> None:
+    scrappy = Scrappy(Order.REPEATING, NAMES[:2])
+    plan = planned(Binding("plum", F(5, 2), fold=Fold.FACED, scrappy=scrappy), F(30), F(40))
+    assert plan.facing is not None
+    assert [(s.fabric, s.sides) for s in plan.facing.strips] == [
+        (NAMES[0], (1, 3)), (NAMES[1], (2, 4)),
+    ]  # fmt: skip
+
+
 @pytest.mark.parametrize(
     ("binding", "path", "words"),
     [
         (
+            Binding("plum", F(5, 2), fold=Fold.FACED, scrappy=Scrappy(Order.REPEATING, NAMES)),
+            "binding.scrappy.cloths", "this quilt has 4 sides",
+        ),
+        (
             bias(BiasMethod.TUBE, BiasSource.SQUARE, back_fabric="dots"),
-            "binding.grain", "two cloths is cut on the straight grain",
+            "binding.grain", "stretch out of line",
         ),
         (
             Binding("plum", F(5, 2), fold=Fold.FACED, back_fabric="dots"),

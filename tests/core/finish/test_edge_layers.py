@@ -104,11 +104,14 @@ def test_a_diagonal_join_is_thinner_than_a_straight_one() -> None:
     assert diagonal.edge < straight.edge
 
 
-@pytest.mark.parametrize(("fold", "first", "edge", "second"), [
-    (Fold.DOUBLE, 10, 6, 6), (Fold.SINGLE, 5, 3, 6), (Fold.FACED, 0, 4, 8),
+@pytest.mark.parametrize(("fold", "angle", "first", "edge", "second"), [
+    (Fold.DOUBLE, 90, 12, 2, 6), (Fold.SINGLE, 120, 6, 1, 6), (Fold.DOUBLE, 60, 20, 2, 10),
+    (Fold.DOUBLE, 270, 4, 2, 2), (Fold.FACED, 90, 0, 6, 12), (Fold.FACED, 120, 0, 4, 8),
 ])  # fmt: skip
-def test_a_corner_is_the_thickest_place(fold: Fold, first: int, edge: int, second: int) -> None:
-    assert layers_at_corner(fold) == Layers(first, edge, second)
+def test_an_outside_corner_is_the_thickest_place(
+    fold: Fold, angle: float, first: int, edge: int, second: int
+) -> None:
+    assert layers_at_corner(fold, angle) == Layers(first, edge, second)
 
 
 @pytest.mark.parametrize("fold", list(Fold))

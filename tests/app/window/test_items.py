@@ -1,0 +1,102 @@
+"""Every way of finishing: described in the window's fields, kept, planned, checked, printed."""
+
+from __future__ import annotations
+
+import re
+from functools import cache, partial
+from typing import Any
+
+import pytest
+from PySide6.QtWidgets import QApplication
+
+from app.packet.packet import packet_bytes
+from app.window.document import Document
+from app.window.field import value_at
+from app.window.fields import INNER, PARTS
+from core import edit
+from core.lengths import typeset
+from core.plan import Plan, make_plan
+from core.plan_json import plan_document
+from core.project_file import dumps, loads
+from core.quilt import Project
+from tests.app.packet.pdf_reader import pages
+from tests.core.sound import assert_sound
+from tests.items import ITEMS, Item, plain_quilt
+
+every_item = pytest.mark.parametrize("name", ITEMS)
+
+
+def describe(document: Document, item: Item) -> None:
+    """Add the item's parts and write its values, as the window's panels do."""
+    for part in item.adds:
+        document.edit(f"Add {part}", partial(_add, part=part))
+    for path, value in item.writes.items():
+        document.put(path, value, f"Change {path}")
+
+
+def _add(project: Project, part: str) -> Project:
+    listed = part == "borders" or part.endswith("on_hand")
+    return edit.add(project, part) if listed else edit.add_part(project, part)
+
+
+@cache
+def described(name: str) -> Project:
+    document = Document(plain_quilt())
+    describe(document, ITEMS[name])
+    return document.project
+
+
+@cache
+def planned(name: str) -> Plan:
+    return make_plan(described(name), draft=True)
+
+
+def _fields() -> set[str]:
+    """Every field's path, without the numbers of parts in a list."""
+    inner = {kind.inner.key: kind.key for kind in PARTS if kind.inner is not None}
+    return {
+        ".".join((inner[kind.key], kind.key, field.key) if kind in INNER else (kind.key, field.key))
+        for kind in (*PARTS, *INNER)
+        for field in kind.fields
+    }
+
+
+@every_item
+def test_an_item_is_described_in_fields_of_the_window_and_undone(
+    name: str, qapp: QApplication
+) -> None:
+    item, document = ITEMS[name], Document(plain_quilt())
+    assert {re.sub(r"\[\d+\]", "", path) for path in item.writes} <= _fields()
+    describe(document, item)
+    for path, value in item.writes.items():
+        assert value_at(document.form, path) == value
+    described_once = document.project
+    while document.undo_stack.canUndo():
+        document.undo_stack.undo()
+    assert document.project == plain_quilt()
+    while document.undo_stack.canRedo():
+        document.undo_stack.redo()
+    assert document.project == described_once
+
+
+@every_item
+def test_an_item_is_kept_in_the_file(name: str, qapp: QApplication) -> None:
+    assert loads(dumps(described(name))) == described(name)
+
+
+@every_item
+def test_an_item_plans_and_is_drawn_soundly(name: str, qapp: QApplication) -> None:
+    assert_sound(planned(name))
+
+
+@every_item
+def test_an_item_s_numbers_are_those_worked_out_by_hand(name: str, qapp: QApplication) -> None:
+    document: dict[str, Any] = plan_document(planned(name))
+    for path, value in ITEMS[name].shows.items():
+        assert value_at(document, path) == value, path
+
+
+@every_item
+def test_an_item_is_told_on_its_packet(name: str, qapp: QApplication) -> None:
+    words = " ".join(page.words for page in pages(packet_bytes(planned(name))))
+    assert typeset(ITEMS[name].prints) in " ".join(words.split())
