@@ -153,7 +153,8 @@ class Appearance(QObject):
         return theme if larger == theme.words else replace(theme, words=larger)
 
     def _dress(self) -> None:
-        text = sheet(self._paint(), contrast=self.contrast, percent=self.text_percent)
+        style = self.look is not Look.SYSTEM or self._own_style.lower() == "fusion"
+        text = sheet(self._paint(), contrast=self.contrast, percent=self.text_percent, fusion=style)
         if self._application.styleSheet() != text:
             self._application.setStyleSheet(text)
 

@@ -31,7 +31,7 @@ class ColourEditor(QWidget):
         self.line = LineEdit()
         self.line.setPlaceholderText(field.none_words)
         self.line.editingFinished.connect(self.commit)
-        self.button = quiet_button("Choose…", f"Choose the {field.label.lower()}")
+        self.button = quiet_button("…", f"Choose the {field.label.lower()}")
         self.button.clicked.connect(self._choose)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
@@ -52,7 +52,7 @@ class ColourEditor(QWidget):
         self.line.setModified(False)
         swatch = QPixmap(SWATCH, SWATCH)
         swatch.fill(QColor(value or "#00000000"))
-        self.button.setIcon(QIcon(swatch) if value else QIcon())
+        self.button.setIcon(QIcon(swatch) if value else QIcon())  # a button with one has no dots
 
     def commit(self) -> None:
         """Hand over what was typed, if anything was; a colour's name becomes its number."""
@@ -82,7 +82,7 @@ class PhotoEditor(QWidget):
         self.line = LineEdit()
         self.line.setPlaceholderText(field.none_words)
         self.line.editingFinished.connect(self.commit)
-        self.button = quiet_button("Choose…", "Choose a photo of the cloth")
+        self.button = quiet_button("…", "Choose a photo of the cloth")
         self.button.clicked.connect(self._choose)
         self.shows = LengthEditor(
             Field("shows", "Shows", Kind.LENGTH, "", none_words="how much cloth it shows")

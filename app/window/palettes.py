@@ -17,11 +17,15 @@ Roles = QPalette.ColorRole
 
 @dataclass(frozen=True, slots=True)
 class Paint:
-    """A palette's colours, and two that Qt has no role for: of what is wrong, of what to mind."""
+    """A palette's colours, and those that Qt has no role for: of what is wrong, of what to mind.
+
+    `frame` is the colour round fields and boxes, "" where the style's own is seen well enough.
+    """
 
     colours: Mapping[QPalette.ColorRole, str]
     problem: str
     mind: str
+    frame: str = ""
 
     def palette(self) -> QPalette:
         """As Qt wants it; what cannot be used is fainter."""
@@ -79,6 +83,7 @@ DARK = Paint(
     },
     problem="#ff9d92",
     mind="#d9a441",
+    frame="#868f97",
 )
 
 
@@ -92,7 +97,9 @@ def _two_tone(ground: str, ink: str, accent: str, on_accent: str) -> Paint:
     colours = (
         dict.fromkeys(grounds, ground) | dict.fromkeys(inks, ink) | dict.fromkeys(accents, accent)
     )
-    return Paint(colours | {Roles.HighlightedText: on_accent}, problem=accent, mind=accent)
+    return Paint(
+        colours | {Roles.HighlightedText: on_accent}, problem=accent, mind=accent, frame=ink
+    )
 
 
 CONTRAST_DARK = _two_tone("#000000", "#ffffff", "#ffe100", "#000000")

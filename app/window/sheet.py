@@ -20,26 +20,35 @@ QToolButton#part-menu {{ padding: 3px 8px; }}
 QGraphicsView {{ border: {focus}px solid transparent; }}
 QGraphicsView:focus {{ border: {focus}px solid palette(highlight); }}
 """
-# Fusion's own frames are a darker shade of the ground, which black has none of. The arrows of
-# a number's field would be as dark; the arrow keys do what they do.
+# Fusion's own frames are a darker shade of the ground: too little in the dark, nothing on black.
+_FRAMED = """
+QLineEdit, QListWidget, QTextBrowser, QPushButton, QComboBox, QAbstractSpinBox, QMenu, QToolTip {{
+    border: {line}px solid {frame}; }}
+QAbstractSpinBox QLineEdit {{ border: none; }}
+QPushButton {{ padding: 4px 12px; }}
+QPushButton:disabled {{ border-style: dotted; }}
+QLineEdit:focus, QListWidget:focus, QTextBrowser:focus, QPushButton:focus, QPushButton:hover,
+QComboBox:focus, QAbstractSpinBox:focus {{ border-color: {focused}; }}
+QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {{ width: 16px; border: none; }}
+QComboBox::drop-down {{ width: 18px; border: none; }}
+QAbstractSpinBox::up-arrow {{ image: url({up}); width: 9px; height: 9px; }}
+QAbstractSpinBox::down-arrow, QComboBox::down-arrow {{
+    image: url({down}); width: 9px; height: 9px; }}
+QCheckBox::indicator, QRadioButton::indicator, QListWidget::indicator, QMenu::indicator {{
+    width: 13px; height: 13px; border: {line}px solid {frame}; }}
+QCheckBox::indicator:checked, QRadioButton::indicator:checked, QListWidget::indicator:checked,
+QMenu::indicator:checked {{ background: palette(highlight); image: url({tick}); }}
+QCheckBox::indicator:focus, QRadioButton::indicator:focus {{ border-color: {focused}; }}
+QRadioButton::indicator {{ border-radius: 7px; }}
+QProgressBar {{ border: {line}px solid {frame}; }}
+QProgressBar::chunk {{ background: palette(highlight); }}
+"""
 _CONTRAST = """
-QLineEdit, QListWidget, QTextBrowser, QPushButton, QComboBox, QAbstractSpinBox, QMenu, QToolTip {
-    border: 2px solid palette(text); }
-QPushButton { padding: 4px 12px; }
 QToolButton { border: 2px solid palette(text); padding: 2px 6px; }
-QToolButton:disabled, QPushButton:disabled { border-style: dotted; }
-QAbstractSpinBox QLineEdit { border: none; }
-QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { width: 0; border: none; }
-QCheckBox::indicator, QListWidget::indicator, QMenu::indicator {
-    width: 14px; height: 14px; border: 2px solid palette(text); }
-QCheckBox::indicator:checked, QListWidget::indicator:checked, QMenu::indicator:checked {
-    background: palette(highlight); image: url(TICK); }
-QCheckBox::indicator:focus { border-color: palette(highlight); }
-QTabBar QToolButton { padding: 0; }
+QToolButton:disabled { border-style: dotted; }
 QTableView { border: 2px solid transparent; }
-QLineEdit:focus, QListWidget:focus, QTextBrowser:focus, QTableView:focus, QPushButton:focus,
-QToolButton:focus, QToolButton:hover, QPushButton:hover, QComboBox:focus, QAbstractSpinBox:focus {
-    border-color: palette(highlight); }
+QTableView:focus, QToolButton:focus, QToolButton:hover { border-color: palette(highlight); }
+QTabBar QToolButton { padding: 0; }
 QTabBar::tab { border: 2px solid palette(text); padding: 4px 10px; margin: 2px; }
 QTabBar::tab:selected { background: palette(highlight); color: palette(highlighted-text); }
 QTabBar::tab:focus { border-style: dashed; }
@@ -53,17 +62,39 @@ QMenu::item:selected { background: palette(highlight); color: palette(highlighte
 """
 
 
-def sheet(paint: Paint, *, contrast: bool, percent: int) -> str:
-    """The sheet for a palette; naming the size of words makes Qt read it anew for another."""
+def sheet(paint: Paint, *, contrast: bool, percent: int, fusion: bool) -> str:
+    """The sheet for a palette; naming the size of words makes Qt read it anew for another.
+
+    Only `fusion` gets other frames: a system's own style has those that it means to have.
+    """
+    line = 2 if contrast else 1
     usual = _USUAL.format(
         percent=percent,
         problem=paint.problem,
         mind=paint.mind,
-        line=2 if contrast else 1,
+        line=line,
         focus=4 if contrast else 2,
     )
-    if not contrast:
+    if not fusion or not paint.frame:
         return usual
-    on_accent = paint.colours[QPalette.ColorRole.HighlightedText]
-    tick = asset("tick-black.svg" if on_accent == BLACK else "tick-white.svg")
-    return usual + _CONTRAST.replace("TICK", tick.as_posix())
+    return usual + _framed(paint, line) + (_CONTRAST if contrast else "")
+
+
+def _framed(paint: Paint, line: int) -> str:
+    roles = QPalette.ColorRole
+    on_ground, on_accent = (
+        "black" if paint.colours[role] == BLACK else "white"
+        for role in (roles.Text, roles.HighlightedText)
+    )
+    return _FRAMED.format(
+        line=line,
+        frame=paint.frame,
+        focused=paint.colours[roles.Link],
+        up=_mark(f"up-{on_ground}"),
+        down=_mark(f"down-{on_ground}"),
+        tick=_mark(f"tick-{on_accent}"),
+    )
+
+
+def _mark(name: str) -> str:
+    return asset(f"marks/{name}.svg").as_posix()

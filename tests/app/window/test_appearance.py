@@ -24,6 +24,7 @@ from app.window.memory import Memory
 from app.window.palettes import CONTRAST_DARK as DARK_PAINT
 from app.window.palettes import CONTRAST_LIGHT as LIGHT_PAINT
 from app.window.palettes import DARK, LIGHT, Paint
+from app.window.sheet import sheet
 
 Roles = QPalette.ColorRole
 WORDS_ON = [
@@ -57,8 +58,9 @@ def test_words_in_the_window_read_on_their_ground(paint: Paint, least: float) ->
     for words, ground in WORDS_ON:
         assert contrast(colours[words], colours[ground]) >= least, (words, ground)
     assert contrast(paint.problem, colours[Roles.Window]) >= least
-    # 3:1 is WCAG 2.2 criterion 1.4.11: the frame round what to mind.
-    assert contrast(paint.mind, colours[Roles.Window]) >= 3
+    # 3:1 is WCAG 2.2 criterion 1.4.11: the frame round what to mind, and round fields.
+    for frame in filter(None, (paint.mind, paint.frame)):
+        assert contrast(frame, colours[Roles.Window]) >= 3
 
 
 @pytest.mark.parametrize(
@@ -150,3 +152,11 @@ def test_the_keys_for_letters_are_no_other_commands_keys(window: MainWindow) -> 
     keys = [key for _, key in window.menus.shortcuts()]
     assert len(keys) == len(set(keys))
     assert {"Larger Text", "Smaller Text", "Usual Text"} <= dict(window.menus.shortcuts()).keys()
+
+
+def test_frames_are_drawn_where_the_styles_own_are_not_seen() -> None:
+    def framed(paint: Paint, *, fusion: bool = True) -> bool:
+        return "::indicator" in sheet(paint, contrast=False, percent=100, fusion=fusion)
+
+    assert [framed(paint) for paint, _ in PAINTS] == [False, True, True, True]
+    assert not framed(DARK, fusion=False)
