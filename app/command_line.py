@@ -27,7 +27,9 @@ def main(argv: Sequence[str]) -> int:
         status: int = arguments.run(arguments)
         return status
     except Refusal as refusal:
-        return complain(f"{arguments.file}: {refusal}")
+        # What is wrong with an option is not wrong with the file.
+        where = "" if refusal.path.startswith("--") else f"{arguments.file}: "
+        return complain(f"{where}{refusal}")
     except OSError as error:
         return complain(f"{error.filename or arguments.file}: {error.strerror or error}")
 

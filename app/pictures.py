@@ -37,9 +37,19 @@ def pictures(plan: Plan) -> Iterator[Named]:
     if (back := draw_back(plan)) is not None:
         yield Named("quilt-from-the-back", back, flat=False)
     for index, fabric in enumerate(plan.fabrics):
+        used: set[str] = set()
         for sheet in sheets_of(fabric):
             drawing = draw_sheet(plan, index, sheet, Heading.RIGHT)
-            yield Named(file_name(f"{index + 1} {drawing.title}"), drawing, flat=True)
+            name = _unused(file_name(f"{index + 1} {drawing.title}"), used)
+            yield Named(name, drawing, flat=True)
+
+
+def _unused(name: str, used: set[str]) -> str:
+    """The name, or a numbered one where another cloth's, cut short, is the same."""
+    ways = (name, *(f"{name}-{number}" for number in range(2, len(used) + 2)))
+    free = next(way for way in ways if way not in used)
+    used.add(free)
+    return free
 
 
 def svg_files(plan: Plan) -> Iterator[tuple[str, bytes]]:

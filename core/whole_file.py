@@ -5,6 +5,7 @@ from __future__ import annotations
 import contextlib
 import os
 import tempfile
+from errno import EISDIR
 from pathlib import Path
 
 
@@ -12,15 +13,22 @@ def write_whole(path: Path, data: bytes) -> None:
     """Put `data` at `path`; until it is all on the disk, an older file stays as it was.
 
     A link is followed, so that the file it points to is replaced, and an older
-    file's permissions are kept. Raises `OSError`, leaving nothing behind.
+    file's permissions are kept. A device or a pipe is written to, never replaced.
+    Raises `OSError`, leaving nothing behind.
     """
     target = path.resolve()
+    if target.is_dir():
+        raise IsADirectoryError(EISDIR, "this is a folder; name a file in it", str(path))
+    write = _write_through if target.exists() and not target.is_file() else _replace
     try:
-        handle, name = tempfile.mkstemp(
-            dir=target.parent, prefix=f".{target.name}.", suffix=".part"
-        )
+        write(target, data)
     except OSError as error:  # told by the name that the person knows
-        raise OSError(error.errno, error.strerror, str(path)) from None
+        raise OSError(error.errno, error.strerror or str(error), str(path)) from None
+
+
+def _replace(target: Path, data: bytes) -> None:
+    """Write beside the file, and put that in its place."""
+    handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name}.", suffix=".part")
     part = Path(name)
     try:
         with os.fdopen(handle, "wb") as out:
@@ -34,6 +42,12 @@ def write_whole(path: Path, data: bytes) -> None:
         with contextlib.suppress(OSError):
             part.unlink()
         raise
+
+
+def _write_through(device: Path, data: bytes) -> None:
+    """Write to what is no file, such as a pipe."""
+    with device.open("wb") as out:
+        out.write(data)
 
 
 def _settle(folder: Path) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import sys
+from errno import ENOTDIR
 from pathlib import Path
 from typing import Any
 
@@ -25,6 +26,16 @@ def put_out(data: bytes, where: str) -> None:
         sys.stdout.buffer.flush()
     else:
         write_whole(Path(where), data)
+
+
+def make_folder(folder: Path) -> None:
+    """See that the folder is there. Raises `OSError`."""
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except (FileExistsError, NotADirectoryError):
+        raise NotADirectoryError(
+            ENOTDIR, "there is a file of that name; name a folder", str(folder)
+        ) from None
 
 
 def print_lines(text: str) -> None:

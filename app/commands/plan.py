@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TypeAlias
 
 from app.commands.on_paper import add_format, add_packet, packet_choice_of
-from app.commands.output import STANDARD_OUTPUT, json_bytes, print_lines, put_out
+from app.commands.output import STANDARD_OUTPUT, json_bytes, make_folder, print_lines, put_out
 from app.commands.summary import summary
 from app.tables import table_files
 from core.plan import Plan, make_plan
@@ -36,7 +36,7 @@ def run(arguments: argparse.Namespace) -> int:
     outputs = list(_outputs(plan, arguments))
     for folder in (arguments.svg, arguments.png, arguments.csv):
         if folder:
-            Path(folder).mkdir(parents=True, exist_ok=True)
+            make_folder(Path(folder))
     for where, data in outputs:
         put_out(data, where)
     if arguments.json != STANDARD_OUTPUT:
@@ -48,7 +48,7 @@ def _outputs(plan: Plan, arguments: argparse.Namespace) -> Iterator[tuple[str, b
     """Where to write, and what."""
     if arguments.json:
         yield arguments.json, json_bytes(plan_document(plan))
-    if arguments.pdf:
+    if arguments.pdf is not None:
         yield arguments.pdf, _packet(plan, arguments)
     if arguments.svg or arguments.png:
         from app.pictures import png_files, svg_files

@@ -91,3 +91,19 @@ def test_a_new_file_has_the_persons_usual_permissions(tmp_path: Path) -> None:
     (tmp_path / "other").touch()
     usual = stat.S_IMODE((tmp_path / "other").stat().st_mode)
     assert stat.S_IMODE((tmp_path / "plan.json").stat().st_mode) == usual
+
+
+def test_a_folder_is_told_by_its_own_name(tmp_path: Path) -> None:
+    with pytest.raises(IsADirectoryError, match="name a file in it") as told:
+        write_whole(tmp_path, b"new")
+    assert told.value.filename == str(tmp_path)
+    assert list(tmp_path.iterdir()) == []
+
+
+@pytest.mark.skipif(not Path("/dev/full").is_char_device(), reason="the system has no such device")
+def test_a_device_is_written_to_and_stays_a_device() -> None:
+    full = Path("/dev/full")
+    with pytest.raises(OSError, match="No space left") as told:
+        write_whole(full, b"new")
+    assert told.value.filename == str(full)
+    assert full.is_char_device()

@@ -24,6 +24,7 @@ _CUT = re.compile(
     rf"(?:, folded (?:once|twice),)? (across|along the grain), ({_LENGTH})(?: (?:in|cm|mm))? from "
     r"its (?:straight end|near edge)(?:, (\d+) times, each from the fresh edge)?\."
 )
+_MARK = Fraction(1, 8)
 _GIVES = re.compile(r"Gives ([^.]*)\.")
 
 
@@ -80,18 +81,22 @@ def follow(table: Table, line: str) -> None:
         return
     if found is None:
         raise AssertionError(f"she does not understand: {said}")
-    if found[1] == "cloth" and "cloth" in table.hand and not _is(found, table.hand["cloth"]):
+    if found[1] == "cloth" and "cloth" in table.hand and not _near(table.hand["cloth"], found):
         table.hand.clear()  # the next cloth
     name, across, along, way, measure, times = found.groups()
     stated = (read_number(across), read_number(along))
     size = table.hand.pop(name, stated if name == "cloth" else None)
     assert size is not None, f"there is no {name}: {said}"
-    assert size == stated, f"{name} measures {size}: {said}"
-    _cut(table, name, size, way == "across", read_number(measure), int(times or 1), said)
+    assert _near(size, found), f"{name} measures {size}: {said}"
+    _cut(table, name, stated, way == "across", read_number(measure), int(times or 1), said)
 
 
-def _is(found: re.Match[str], size: Size) -> bool:
-    return (read_number(found[2]), read_number(found[3])) == size
+def _near(size: Size, found: re.Match[str]) -> bool:
+    """Whether a size is the one that the line states; "≈" gives or takes a mark of the ruler."""
+    return all(
+        abs(have - read_number(said)) <= (_MARK if "≈" in said else 0)
+        for have, said in zip(size, (found[2], found[3]), strict=True)
+    )
 
 
 def _cut(

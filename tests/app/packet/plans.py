@@ -13,6 +13,7 @@ from core.plan import Plan, make_plan
 from core.project_file import load
 from tests.app.packet.pdf_reader import Seen, pages
 from tests.app.packet.projects import HARD
+from tests.finishes import FINISHES
 
 _ASSETS = Path(__file__).parents[3] / "assets"
 DEMOS: Final = {path.stem: path for path in sorted(_ASSETS.glob("*.crossgrain"))}
@@ -21,7 +22,7 @@ NAMES: Final = (*DEMOS, *HARD)
 
 @cache
 def plan(name: str) -> Plan:
-    return make_plan(load(DEMOS[name]) if name in DEMOS else HARD[name]())
+    return make_plan(load(DEMOS[name]) if name in DEMOS else {**HARD, **FINISHES}[name]())
 
 
 @cache

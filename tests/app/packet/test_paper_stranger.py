@@ -11,8 +11,9 @@ from core.plan import Plan
 from tests.app.packet.paper_stranger import Size, Table, cut_lines, follow, read_number
 from tests.app.packet.pdf_reader import pages
 from tests.app.packet.plans import NAMES, plan
+from tests.finishes import FINISHES
 
-CUT = [name for name in NAMES if name != "bare"]
+CUT = [name for name in (*NAMES, *FINISHES) if name != "bare"]
 
 
 def _followed(made: Plan) -> Table:
@@ -46,18 +47,10 @@ def _whole(made: Plan) -> set[str]:
     }
 
 
-# Not "metric class": its lengths in tenths of a millimetre are rounded on paper, and so do not add
-# up to the last digit; its cuts are followed all the same below.
-@pytest.mark.parametrize("name", [name for name in CUT if name != "metric class"])
+@pytest.mark.parametrize("name", CUT)
 def test_the_cut_order_on_paper_gives_exactly_the_pieces_of_the_plan(name: str) -> None:
     made = plan(name)
     table = _followed(made)
     wanted = _wanted(made)
     assert sorted(table.done) == sorted(wanted)
     assert {**table.pieces, **{k: wanted[k] for k in _whole(made)}} == wanted
-
-
-def test_rounded_lengths_still_name_every_piece() -> None:
-    made = plan("metric class")
-    lines = list(cut_lines(pages(packet_bytes(made, PacketChoice(pages=(Pages.CUTS,))))))
-    assert sum(line[0].isdigit() for line in lines) == sum(len(f.steps) for f in made.fabrics)
