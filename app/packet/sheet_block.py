@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Final
 
@@ -139,7 +140,24 @@ def scale_said(plan: Plan, ratio: int, page: tuple[int, int]) -> str:
 
 
 def facts(block: Block) -> str:
-    """What to measure before the first cut."""
+    """What to measure before the first cut, and what to keep clear of."""
+    return " ".join((_measured(block), *_flaws(block)))
+
+
+def _flaws(block: Block) -> Iterator[str]:
+    """Where the flaws of this piece of cloth lie, and how large they are."""
+    units = block.plan.project.units
+    for flaw in block.fabric_plan.fabric.flaws:
+        if flaw.sheet == block.sheet:
+            rect = flaw.rect
+            yield (
+                f"Keep clear of the {flaw.called}, {show_size(rect.across, rect.along, units)}, "
+                f"{show(rect.x, units)} from the near edge and {show(rect.y, units)} from the "
+                "straight end."
+            )
+
+
+def _measured(block: Block) -> str:
     units, lay = block.plan.project.units, block.fabric_plan.lay
     if block.sheet.on != BOLT:
         rect = dict(lay.sheets)[block.sheet]

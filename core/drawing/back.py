@@ -12,7 +12,7 @@ from typing import TypeAlias
 
 from core.drawing.marks import Drawing, Line, Mark
 from core.drawing.real_cloth import sewn_from
-from core.drawing.shapes import area, label, moved
+from core.drawing.shapes import area, free_of, label, moved
 from core.finish.backing import ACCENT, BackingPlan
 from core.finish.overage import overages
 from core.lay.lay import Rect
@@ -86,34 +86,13 @@ def _panels(
 
 def _room(panel: Rect, quilt: Rect, covered: Sequence[Rect]) -> Rect:
     """Where a panel's letter goes within the quilt's edge: its middle, or what is free."""
-    free = _shared(panel, quilt) or panel
+    free = panel.within(quilt) or panel
     third = Rect(free.x + free.across / 3, free.y + free.along / 3, free.across / 3, free.along / 3)
-    if any(_shared(free, rect) for rect in covered) and not any(
-        _shared(third, rect) for rect in covered
+    if any(free.within(rect) for rect in covered) and not any(
+        third.within(rect) for rect in covered
     ):
         return third
-    for rect in covered:
-        if _shared(free, rect):
-            free = max(_beside(free, rect), key=lambda band: band.across * band.along)
-    return free
-
-
-def _shared(one: Rect, other: Rect) -> Rect | None:
-    """What both rectangles cover."""
-    x, y = max(one.x, other.x), max(one.y, other.y)
-    across, along = min(one.right, other.right) - x, min(one.end, other.end) - y
-    return Rect(x, y, across, along) if across > 0 and along > 0 else None
-
-
-def _beside(whole: Rect, hole: Rect) -> Iterator[Rect]:
-    """What `whole` has above, below, left and right of a rectangle that covers some of it."""
-    none = Fraction(0)
-    above, below = max(hole.y - whole.y, none), max(whole.end - hole.end, none)
-    left, right = max(hole.x - whole.x, none), max(whole.right - hole.right, none)
-    yield Rect(whole.x, whole.y, whole.across, above)
-    yield Rect(whole.x, whole.end - below, whole.across, below)
-    yield Rect(whole.x, whole.y, left, whole.along)
-    yield Rect(whole.right - right, whole.y, right, whole.along)
+    return free_of(free, covered)
 
 
 def _panel_name(backing: BackingPlan, place: int) -> str:

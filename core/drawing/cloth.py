@@ -8,7 +8,7 @@ other, never mirror images.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
 
@@ -17,6 +17,7 @@ from core.drawing.frame import MARGIN, Frame, Heading
 from core.drawing.marks import Area, Drawing, Line, Mark
 from core.drawing.real_cloth import cut_from
 from core.drawing.said import flaws_on, motifs_on, notes_of, pin_at
+from core.drawing.shapes import free_of
 from core.fabric import Fabric
 from core.lay.lay import Placement, Rect, Sheet
 from core.lengths import RULERS, Inches, Units, show, show_size
@@ -55,7 +56,8 @@ def draw_sheet(plan: Plan, fabric_index: int, sheet: Sheet, heading: Heading) ->
     marks: list[Mark] = [*_cloth(frame, cloth)]
     for offcut in lay.offcuts:
         if offcut.sheet == sheet:
-            marks.extend(_offcut(frame, offcut.rect, units))
+            motifs = [motif.rect for motif in fabric.motifs if motif.sheet == sheet]
+            marks.extend(_offcut(frame, offcut.rect, units, motifs))
     marks.extend(flaws_on(frame, fabric, sheet, cloth))
     for placement in lay.placements:
         if placement.sheet == sheet:
@@ -87,10 +89,11 @@ def _cloth(frame: Frame, cloth: Rect) -> Iterator[Mark]:
     yield frame.area(cloth, "cloth")
 
 
-def _offcut(frame: Frame, rect: Rect, units: Units) -> Iterator[Mark]:
+def _offcut(frame: Frame, rect: Rect, units: Units, motifs: Sequence[Rect]) -> Iterator[Mark]:
     size = show_size(rect.across, rect.along, units)
     yield frame.area(rect, "offcut")
-    yield frame.label(rect, (f"offcut\n{size}", f"offcut {size}", size, "offcut"), "offcut")
+    room = free_of(rect, motifs)
+    yield frame.label(room, (f"offcut\n{size}", f"offcut {size}", size, "offcut"), "offcut")
 
 
 def _piece(

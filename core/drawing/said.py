@@ -17,7 +17,7 @@ from core.lay.places import meet
 from core.plan import FabricPlan
 
 _SHANK, _HEAD = Fraction(3, 2), 0.35  # inches of cloth: how long a pin is drawn, how large its head
-_SHARE = Fraction(2, 5)  # of a piece's shorter side, that its pin takes at the most
+_SHARE = Fraction(1, 5)  # of a piece's shorter side, that its pin takes at the most
 _CORNERS = 12  # of the polygon that a pin's round head is
 
 

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from typing import Final
 
+from core.by_hand.said import HandFlaw, HandMotif, HandPin
 from core.fabric import Fabric, Grain, OnHand
+from core.lay.lay import Rect
 from core.lengths import INCHES_PER_MM, Inches, Units
 from core.quilt import Backing, Batting, Binding, Border, Corners, Label, Project, Quilt, Sleeve
 
@@ -115,6 +118,28 @@ def small_squares() -> Project:
     )
 
 
+def said_by_hand() -> Project:
+    """A stain, a pinhole, a motif that a square must hold and one for later, a pinned square."""
+    print_ = replace(
+        _bolt("harbour print"),
+        flaws=(
+            HandFlaw(Rect(Fraction(8), Fraction(20), Fraction(3), Fraction(4)), word="stain"),
+            HandFlaw(Rect(Fraction(30), Fraction(6), HALF, HALF), word="hole"),
+        ),
+        motifs=(
+            HandMotif("border 1 corner", Rect(Fraction(20), Fraction(10), *[Fraction(2)] * 2)),
+            HandMotif(None, Rect(Fraction(36), Fraction(30), Fraction(3), Fraction(3))),
+        ),
+        pins=(HandPin("border 1 corner", Fraction(0), Fraction(0), copy=1),),
+    )
+    return Project(
+        Quilt("By hand", Fraction(30), Fraction(36)),
+        (print_, _bolt("plain")),
+        (Border("harbour print", Fraction(4), Corners.SQUARES),),
+        binding=Binding("plain", Fraction(5, 2)),
+    )
+
+
 def crowded() -> Project:
     """More than 40 pieces of 6 metric cloths with long names; slivers among them."""
     names = (
@@ -172,5 +197,6 @@ HARD: Final = {
     "slivers": slivers,
     "small squares": small_squares,
     "crowded": crowded,
+    "by hand": said_by_hand,
     "bare": bare,
 }

@@ -318,3 +318,11 @@ assert "PySide6" not in sys.modules
 
 def test_the_pdf_library_is_imported_only_to_write_one() -> None:
     subprocess.run([sys.executable, "-c", _IMPORT_ONLY], check=True)
+
+
+def test_flaws_are_told_in_words_and_figures_on_the_page_of_their_cloth() -> None:
+    """The smaller one is too small on paper to hold its word."""
+    [page] = [seen.words for seen in seen("by hand") if "harbour print, from" in seen.words][:1]
+    told = " ".join(page.replace(NO_BREAK, " ").split())
+    assert typeset("the stain, 3 × 4 in, 8 in from the near edge and 20 in from the") in told
+    assert typeset("the hole, 1/2 × 1/2 in, 30 in from the near edge") in told
