@@ -7,7 +7,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
-from PySide6.QtWidgets import QLabel, QMainWindow, QSplitter
+from PySide6.QtWidgets import QLabel, QMainWindow
 
 from app.packet.choice import NOTHING_ASKED, Asked, PacketChoice
 from app.packet.paper import Format, Paper
@@ -19,6 +19,7 @@ from app.window.autosave import Autosave
 from app.window.by_hand.hand import Hand
 from app.window.centre import Centre
 from app.window.column_scroll import ColumnScroll
+from app.window.columns import Columns
 from app.window.cutting.open_table import open_table
 from app.window.document import Document, folder_of
 from app.window.export import Kind, export, export_files, planned, usual_paper
@@ -79,12 +80,7 @@ class MainWindow(QMainWindow):
         self._changed()
 
     def _lay_out(self) -> None:
-        self.splitter = QSplitter(Qt.Orientation.Horizontal)
-        for widget, stretch in ((self.parts, 0), (self.centre, 1), (ColumnScroll(self.answer), 0)):
-            self.splitter.addWidget(widget)
-            self.splitter.setStretchFactor(self.splitter.count() - 1, stretch)
-        self.splitter.setChildrenCollapsible(False)
-        self.splitter.setSizes([320, 560, 400])
+        self.splitter = Columns(self.parts, self.centre, ColumnScroll(self.answer))
         self.setCentralWidget(self.splitter)
         self.planning.hide()
         self.statusBar().addPermanentWidget(self.planning)
@@ -275,7 +271,9 @@ class MainWindow(QMainWindow):
             self.appearance.follow()
 
     def _repaint(self) -> None:
-        self.centre.set_theme(self.appearance.theme())
+        theme = self.appearance.theme()
+        self.centre.set_theme(theme)
+        self.splitter.make_room(theme.words)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:  # noqa: N802 - Qt's name
         if _dropped(event) is not None:

@@ -17,6 +17,7 @@ from app.window.length_editor import LengthEditor
 from core.lengths import Units
 
 HINT_PAUSE_MS = 700
+LEAST_LETTERS = 12  # of average width, in a field
 LINE_AIR = 10  # pixels, above and below the letters of a field
 MOST_LABEL = 240  # pixels; longer labels stand above their fields
 _LABELS = [f.label for kind in (*PARTS, *INNER) for f in kind.fields if f.kind is not Kind.FLAG]
@@ -56,16 +57,19 @@ class FieldRow(QWidget):
         self.setFocusProxy(widget)
         self.editor.edited.connect(self.edited)
         self._watch_typing()
-        self._take_height()
+        self._take_room()
 
     def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
         super().changeEvent(event)
         if event.type() == QEvent.Type.FontChange and hasattr(self, "editor"):
-            self._take_height()
+            self._take_room()
 
-    def _take_height(self) -> None:
-        """Room for a line of letters, whatever their size."""
-        cast(QWidget, self.editor).setMinimumHeight(self.fontMetrics().height() + LINE_AIR)
+    def _take_room(self) -> None:
+        """Room for a line of some letters, whatever their size."""
+        widget, metrics = cast(QWidget, self.editor), self.fontMetrics()
+        widget.setMinimumHeight(metrics.height() + LINE_AIR)
+        if self.field.kind is not Kind.FLAG:  # whose words are as wide as they are
+            widget.setMinimumWidth(LEAST_LETTERS * metrics.averageCharWidth())
 
     def _watch_typing(self) -> None:
         self._pause = QTimer(self)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QLabel, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from app.window import help_pages
+from app.window.columns import Columns
 from app.window.main_window import MainWindow
 from app.window.read_table import LEAST_WIDE, ReadTable
 
@@ -75,3 +76,60 @@ def test_the_usual_size_brings_the_usual_window_back(window: MainWindow, qtbot: 
     qtbot.wait(50)
     window.appearance.write_usual()
     qtbot.waitUntil(lambda: before.expandedTo(window.minimumSizeHint()) == before, timeout=2000)
+
+
+def test_a_wide_window_gives_its_side_columns_room_for_large_letters(
+    window: MainWindow, qtbot: QtBot
+) -> None:
+    window.resize(1920, 1080)
+    qtbot.wait(50)
+    usual = window.splitter.sizes()
+    window.appearance.write_at(200)
+    large = window.splitter.sizes()
+    assert large[0] > 1.5 * usual[0]
+    assert large[2] > 1.5 * usual[2]
+    assert large[1] > 600
+    window.splitter.setSizes([500, 900, 520])
+    moved = window.splitter.sizes()
+    window.appearance.paint_in(window.appearance.colours)
+    assert window.splitter.sizes() == moved
+    window.appearance.write_usual()
+
+
+@pytest.mark.parametrize("percent", [125, 150, 175, 200])
+def test_every_field_has_room_for_a_length(window: MainWindow, qtbot: QtBot, percent: int) -> None:
+    window.resize(SMALL)
+    window.appearance.write_at(percent)
+    window.parts.show_field("binding.strip_width")
+    qtbot.wait(50)
+    fields = [field for field in window.parts.findChildren(QLineEdit) if field.isVisible()]
+    letters = window.fontMetrics().horizontalAdvance("48 1/2")
+    assert fields
+    assert not [field.text() for field in fields if field.width() < letters]
+    window.appearance.write_usual()
+
+
+def columns(qtbot: QtBot) -> Columns:
+    made = Columns(QWidget(), QWidget(), QWidget())
+    qtbot.addWidget(made)
+    made.resize(1900, 900)
+    return made
+
+
+def test_columns_that_were_moved_are_remembered_in_large_letters(qtbot: QtBot) -> None:
+    first = columns(qtbot)
+    first.show()
+    first.setSizes([700, 800, 400])
+    again = columns(qtbot)
+    again.make_room(2.0)
+    assert again.restoreState(first.saveState())
+    again.show()
+    assert again.sizes() == first.sizes()
+
+
+def test_columns_begin_as_wide_as_large_letters_need(qtbot: QtBot) -> None:
+    made = columns(qtbot)
+    made.make_room(2.0)
+    made.show()
+    assert made.sizes()[0] > 500
+    assert made.sizes()[2] > 600
