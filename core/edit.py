@@ -16,7 +16,15 @@ from typing import Any
 from core.by_hand.minded import without_sheet
 from core.lengths import Units
 from core.new_measures import new_measures
-from core.new_parts import CLOTHLESS, new_fabric, new_on_hand, new_package, new_part
+from core.new_parts import (
+    CLOTHLESS,
+    new_fabric,
+    new_flaw,
+    new_motif,
+    new_on_hand,
+    new_package,
+    new_part,
+)
 from core.project_file import from_document, to_document
 from core.project_file.read import fabric_names
 from core.quilt import Project
@@ -133,7 +141,8 @@ def _new_item(project: Project, path: str) -> dict[str, Any]:
     if path == "batting.packages" and project.batting is not None:
         taken = [package.name for package in project.batting.packages]
         return new_package(_free_name(taken, "package"), project.units)
-    return new_on_hand(project.units)
+    by_hand = {"flaws": new_flaw, "motifs": new_motif}
+    return by_hand.get(path.rpartition(".")[2], new_on_hand)(project.units)
 
 
 def _with_fabric(project: Project, part: str) -> dict[str, Any]:

@@ -41,6 +41,18 @@ def new_on_hand(units: Units) -> dict[str, Any]:
     }
 
 
+def new_flaw(units: Units) -> dict[str, Any]:
+    """A small rectangle at the beginning of the bolt, to be written over."""
+    side = _round("5 cm", "2 in", units)
+    return {"word": "flaw", "on": "bolt", "x": "0", "y": "0", "across": side, "along": side}
+
+
+def new_motif(units: Units) -> dict[str, Any]:
+    """The same for a motif, for no piece as yet."""
+    side = _round("10 cm", "4 in", units)
+    return {"name": None, "on": "bolt", "x": "0", "y": "0", "across": side, "along": side}
+
+
 def new_package(name: str, units: Units) -> dict[str, Any]:
     """A size that batting is packed in."""
     size = {"width": ("115 cm", "45 in"), "length": ("150 cm", "60 in")}

@@ -44,6 +44,8 @@ def editor_for(field: Field) -> Editor:
             made = ChoiceEditor(field.choices)
         case Kind.FABRIC:
             made = FabricEditor(field)
+        case Kind.SHEET:
+            made = SheetEditor()
         case Kind.FABRICS:
             made = FabricsEditor()
         case Kind.POINTS:
@@ -161,6 +163,10 @@ class ChoiceEditor(QComboBox):
     def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802 - Qt's name
         """The wheel scrolls the panel; a choice is not changed in passing."""
         event.ignore()
+
+
+class SheetEditor(ChoiceEditor):
+    """One of a fabric's cloths; one that is not on hand any more is shown as none."""
 
 
 class FabricEditor(ChoiceEditor):

@@ -31,6 +31,7 @@ class Kind(Enum):
     POINTS = auto()
     COLOUR = auto()
     PHOTO = auto()
+    SHEET = auto()
 
 
 COARSE = ("1/8 in", "5 mm")
@@ -63,7 +64,8 @@ class Field:
 class PartKind:
     """A part of the project; `summary` is what its heading says while folded.
 
-    `inner` is the kind of the parts in a list within it, such as a fabric's pieces on hand.
+    `inner` are the kinds of the parts in lists within it, such as a fabric's pieces on hand;
+    those that come only by hand, on the pictures, have no button that `adds` one.
     """
 
     key: str
@@ -73,7 +75,8 @@ class PartKind:
     summary: str
     fields: tuple[Field, ...]
     many: bool = False
-    inner: PartKind | None = None
+    inner: tuple[PartKind, ...] = ()
+    adds: bool = True
 
 
 _STEP = re.compile(r"(\w+)|\[(\d+)\]")

@@ -27,7 +27,7 @@ PARTS = (
     LABEL,
     TABLE,
 )
-INNER = tuple(kind.inner for kind in PARTS if kind.inner is not None)
+INNER = tuple(inner for kind in PARTS for inner in kind.inner)
 SINGLE_PARTS = (
     MEASURED,
     TAKE_UP,

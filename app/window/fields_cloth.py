@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from app.window.field import FINE, SALE, Field, Kind, PartKind
+from app.window.fields_by_hand import FLAW, MOTIF, PIN
 
 QUILT = PartKind(
     "quilt",
@@ -183,5 +184,5 @@ FABRIC = PartKind(
         ),
     ),
     many=True,
-    inner=ON_HAND,
+    inner=(ON_HAND, FLAW, MOTIF, PIN),
 )

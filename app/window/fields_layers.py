@@ -170,7 +170,7 @@ BATTING = PartKind(
         ),
         *_overages(),
     ),
-    inner=PACKAGE,
+    inner=(PACKAGE,),
 )
 
 SLEEVE = PartKind(

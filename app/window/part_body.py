@@ -9,16 +9,17 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.window.field import Field, FileForm, PartKind
 from app.window.furniture import Sentence, quiet_button
+from app.window.offers import Offers
 from app.window.part_form import FieldRow, PartForm
 from core.lengths import Units
 
 
 class PartBody(QWidget):
-    """The fields of one part; `below` is put under them. Emits `edited(field, value, stepped)`."""
+    """The fields of one part; `below` are put under them. Emits `edited(field, value, stepped)`."""
 
     edited = Signal(object, object, bool)
 
-    def __init__(self, kind: PartKind, below: QWidget | None) -> None:
+    def __init__(self, kind: PartKind, below: Sequence[QWidget]) -> None:
         super().__init__()
         self.problem = Sentence("problem")
         self._common = self._form(kind, [field for field in kind.fields if not field.rare])
@@ -34,8 +35,8 @@ class PartBody(QWidget):
         if self._rare.rows:
             column.addWidget(self._more)
             column.addWidget(self._rare)
-        if below is not None:
-            column.addWidget(below)
+        for widget in below:
+            column.addWidget(widget)
         self.show_more(False)
 
     def _form(self, kind: PartKind, fields: Sequence[Field]) -> PartForm:
@@ -48,10 +49,10 @@ class PartBody(QWidget):
         """Every field by its key within the part."""
         return {**self._common.rows, **self._rare.rows}
 
-    def refresh(self, values: FileForm, units: Units, fabrics: Sequence[str], anew: bool) -> None:
+    def refresh(self, values: FileForm, units: Units, offers: Offers, anew: bool) -> None:
         """Show the part's values; `anew` also clears text that was refused."""
         for form in (self._common, self._rare):
-            form.refresh(values, units, fabrics, anew=anew)
+            form.refresh(values, units, offers, anew=anew)
 
     def show_more(self, shown: bool) -> None:
         """Show or fold away the rare fields."""

@@ -8,12 +8,13 @@ from typing import cast
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
 from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
 
-from app.window.editors import Editor, FabricEditor, editor_for
+from app.window.editors import Editor, FabricEditor, SheetEditor, editor_for
 from app.window.fabrics_editor import FabricsEditor
 from app.window.field import Field, FileForm, Kind, value_at
 from app.window.fields import INNER, PARTS
 from app.window.furniture import Sentence
 from app.window.length_editor import LengthEditor
+from app.window.offers import Offers
 from core.lengths import Units
 
 HINT_PAUSE_MS = 700
@@ -176,13 +177,13 @@ class PartForm(QWidget):
 
         return passed
 
-    def refresh(
-        self, values: FileForm, units: Units, fabrics: Sequence[str], *, anew: bool
-    ) -> None:
+    def refresh(self, values: FileForm, units: Units, offers: Offers, *, anew: bool) -> None:
         """Show a part's values; `anew` also clears text that was refused."""
         for key, row in self.rows.items():
             if isinstance(row.editor, FabricEditor | FabricsEditor):
-                row.editor.offer_fabrics(fabrics)
+                row.editor.offer_fabrics(offers.fabrics)
+            elif isinstance(row.editor, SheetEditor):
+                row.editor.offer(offers.sheets)
             row.show_value(value_at(values, key), units, anew=anew)
             if condition := row.field.only_if:
                 matters = value_at(values, condition[0]) in condition[1:]

@@ -16,6 +16,7 @@ from app.window.fields import part_name
 from app.window.fields_cloth import FABRIC
 from app.window.fold_heading import FoldHeading
 from app.window.furniture import group_title, leave, quiet_button
+from app.window.offers import offers_of
 from app.window.part_body import PartBody
 from app.window.part_form import FieldRow
 from core.lengths import Units, typeset
@@ -36,7 +37,7 @@ class PartSection(QFrame):
         super().__init__()
         self.kind = kind
         self.prefix = prefix
-        self.inner: SectionList | None = None
+        self.inner: tuple[SectionList, ...] = ()
         self.menu = QMenu(self)
         self.heading = FoldHeading()
         self.heading.setToolTip(f"<p>{kind.help}</p>")
@@ -71,10 +72,10 @@ class PartSection(QFrame):
     def body(self) -> PartBody:
         """The fields, made if they were not yet."""
         if self._body is None:
-            if self.kind.inner is not None:
-                self.inner = SectionList(self.kind.inner, REMOVE)
-                self.inner.edited.connect(self.edited)
-                self.inner.asked.connect(self.asked)
+            self.inner = tuple(SectionList(kind, REMOVE) for kind in self.kind.inner)
+            for inner in self.inner:
+                inner.edited.connect(self.edited)
+                inner.asked.connect(self.asked)
             self._body = PartBody(self.kind, self.inner)
             self._body.edited.connect(self._pass)
             self._body.setVisible(self.heading.isChecked())
@@ -96,10 +97,9 @@ class PartSection(QFrame):
         self._shown = form, units
         values = value_at(form, self.prefix)
         if self._body is not None:
-            fabrics = [fabric["name"] for fabric in form["fabrics"]]
-            self._body.refresh(values, units, fabrics, anew)
-        if self.inner is not None:
-            self.inner.refresh(f"{self.prefix}.{self.inner.kind.key}", form, units, anew=anew)
+            self._body.refresh(values, units, offers_of(form, self.prefix), anew)
+        for inner in self.inner:
+            inner.refresh(f"{self.prefix}.{inner.kind.key}", form, units, anew=anew)
         title = values["name"] if self.kind is FABRIC else part_name(form, self.prefix)
         self._words = title, typeset(summary(self.kind, values, units.value))
         self.mark()
@@ -112,7 +112,7 @@ class PartSection(QFrame):
         if self._body is None:
             return False
         problems = [self._body.problem, *(row.problem for row in self._body.rows.values())]
-        inner = self.inner.sections if self.inner is not None else []
+        inner = (section for inner in self.inner for section in inner.sections)
         return any(p.text() for p in problems) or any(section._troubled() for section in inner)
 
     def note(self, key: str, text: str) -> None:
@@ -126,14 +126,14 @@ class PartSection(QFrame):
         rows = self._body.rows.values() if self._body is not None else ()
         name = part_name(form, self.prefix)
         yield from (f"{name}, {row.field.label.lower()}" for row in rows if row.untaken)
-        for section in self.inner.sections if self.inner is not None else ():
+        for section in (section for inner in self.inner for section in inner.sections):
             yield from (f"{name}, {inner}" for inner in section.untaken(form))
 
     def within(self) -> Iterator[PartSection]:
         """This section and those inside it, the innermost first."""
-        if self.kind.inner is not None:
+        if self.kind.inner:
             _ = self.body
-        yield from self.inner.sections if self.inner is not None else ()
+        yield from (section for inner in self.inner for section in inner.sections)
         yield self
 
     def row(self, path: str) -> FieldRow | None:
@@ -171,6 +171,7 @@ class SectionList(QWidget):
         self.add = quiet_button(f"+ {kind.title}", f"Add a {kind.title.lower()}")
         self.add.setObjectName("add")
         self.add.clicked.connect(self._add)
+        self.add.setVisible(kind.adds)
         top = QHBoxLayout()
         top.addWidget(group_title(kind.plural), 1)
         top.addWidget(self.add)
@@ -185,7 +186,8 @@ class SectionList(QWidget):
     def refresh(self, prefix: str, form: FileForm, units: Units, *, anew: bool) -> None:
         """Show as many sections as the project has parts here."""
         self._prefix = prefix
-        wanted = len(value_at(form, prefix))
+        wanted = len(value_at(form, prefix) or ())  # a list that is empty may be absent
+        self.setVisible(self.kind.adds or bool(wanted))
         while len(self.sections) > wanted:
             self._drop(self.sections[-1])
         while len(self.sections) < wanted:

@@ -213,9 +213,10 @@ class PartsPanel(ColumnScroll):
             if prefix == whole.kind.key:
                 return whole.sections[-1]
         parent = self.section_at(prefix) or self.quilt
-        inner = prefix != parent.prefix
         parent.reveal()
-        return parent.inner.sections[-1] if inner and parent.inner is not None else parent
+        key = prefix.rpartition(".")[2]
+        lists = (inner for inner in parent.inner if inner.kind.key == key)
+        return next((inner.sections[-1] for inner in lists if prefix != parent.prefix), parent)
 
     def show_refusal(self, refusal: Refusal, at: str = "") -> None:
         """Say a refusal at its field, else at its part; `at` is the part if it names none."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from collections.abc import Set as AbstractSet
 from enum import StrEnum
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -23,7 +24,7 @@ from core.binding_choices import (
 from core.edit import add_part
 from core.fabric import Grain
 from core.measured import Use
-from core.project_file import to_document
+from core.project_file import load, to_document
 from core.quilt import (
     BattingFrom,
     Closing,
@@ -42,6 +43,7 @@ from core.quilt import (
 )
 from core.shape import Facing, ShapeKind, Upright
 
+DATA = Path(__file__).resolve().parents[2] / "data"
 KINDS = (*PARTS, *INNER)
 FIELDS = [
     pytest.param(kind, field, id=f"{kind.key}.{field.key}")
@@ -84,7 +86,7 @@ def keys(part: dict[str, Any], parent: str = "") -> Iterator[str]:
     for key, value in part.items():
         if isinstance(value, dict):
             yield from keys(value, f"{parent}{key}.")
-        elif key not in ("on_hand", "packages"):
+        elif key not in {kind.key for kind in INNER}:
             yield f"{parent}{key}"
 
 
@@ -94,7 +96,12 @@ def example(demo: Project, kind: PartKind) -> dict[str, Any]:
         "borders": "borders[0]",
         "on_hand": "fabrics[1].on_hand[0]",
         "packages": "batting.packages[0]",
+        "flaws": "fabrics[0].flaws[0]",
+        "motifs": "fabrics[2].motifs[0]",
+        "pins": "fabrics[0].pins[0]",
     }
+    if kind.key in ("flaws", "motifs", "pins"):
+        demo = load(DATA / "by-hand.crossgrain")
     if kind in SINGLE_PARTS and value_at(to_document(demo), kind.key) is None:
         demo = add_part(demo, kind.key)
     part: dict[str, Any] = value_at(to_document(demo), path.get(kind.key, kind.key))

@@ -53,7 +53,7 @@ def planned(name: str) -> Plan:
 
 def _fields() -> set[str]:
     """Every field's path, without the numbers of parts in a list."""
-    inner = {kind.inner.key: kind.key for kind in PARTS if kind.inner is not None}
+    inner = {inner.key: kind.key for kind in PARTS for inner in kind.inner}
     return {
         ".".join((inner[kind.key], kind.key, field.key) if kind in INNER else (kind.key, field.key))
         for kind in (*PARTS, *INNER)

@@ -11,10 +11,12 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QCheckBox, QComboBox
 from pytestqt.qtbot import QtBot
 
+from app.window.editors import SheetEditor
 from app.window.field import Kind
 from app.window.fields_cloth import ON_HAND
 from app.window.main_window import MainWindow
 from app.window.part_section import PartSection
+from core.lay.lay import Rect
 from core.lengths import Units, exact_text, parse, typeset
 from core.project_file import dumps
 from core.quilt import Corners
@@ -218,8 +220,7 @@ def choose(section: PartSection, words: str) -> None:
 
 def test_a_piece_on_hand_is_added_within_its_fabric(window: MainWindow) -> None:
     window.parts.show_field("fabrics[0].name")
-    on_hand = window.parts.fabrics.sections[0].inner
-    assert on_hand is not None
+    on_hand = window.parts.fabrics.sections[0].inner[0]
     on_hand.add.click()
     [piece] = window.document.project.fabrics[0].on_hand
     assert (piece.across, piece.along) == (Fraction(18), Fraction(21))
@@ -230,8 +231,7 @@ def test_a_piece_on_hand_is_added_within_its_fabric(window: MainWindow) -> None:
 
 def test_the_table_of_packages_is_changed_and_undone(window: MainWindow) -> None:
     window.parts.show_field("batting.packages[0].width")
-    table = window.parts.singles["batting"].inner
-    assert table is not None
+    [table] = window.parts.singles["batting"].inner
     before = window.document.project.batting
     assert before is not None
     assert len(table.sections) == len(before.packages)
@@ -356,3 +356,51 @@ def test_every_length_field_takes_the_other_unit(window: MainWindow, type_in: Ty
         type_in(path, exact_text(parse(text), Units.CENTIMETRES) + " cm")
         assert window.document.project == project
         assert editor_at(window, path).text() == text  # type: ignore[attr-defined]
+
+
+def test_a_flaw_is_marked_by_numbers_alone(
+    window: MainWindow, type_in: Callable[[str, str], None]
+) -> None:
+    window.parts.show_field("fabrics[0].name")
+    flaws = next(one for one in window.parts.fabrics.sections[0].inner if one.kind.key == "flaws")
+    flaws.add.click()
+    assert window.document.undo_stack.undoText() == "Add flaw"
+    for key, text in (("word", "hole"), ("x", "36"), ("y", "10"), ("along", "3")):
+        type_in(f"fabrics[0].flaws[0].{key}", text)
+    [flaw] = window.document.project.fabrics[0].flaws
+    assert flaw.word == "hole"
+    assert flaw.rect == Rect(*(Fraction(side) for side in (36, 10, 2, 3)))
+    flawed = window.document.project
+    choose(flaws.sections[0], "Remove")
+    assert not window.document.project.fabrics[0].flaws
+    window.document.undo_stack.undo()
+    assert window.document.project == flawed
+
+
+def test_a_motif_is_given_to_a_piece_by_its_name(
+    window: MainWindow, type_in: Callable[[str, str], None]
+) -> None:
+    window.parts.show_field("fabrics[2].name")
+    motifs = next(one for one in window.parts.fabrics.sections[2].inner if one.kind.key == "motifs")
+    motifs.add.click()
+    type_in("fabrics[2].motifs[0].name", "label")
+    assert window.document.project.fabrics[2].motifs[0].name == "label"
+    type_in("fabrics[2].motifs[0].name", "")
+    assert window.document.project.fabrics[2].motifs[0].name is None
+
+
+def test_pins_are_listed_once_there_are_some_and_cloths_are_the_fabrics_own(
+    window: MainWindow,
+) -> None:
+    window.parts.show_field("fabrics[1].name")
+    pins = next(one for one in window.parts.fabrics.sections[1].inner if one.kind.key == "pins")
+    assert not pins.isVisible()
+    pin = {"name": "border 2 corner", "copy": 1, "on": "on_hand[0]", "x": "0", "y": "0"}
+    window.document.put("fabrics[1].pins", [pin], "Pin D1")
+    assert pins.isVisible()
+    assert not pins.add.isVisible()
+    row = window.parts.row_at("fabrics[1].pins[0].on")
+    assert row is not None
+    assert isinstance(row.editor, SheetEditor)
+    assert row.editor.currentText() == "On hand 42 1/2 × 9 in"
+    assert row.editor.itemText(0) == "The bolt"

@@ -1,0 +1,31 @@
+"""What a project puts up for choice in the fields of one part: its fabrics, a fabric's cloths."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from app.window.field import FileForm, value_at, with_unit
+
+
+class Offers(NamedTuple):
+    """Fabrics by name; cloths of the part's own fabric, as the file has them and in words."""
+
+    fabrics: tuple[str, ...]
+    sheets: tuple[tuple[str, str], ...]
+
+
+def offers_of(form: FileForm, prefix: str) -> Offers:
+    """What the part at a prefix may choose from.
+
+    >>> offers_of({"fabrics": [{"name": "plum", "on_hand": []}]}, "fabrics[0].flaws[0]")
+    Offers(fabrics=('plum',), sheets=(('bolt', 'The bolt'),))
+    """
+    fabric, _, inner = prefix.partition(".")
+    on_hand = value_at(form, f"{fabric}.on_hand") if inner and fabric.startswith("fabrics[") else ()
+    units = form.get("units", "")
+    pieces = (
+        (f"on_hand[{place}]", f"On hand {size['across']} × {with_unit(size['along'], units)}")
+        for place, size in enumerate(on_hand or ())
+    )
+    names = tuple(fabric["name"] for fabric in form["fabrics"])
+    return Offers(names, (("bolt", "The bolt"), *pieces))
