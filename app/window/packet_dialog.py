@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from PySide6.QtCore import QRectF, QSize, Qt, QTimer
-from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtGui import QPainter, QPaintEvent, QPalette
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import (
     QCheckBox,
@@ -35,6 +35,7 @@ from app.packet.choice import (
 from app.packet.packet import packet_pages
 from app.packet.page import Page
 from app.packet.paper import Format, Paper
+from app.pens_qt import pen
 from app.window.furniture import Sentence, open_at
 from app.window.packet_comparing import PacketComparing
 from app.window.packet_paint import paint_page, print_all
@@ -68,6 +69,8 @@ class PageView(QWidget):
         painter.translate((self.width() - wide * scale) / 2, (self.height() - high * scale) / 2)
         painter.scale(scale, scale)
         painter.fillRect(QRectF(0, 0, wide, high), Qt.GlobalColor.white)
+        painter.setPen(pen(self.palette().color(QPalette.ColorRole.PlaceholderText).name(), 1.0))
+        painter.drawRect(QRectF(0, 0, wide, high))  # the paper, where the window is white too
         if self.page is not None:
             paint_page(painter, self.page, self.form)
         painter.end()

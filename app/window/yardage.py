@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from app.photos_qt import Photos
 from app.window.answer_rows import proof
 from app.window.by_hand.gesture import Lane
 from app.window.by_hand.hand_canvas import HandCanvas
@@ -16,6 +17,7 @@ from core.drawing.edge_section import draw_edge_section
 from core.drawing.enlarging import enlarged
 from core.drawing.frame import Heading
 from core.drawing.quilt import draw_quilt
+from core.fabric import Fabric
 from core.lay.lay import Sheet
 from core.lengths import typeset
 from core.plan import FabricPlan, Plan
@@ -51,13 +53,20 @@ class YardageView(HandCanvas):
     def _lanes(self, plan: Plan, place: int) -> list[Lane]:
         """The cloths of one fabric."""
         fabric_plan = plan.fabrics[place]
+        without = _without(fabric_plan.fabric, self.photos)
         lanes: list[Lane] = []
         for sheet in all_sheets_of(fabric_plan):
             drawing = draw_sheet(plan, place, sheet, Heading.RIGHT)
-            title = typeset(f"{drawing.title}{_to_buy(fabric_plan, sheet)}")
+            title = typeset(f"{drawing.title}{_to_buy(fabric_plan, sheet)}{without}")
             item = DrawingItem(drawing, title, self.theme)
             lanes.append(Lane(item, place, sheet, frame_of(fabric_plan, sheet, Heading.RIGHT)))
         return lanes
+
+
+def _without(fabric: Fabric, photos: Photos) -> str:
+    """Says so where a cloth has a photo that cannot be shown; its field says why."""
+    photo = fabric.real.photo if fabric.real is not None else None
+    return "; without its photo" if photo is not None and photos.problem(photo) else ""
 
 
 def _to_buy(fabric_plan: FabricPlan, sheet: Sheet) -> str:

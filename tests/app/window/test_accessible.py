@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
@@ -15,6 +16,8 @@ from app.packet.choice import PacketChoice
 from app.packet.paper import Format
 from app.window import help_pages
 from app.window.canvas import Canvas
+from app.window.cutting.cuttings import Cuttings
+from app.window.cutting.table import CuttingTable
 from app.window.main_window import MainWindow
 from app.window.packet_dialog import PacketDialog
 from core.lengths import Units
@@ -106,19 +109,24 @@ def test_what_is_bought_is_to_be_heard(window: MainWindow) -> None:
     assert {"night sky", "lamp gold", "tide stripe", "23.44"} <= cells
 
 
-def dialogs(window: MainWindow) -> Iterator[QDialog]:
+def dialogs(window: MainWindow, folder: Path) -> Iterator[QDialog]:
     yield help_pages.cautions(window)
     yield help_pages.words(window)
     yield help_pages.keys(window, window.menus.shortcuts())
     yield help_pages.about(window)
+    yield help_pages.guide(window)
     yield window.menus._change_sizes(Units.INCHES)
     assert window.plan is not None
     choice = PacketChoice(form=Format(window.paper()))
+    cuttings = Cuttings(None, window.plan, folder)
+    yield CuttingTable(window.plan, cuttings, PlannerHere(), window.centre.yardage.theme, window)
     yield PacketDialog(window.plan, choice, lambda *_: None, window, PlannerHere)
 
 
-def test_every_dialog_has_names_and_a_key_out(window: MainWindow, qtbot: QtBot) -> None:
-    for dialog in dialogs(window):
+def test_every_dialog_has_names_and_a_key_out(
+    window: MainWindow, qtbot: QtBot, tmp_path: Path
+) -> None:
+    for dialog in dialogs(window, tmp_path):
         dialog.show()
         qtbot.wait(20)
         title = dialog.windowTitle()

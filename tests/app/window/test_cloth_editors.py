@@ -133,6 +133,13 @@ def test_a_photo_that_is_not_there_is_told_and_the_plan_goes_on(
     window.document.put(PHOTO, {"file": "gone.jpg", "shows": "12"}, "Change photo")
     planner.finish()
     assert "There is no gone.jpg" in note(window)
+    titles = [lane.item.title for lane in window.centre.yardage.lanes]
+    assert [title.endswith("; without its photo") for title in titles] == [
+        True,
+        False,
+        False,
+        False,
+    ]
     assert window.plan is not None
     assert window.plan.project == window.document.project
     assert window.centre.banner.isHidden()
