@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
+from itertools import groupby
 
 from core.edge.outline import Corner, Outline
 from core.finish.sewn import Sewn
@@ -23,6 +24,7 @@ def sewing_on(plan: Plan) -> Iterator[str]:
     yield from _strips(sewn, units)
     yield _start(sewn, outline, units)
     yield from _corners(outline, binding.widths.seam, units)
+    yield from _landings(sewn, units)
     if sewn.edge_map.least is not None:
         said = "" if sewn.edge_map.proved else " (the best that was found)"
         yield (
@@ -55,6 +57,20 @@ def _start(sewn: Sewn, outline: Outline, units: Units) -> str:
         f"The two ends meet {where}. Lay the end of {sewn.edge_map.order[0]} there and sew with "
         "the quilt to your left: down the left side, along the bottom, up the right side."
     )
+
+
+def _landings(sewn: Sewn, units: Units) -> Iterator[str]:
+    """Where each join lands, a side at a time, by its way to the nearest corner."""
+    joins = sewn.edge_map.joins
+    if not joins or joins[0].to_corner is None:
+        return
+    told = []
+    for facing, landed in groupby(enumerate(joins, start=1), lambda join: join[1].facing):
+        each = ", ".join(
+            f"join {number} {show(join.to_corner or Inches(0), units)}" for number, join in landed
+        )
+        told.append(f"{each} ({facing})")
+    yield f"From the nearest corner the joins then lie: {'; '.join(told)}."
 
 
 def _corners(outline: Outline, seam: Inches, units: Units) -> Iterator[str]:

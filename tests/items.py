@@ -307,7 +307,7 @@ ITEMS: Final[dict[str, Item]] = {
     "scrappy in turn": Item(
         BOUND,
         {"binding.scrappy.cloths": ["plum", "dots", "tide"], "binding.scrappy.order": "repeating"},
-        {"binding.scrappy.segment_length": "81/8", "binding.strips": 29},
+        {"binding.scrappy.segment_length": "83/8", "binding.strips": 28},
         "in this order",
     ),
     "scrappy at random, on the bias": Item(
@@ -320,7 +320,7 @@ ITEMS: Final[dict[str, Item]] = {
             "binding.scrappy.shortest": "12",
             "binding.scrappy.seed": 4,
         },
-        {"binding.scrappy.segment_length": "13", "binding.scrappy.bias[0].pieces[0].segments": 6},
+        {"binding.scrappy.segment_length": "99/8", "binding.strips": 19},
         "at the same slant",
     ),
     "a side to start on": Item(

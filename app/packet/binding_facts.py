@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from app.binding_wording import bias_given, layers_by_place
 from app.wording import times
+from core.binding_choices import BiasMethod
 from core.fabric import Grain
 from core.finish.binding_plan import BindingPlan
 from core.lengths import Rounding, Units, show
@@ -42,7 +43,7 @@ def binding_facts(binding: Binding, plan: BindingPlan, units: Units) -> Iterator
     for name, given in bias_given(plan, units):
         yield f"{name.capitalize()}: {given}."
     narrowest = show(plan.narrowest_usable_width, units, Rounding.UP)
-    unit = "bias tube" if binding.grain is Grain.BIAS else "strip"
+    unit = _unit(binding, plan)
     yield (
         f"{times(plan.strips, unit)}, the longest {show(plan.strip_length, units)}; "
         f"{_joins(binding, plan, units)}. Joined length {show(plan.joined_length, units)}, "
@@ -52,6 +53,15 @@ def binding_facts(binding: Binding, plan: BindingPlan, units: Units) -> Iterator
     yield _finishes(binding, plan, units)
     said = "; ".join(f"{where} {layers}" for where, layers in layers_by_place(plan))
     yield f"Layers of binding: {said}."
+
+
+def _unit(binding: Binding, plan: BindingPlan) -> str:
+    """What the binding's lengths are called."""
+    if plan.scrappy is not None:
+        return "segment"
+    if binding.grain is not Grain.BIAS:
+        return "strip"
+    return "bias tube" if binding.bias.method is BiasMethod.TUBE else "bias strip"
 
 
 def _finishes(binding: Binding, plan: BindingPlan, units: Units) -> str:

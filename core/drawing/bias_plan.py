@@ -91,22 +91,22 @@ def _tube_words(bias: BiasPlan, piece: BiasPiece, units: Units) -> tuple[tuple[s
             f"{piece.turns} strips of {wide}",
         ),
         ("Sew top to bottom, one strip out of step: line 1 above to the first corner below",),
-        (
-            f"{_segments(piece, units) or f'Gives {gives} in whole strips'}; charts print "
-            f"{_bare(piece, units)} by bare area",
-        ),
+        _given(piece, f"Gives {gives} in whole strips", units),
     )
 
 
-def _segments(piece: BiasPiece, units: Units) -> str:
-    """What it is cut apart into; empty if it stays whole."""
+def _given(piece: BiasPiece, joined: str, units: Units) -> tuple[str, ...]:
+    """What the cloth gives, joined or cut apart, beside its bare area; shorter ways behind."""
+    bare = f"charts print {show(piece.bare_area, units)} by bare area"
     if not piece.segments:
-        return ""
-    return f"Cut apart at the same slant into {piece.segments} of {show(piece.segment, units)}"
+        return f"{joined}; {bare}", joined
+    apart = f"{piece.segments} segments of {show(piece.segment, units)}"
+    return f"Cut apart at the same slant: {apart}; {bare}", f"Cut apart: {apart}", apart
 
 
-def _bare(piece: BiasPiece, units: Units) -> str:
-    return show(piece.bare_area, units)
+def _span(lengths: list[Inches], units: Units) -> str:
+    longest, shortest = (show(of(lengths), units, Rounding.DOWN) for of in (max, min))
+    return f"Long edges then {longest} to {shortest}"
 
 
 def _marked(width: Inches, units: Units) -> str:
@@ -135,11 +135,11 @@ def _one_by_one(bias: BiasPlan, piece: BiasPiece, units: Units) -> Drawing:
             f"{len(strips)} strips {wide} wide, both ends trimmed to slant the same way",
             f"{len(strips)} strips {wide} wide",
         ),
-        (f"Long edges then: {_lengths([strip.usable for strip in strips], units)}",),
         (
-            f"{_segments(piece, units) or f'Joined {joined}'}; charts print "
-            f"{_bare(piece, units)} by bare area",
+            f"Long edges then: {_lengths([strip.usable for strip in strips], units)}",
+            _span([strip.usable for strip in strips], units),
         ),
+        _given(piece, f"Joined {joined}", units),
     )
     width = max(across, 3 * max(across, along) / 2)
     for number, texts in enumerate(lines):

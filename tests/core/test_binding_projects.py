@@ -167,8 +167,7 @@ def test_the_scrappy_order_is_told_by_letters() -> None:
 
 
 def test_no_two_neighbours_of_a_scrappy_ring_are_of_one_cloth() -> None:
-    # 29 segments of 10 1/8 in make 220 1/2 in and 2 1/2 to spare; 28 would go round, and end on
-    # the first cloth.
+    # Of 29 segments of 10 1/8 in 28 would go round and end on the first cloth; of 28, 27 do.
     way = {"scrappy": Scrappy(Order.REPEATING, ("plum", "dots", "tide"))}
     binding = Binding("plum", F(5, 2), **way)  # type: ignore[arg-type]
     plan = make_plan(Project(Quilt("", F(46), F(58)), CLOTHS, binding=binding))
