@@ -59,8 +59,8 @@ def _inside_corners(plan: Plan) -> Iterator[tuple[str, str]]:
         which = f"Corner {inside[0]} is" if len(inside) == 1 else f"{len(inside)} corners are"
         yield (
             "outline",
-            f"{which} cut into the quilt: clip its edge to just short of the seam line, open it "
-            "into a straight line as you sew, and fold no mitre.",
+            f"{which} cut into the quilt: clip the quilt's edge there to just short of the seam "
+            "line, open it into a straight line as you sew, and fold no mitre.",
         )
 
 

@@ -53,6 +53,8 @@ class PartBody(QWidget):
         """Show the part's values; `anew` also clears text that was refused."""
         for form in (self._common, self._rare):
             form.refresh(values, units, offers, anew=anew)
+        rare = self._rare.rows.values()
+        self._more.setHidden(all(row.isHidden() for row in rare))
 
     def show_more(self, shown: bool) -> None:
         """Show or fold away the rare fields."""

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from math import hypot
 
 from core.drawing.edge import band, inwards_at
+from core.drawing.facing import draw_facing
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 from core.edge.edge_map import Landing
 from core.finish.sewn import Sewn
@@ -64,7 +65,10 @@ class _Frame:
         outline = self.plan.sizes.outline
         _, (dx, dy) = outline.point_at(place)
         inside = float(outline.width) - 3.2 * self.band
-        rooms = ((0.36, 0.06, 0.0), (0.3, 0.06, 0.0), (0.3, 0.06, 0.07), (0.08, 0.05, 0.0))
+        rooms = (
+            (0.36, 0.06, 0.0), (0.3, 0.06, 0.0), (0.3, 0.06, 0.07), (0.3, 0.06, 0.14),
+            (0.2, 0.06, 0.0), (0.08, 0.05, 0.0),
+        )  # fmt: skip
         found = []
         for wide, high, further in rooms:
             across, down = min(self.size * wide, inside), self.size * high
@@ -74,14 +78,22 @@ class _Frame:
         return tuple(found)
 
 
-def _apart(wanted: Iterable[tuple[Label, ...]]) -> Iterator[Label]:
-    """Of each label's ways to be set, the first that covers none before it; else none."""
+def _apart(wanted: Iterable[tuple[Label, ...]], edge: tuple[Point, ...]) -> Iterator[Label]:
+    """Of each label's ways to be set, the first that covers none before it; else none.
+
+    One that keeps off the `edge` goes first, as between the scallops of a quilt.
+    """
     kept: list[Label] = []
     for ways in wanted:
-        free = (way for way in ways if not any(_cover(way, other) for other in kept))
-        if (found := next(free, None)) is not None:
+        free = [way for way in ways if not any(_cover(way, other) for other in kept)]
+        clear = (way for way in free if not any(_holds(way, point) for point in edge))
+        if (found := next(clear, free[0] if free else None)) is not None:
             kept.append(found)
     yield from kept
+
+
+def _holds(label: Label, point: Point) -> bool:
+    return all(abs(label.centre[way] - point[way]) < label.room[way] / 2 for way in (0, 1))
 
 
 def _cover(one: Label, other: Label) -> bool:
@@ -92,16 +104,16 @@ def _cover(one: Label, other: Label) -> bool:
 
 
 def draw_edge_map(plan: Plan) -> Drawing | None:
-    """The picture of the binding as sewn, in inches of quilt; None without a binding."""
+    """The picture of the binding as sewn, in inches of quilt, or of the facing; None without."""
     if plan.sewn is None:
-        return None
+        return draw_facing(plan)
     frame, outline = _Frame(plan, plan.sewn), plan.sizes.outline
     marks = (
         Area(tuple(frame.shown(point) for point in outline.points), "top"),
         *_segments(frame),
         *_joins(frame),
         *_start(frame),
-        *_apart([*_landings(frame), *_corners(frame), *_letters(frame)]),
+        *_apart([*_landings(frame), *_corners(frame), *_letters(frame)], _inner_edge(frame)),
     )
     wide, high = (float(size) + 2 * frame.aside for size in (outline.width, outline.length))
     return Drawing("the binding as sewn", wide, high, marks)
@@ -119,6 +131,13 @@ def _segments(frame: _Frame) -> Iterator[Mark]:
     for name, start, end in _stretches(frame):
         points = band(frame.plan.sizes.outline, start, end, frame.band)
         yield Area(tuple(map(frame.shown, points)), "binding", name)
+
+
+def _inner_edge(frame: _Frame) -> tuple[Point, ...]:
+    """Points along the band's inner edge, as close as words are high."""
+    ring = float(frame.plan.sizes.outline.ring)
+    count = max(1, int(ring / frame.band))
+    return tuple(frame.at(ring * step / count, frame.band) for step in range(count))
 
 
 def _letters(frame: _Frame) -> Iterator[tuple[Label, ...]]:
