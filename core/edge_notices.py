@@ -13,6 +13,8 @@ from core.quilt import Fold
 if TYPE_CHECKING:
     from core.plan import Plan
 
+_SHARP = 45.0  # degrees
+
 
 def edge_notices(plan: Plan) -> Iterator[tuple[str, str]]:
     """(path of the field, sentence) for the edge of a plan that has a binding."""
@@ -21,6 +23,7 @@ def edge_notices(plan: Plan) -> Iterator[tuple[str, str]]:
     yield from _curves(plan)
     yield from _eased(plan)
     yield from _inside_corners(plan)
+    yield from _sharp(plan)
     yield from _joins(plan)
 
 
@@ -61,6 +64,19 @@ def _inside_corners(plan: Plan) -> Iterator[tuple[str, str]]:
             "outline",
             f"{which} cut into the quilt: clip the quilt's edge there to just short of the seam "
             "line, open it into a straight line as you sew, and fold no mitre.",
+        )
+
+
+def _sharp(plan: Plan) -> Iterator[tuple[str, str]]:
+    """Our limit, no source: sharper than 45° the fold, tucked back, lies on itself many times."""
+    corners = enumerate(plan.sizes.outline.corners, start=1)
+    sharp = [(corner.angle, number) for number, corner in corners if corner.angle < _SHARP]
+    if sharp:
+        angle, number = min(sharp)
+        yield (
+            "outline.points",
+            f"Corner {number} is only {angle:.3g}° sharp: the binding's fold stands out far past "
+            "it and makes a thick lump. Blunt or round the corner, or trim the fold as you sew.",
         )
 
 

@@ -186,8 +186,7 @@ def require_bindable(outline: Outline, seam: Inches, face: Inches, path: str = "
         if side.radius is None and float(side.length) <= needs:
             raise Refusal(
                 path,
-                f"edge {number}, which is {{length}} long, is shorter than the seams at its two "
-                "corners, {needs}; write a longer edge or a narrower seam",
+                f"edge {number}, which is {{length}} long, leaves no room to sew between the seams "
+                "at its two corners; write a longer edge or a narrower seam",
                 length=side.length,
-                needs=Fraction(needs).limit_denominator(1000),
             )

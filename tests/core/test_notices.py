@@ -48,6 +48,14 @@ def test_a_small_reach_is_told(strip: Fraction, finishing: Finishing, said: str 
     assert said is None or said in (notice or "")
 
 
+def test_a_corner_sharper_than_45_degrees_is_told() -> None:
+    corners = ((0, 0), (0, 60), (20, 60))  # atan(1/3) = 18.4°
+    points = tuple((F(x), F(y)) for x, y in corners)
+    shape = Shape(ShapeKind.POLYGON, points=points)
+    notice = told(binding=Binding("plum", F(5, 2)), outline=shape)
+    assert "Corner 1 is only 18.4° sharp" in notice["outline.points"]
+
+
 @pytest.mark.parametrize(
     ("shape", "said"),
     [

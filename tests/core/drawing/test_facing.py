@@ -41,9 +41,8 @@ def test_every_side_has_a_strip_and_its_words(name: str) -> None:
     facing = plan.binding.facing
     assert facing is not None
     assert_drawing(drawing)
-    strips = [
-        Polygon(m.points) for m in drawing.marks if isinstance(m, Area) and m.role == "binding"
-    ]
+    areas = [mark for mark in drawing.marks if isinstance(mark, Area)]
+    strips = [Polygon(area.points) for area in areas if area.role == "binding"]
     words = [m.texts[0] for m in drawing.marks if isinstance(m, Label)]
     assert len(strips) == len(words) == facing.count
     for strip in facing.strips:
