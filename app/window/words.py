@@ -77,12 +77,17 @@ WORDS: tuple[tuple[str, str], ...] = (
         "The seam between two strips, and the length it uses up: a diagonal join uses the "
         "strip's width, a straight join two seam allowances.",
     ),
+    ("flaw", "A rectangle of the cloth that nothing laid may touch: a stain, a hole, a fold."),
     ("lay", "Where every piece and strip lies on the cloth."),
     (
         "mitre",
         "A corner where two edges meet at 45°. The binding folds into one by itself if the seam "
         "stops short of the corner and the strip is folded up and down again; a lump, such as a "
         "join, will not mitre.",
+    ),
+    (
+        "motif",
+        "A rectangle of the cloth that one piece must contain whole, as in fussy cutting.",
     ),
     (
         "near edge, far edge",
@@ -98,6 +103,11 @@ WORDS: tuple[tuple[str, str], ...] = (
     (
         "piece",
         "One rectangle to cut, with its size across and along.",
+    ),
+    (
+        "pin",
+        "A place on the cloth that a piece must have, because you put it down there. The rest is "
+        "laid round it.",
     ),
     (
         "proved least",

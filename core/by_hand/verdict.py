@@ -27,8 +27,8 @@ MOST_ASKED = 200
 class Verdict:
     """Whether the piece may be put down, why not or what then, and where it is held.
 
-    `used` is how far along the bolt the lay would reach, and `buy` what that costs in sale
-    units; None and "" off the bolt.
+    `used` is how far along the bolt the lay would reach, `buy` what that costs in sale
+    units, `share` how much of what is bought ends in pieces; None and "" off the bolt.
     """
 
     good: bool
@@ -36,11 +36,17 @@ class Verdict:
     where: str
     used: Inches | None = None
     buy: str = ""
+    share: Fraction | None = None
 
     def sentence(self, units: Units) -> str:
         """All of it on a line."""
-        reach = "" if self.used is None else f" {show(self.used, units)} used, buy {self.buy}."
-        return f"{self.where}: {self.words}.{reach}"
+        said = f"{self.where}: {self.words}."
+        if self.used is None or self.share is None:
+            return said
+        return (
+            f"{said} {show(self.used, units)} used, buy {self.buy}: "
+            f"{round(self.share * 100)} % of it in pieces."
+        )
 
 
 def verdict(plan: Plan, held: Holding) -> Verdict:
@@ -51,8 +57,7 @@ def verdict(plan: Plan, held: Holding) -> Verdict:
     wrong = next(_faults(plan, fabric_plan, held), None)
     if wrong is not None:
         return Verdict(False, wrong, where)
-    used, buy = _reach(fabric_plan, held)
-    return Verdict(True, _what_then(plan, fabric_plan, held), where, used, buy)
+    return Verdict(True, _what_then(plan, fabric_plan, held), where, *_reach(fabric_plan, held))
 
 
 def _faults(plan: Plan, fabric_plan: FabricPlan, held: Holding) -> Iterator[str]:
@@ -124,13 +129,16 @@ def _listed(labels: list[str]) -> str:
     return shown[0] if len(shown) == 1 else f"{', '.join(shown[:-1])} and {shown[-1]}"
 
 
-def _reach(fabric_plan: FabricPlan, held: Holding) -> tuple[Inches | None, str]:
-    ends = [
-        p.rect.end for p in fabric_plan.lay.placements if p != held.taken and p.sheet.on == BOLT
-    ]
+def _reach(fabric_plan: FabricPlan, held: Holding) -> tuple[Inches | None, str, Fraction | None]:
+    """How far the bolt is used, what that buys, and how much of it ends in pieces."""
+    others = (placed for placed in fabric_plan.lay.placements if placed != held.taken)
+    rects = [placed.rect for placed in others if placed.sheet.on == BOLT]
     if held.sheet.on == BOLT:
-        ends.append(held.rect.end)
-    if not ends:
-        return None, ""
-    used, cloth = max(ends), cloth_of(fabric_plan.fabric)
-    return used, sale_text(cloth.bought(used), cloth.sale_unit)
+        rects.append(held.rect)
+    if not rects:
+        return None, "", None
+    used, cloth = max(rect.end for rect in rects), cloth_of(fabric_plan.fabric)
+    bought = cloth.bought(used)
+    pieces = sum((rect.across * rect.along for rect in rects), Fraction(0))
+    share = pieces / (cloth.available(bought) * cloth.usable_width)
+    return used, sale_text(bought, cloth.sale_unit), share

@@ -143,7 +143,7 @@ def test_the_verdict_says_where_and_what_is_used(plan: Plan) -> None:
     found = said(plan, at(taken(plan, "B1"), 32, 10))
     assert found.sentence(Units.INCHES) == (
         "B1, 32 in from the near edge, 10 in from the straight end: lies well. "
-        "72 1/2 in used, buy 2 1/8 yd."
+        "72 1/2 in used, buy 2 1/8 yd: 57 % of it in pieces."
     )
     assert found.used == F(145, 2)
 

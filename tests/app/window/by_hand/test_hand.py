@@ -19,6 +19,7 @@ from app.window.yardage import YardageView
 from core.edit import put
 from core.lay.lay import Placement, Rect, Sheet
 from core.plan import Plan
+from core.project_file import to_document
 from core.quilt import Project
 from tests.app.window.conftest import PlannerHere
 
@@ -337,6 +338,19 @@ def test_a_plan_that_comes_while_something_is_held_waits(hands: Hands) -> None:
     assert hands.canvas.plan != hands.plan
     hands.keys(Key.Key_Escape)
     assert hands.canvas.plan == hands.plan
+
+
+def test_a_piece_on_hand_that_is_not_used_is_in_sight_and_may_be_marked(hands: Hands) -> None:
+    piece = {"across": "20", "along": "3"}
+    on_hand = [*to_document(hands.project)["fabrics"][NIGHT]["on_hand"], piece]
+    hands.document.put("fabrics[0].on_hand", on_hand, "Add piece on hand")
+    hands.planner.finish()
+    sheet = Sheet(f"on_hand[{len(on_hand) - 1}]")
+    [lane] = [lane for lane in hands.canvas.lanes if lane.sheet == sheet and lane.place == NIGHT]
+    assert lane.item.title.endswith(": not used")
+    hands.window.hand.mark_flaw()
+    hands.drag(hands.on(NIGHT, 2, 1, sheet), hands.on(NIGHT, 6, 2, sheet))
+    assert hands.project.fabrics[NIGHT].flaws[0].sheet == sheet
 
 
 def test_typing_moves_no_piece_that_can_stay(hands: Hands) -> None:
