@@ -183,7 +183,7 @@ def _paint_photo(
     first = areas.areas[0]
     left_over = first.role in LEFT_OVER
     painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
-    painter.setBrush(seen.brush(scale, turned=first.turned))
+    painter.setBrush(seen.brush(scale * painter.device().devicePixelRatioF(), turned=first.turned))
     _draw(painter, areas)
     if left_over:
         veil = QColor(style.fill)

@@ -15,6 +15,7 @@ from PySide6.QtCore import QPointF, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QFont,
+    QFontInfo,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -100,7 +101,7 @@ class Canvas(QGraphicsView):
             return
         painter.resetTransform()
         font = QFont(canvas_font())
-        font.setPointSizeF(self.font().pointSizeF())
+        font.setPixelSize(QFontInfo(self.font()).pixelSize())
         painter.setFont(font)
         painter.setPen(QColor(self.theme.ink))
         painter.drawText(self.viewport().rect(), CENTRED, self._empty_words)

@@ -141,4 +141,5 @@ class PhotoEditor(QWidget):
         kinds = " ".join(
             f"*.{bytes(k.data()).decode()}" for k in QImageReader.supportedImageFormats()
         )
-        return QFileDialog.getOpenFileName(self, "Photo of the cloth", str(folder), kinds)[0]
+        photos = f"Photos ({kinds})"
+        return QFileDialog.getOpenFileName(self, "Photo of the cloth", str(folder), photos)[0]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize
+from PySide6.QtCore import QEvent, QSize
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QResizeEvent
 from PySide6.QtWidgets import QLabel, QTabWidget, QToolButton, QWidget
 
@@ -41,6 +41,11 @@ class Sentence(QLabel):
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         super().resizeEvent(event)
         self._take_room()
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._take_room()
 
     def _take_room(self) -> None:
         self.setMinimumHeight(0)  # else a label asks for no less than it has

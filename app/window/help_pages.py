@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Mapping
 from html import escape
+from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
@@ -104,9 +105,9 @@ def _words() -> str:
     return "".join(f"<p><b>{escape(word)}</b><br>{escape(text)}</p>" for word, text in WORDS)
 
 
-def keys(parent: QWidget, shortcuts: Iterable[tuple[str, str]]) -> HelpPage:
+def keys(window: MainWindow) -> HelpPage:
     """The shortcuts of the menus, and the keys of the yardage and of the fields."""
-    return HelpPage("Keys", _keys(shortcuts), parent)
+    return HelpPage("Keys", _keys(window.menus.shortcuts()), window)
 
 
 def _keys(shortcuts: Iterable[tuple[str, str]]) -> str:
@@ -129,3 +130,9 @@ def about(parent: QWidget) -> HelpPage:
 def _list(items: Iterable[str]) -> str:
     points = (f"<li style='margin-bottom:8px'>{item}</li>" for item in items)
     return f"<ul>{''.join(points)}</ul>"
+
+
+# The pages by the names that the Help menu has for them.
+PAGES: Mapping[str, Callable[[MainWindow], HelpPage]] = MappingProxyType(
+    {"guide": guide, "cautions": cautions, "words": words, "keys": keys, "about": about}
+)

@@ -12,7 +12,6 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QWidget
 
 from app.packet.paper import Paper
-from app.window import help_pages
 from app.window.appearance import TEXT_SIZES, Colours, Look
 from app.window.by_hand import cloth_menu
 from app.window.export import Kind
@@ -239,16 +238,22 @@ class Menus:
         self.letters[self._window.appearance.text_percent].setChecked(True)
 
     def _help(self) -> None:
-        window = self._window
         menu = self._bar.addMenu("&Help")
-        self._action(menu, "&Help", lambda: help_pages.guide(window).show(), Keys.HelpContents)
+        self._action(menu, "&Help", lambda: self._page("guide"), Keys.HelpContents)
         menu.addSeparator()
-        self._action(menu, "&Cautions", lambda: help_pages.cautions(window).show())
-        self._action(menu, "&Words", lambda: help_pages.words(window).show())
-        self._action(menu, "&Keys", lambda: help_pages.keys(window, self.shortcuts()).show())
+        self._action(menu, "&Cautions", lambda: self._page("cautions"))
+        self._action(menu, "&Words", lambda: self._page("words"))
+        self._action(menu, "&Keys", lambda: self._page("keys"))
         menu.addSeparator()
-        about = self._action(menu, "&About Crossgrain", lambda: help_pages.about(window).show())
+        about = self._action(menu, "&About Crossgrain", lambda: self._page("about"))
         about.setMenuRole(QAction.MenuRole.AboutRole)
+
+    def _page(self, name: str) -> None:
+        """Show one of the pages of help."""
+        # Imported only now: the window opens sooner without it.
+        from app.window.help_pages import PAGES
+
+        PAGES[name](self._window).show()
 
     def shortcuts(self) -> Iterator[tuple[str, str]]:
         """Every command that has a key, with its keys as this platform writes them."""

@@ -112,7 +112,7 @@ def test_what_is_bought_is_to_be_heard(window: MainWindow) -> None:
 def dialogs(window: MainWindow, folder: Path) -> Iterator[QDialog]:
     yield help_pages.cautions(window)
     yield help_pages.words(window)
-    yield help_pages.keys(window, window.menus.shortcuts())
+    yield help_pages.keys(window)
     yield help_pages.about(window)
     yield help_pages.guide(window)
     yield window.menus._change_sizes(Units.INCHES)

@@ -49,3 +49,11 @@ def test_no_sentence_takes_no_room(sentence: Sentence) -> None:
     sentence.say("")
     assert sentence.isHidden()
     assert sentence.minimumHeight() == 0
+
+
+def test_larger_letters_are_not_cut_off(sentence: Sentence) -> None:
+    sentence.say(LONG)
+    font = sentence.font()
+    font.setPointSizeF(2 * font.pointSizeF())
+    sentence.setFont(font)
+    assert sentence.minimumHeight() >= sentence.heightForWidth(sentence.width())

@@ -14,7 +14,7 @@ from app.cautions import CAUTIONS
 from app.window import help_pages
 from app.window.fields import INNER, PARTS
 from app.window.help_guide import STEPS, Shown, steps_html
-from app.window.help_pages import Guide
+from app.window.help_pages import Guide, HelpPage
 from app.window.main_window import MainWindow
 from app.window.read_table import ReadTable
 from app.window.words import EVERYDAY, HEADERS, MOST_TAUGHT, TABS, WORDS, taught
@@ -132,3 +132,11 @@ def test_a_help_that_names_inches_names_centimetres_too() -> None:
         if re.search(r"\d\s*(in\b|inch)", field.help) and not re.search(r"\b[cm]m\b", field.help)
     ]
     assert one_sided == []
+
+
+@pytest.mark.parametrize("page", help_pages.PAGES)
+def test_every_page_opens_from_the_menu(window: MainWindow, page: str) -> None:
+    window.menus._page(page)
+    [shown] = [dialog for dialog in window.findChildren(HelpPage) if dialog.isVisible()]
+    assert len(shown.text.toPlainText()) > 200
+    shown.close()
