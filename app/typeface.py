@@ -31,6 +31,7 @@ _TOGETHER = re.compile(
     r"(?<=[\d₀-₉½¼¾⅛⅜⅝⅞]) (?=(?:in|yd|cm|mm|m)\b|×)|(?<=×) (?=[\d≈])"
     r"|(?<=section) (?=\d)|(?<=border) (?=\d)|(?<=piece) (?=\d)|(?<=\d) (?=of \d)"
 )
+_PLAIN = frozenset(map(chr, range(32, 127))) | set("½¼¾⅛⅜⅝⅞⁰¹²³⁴⁵⁶⁷⁸⁹⁄₀₁₂₃₄₅₆₇₈₉×≈–“”…•°\u00a0")
 _NO_BREAK = "\u00a0"
 
 
@@ -58,6 +59,8 @@ class Typeface:
 
     def spelled(self, text: str) -> str:
         """`text` with every stretch that cannot be drawn written in another way."""
+        if _PLAIN.issuperset(text):  # as nearly all of a packet is
+            return text
         return "".join(
             "".join(run) if covered else self._otherwise("".join(run))
             for covered, run in groupby(visible(text), self.covers)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from typing import Final
+from typing import Final, TypeAlias
 
 from app.packet import true_size
 from app.packet.callouts import Called, callouts, unlettered
@@ -47,6 +47,9 @@ _AFTER: Final = ("Goes on on the next page, from the dashed line.", "Goes on on 
 _SHARED: Final = 8  # a cloth at 1 : 8 on half a page may share it; ours, as for the smallest
 
 
+_Group: TypeAlias = tuple[tuple[Block, Shown | None], ...]
+
+
 def cloth_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
     """All cloths, in the order of the fabrics."""
     blocks = [
@@ -57,9 +60,9 @@ def cloth_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
     return tuple(page for group in _grouped(blocks) for page in _group_pages(group, form))
 
 
-def _grouped(blocks: Sequence[Block]) -> Iterator[tuple[Block, ...]]:
-    """Neighbours that are easily read on one page together."""
-    group: list[Block] = []
+def _grouped(blocks: Sequence[Block]) -> Iterator[_Group]:
+    """Neighbours that are easily read on one page together, each as it is shown there."""
+    group: list[tuple[Block, Shown | None]] = []
     free = 0.0
     for block in blocks:
         shown = _small(block)
@@ -70,9 +73,9 @@ def _grouped(blocks: Sequence[Block]) -> Iterator[tuple[Block, ...]]:
         if not group:
             free = _free(block.form)
         if shown is None:
-            yield (block,)
+            yield ((block, None),)
         else:
-            group.append(block)
+            group.append((block, shown))
             free -= wanted + GAP
     if group:
         yield tuple(group)
@@ -95,13 +98,12 @@ def _small(block: Block) -> Shown | None:
     return shown if fits else None
 
 
-def _group_pages(group: Sequence[Block], form: Format) -> tuple[Page, ...]:
+def _group_pages(group: _Group, form: Format) -> tuple[Page, ...]:
     column = Column("", form)
     foot = _free(form)
-    for block in group:
+    for block, small in group:
         height = foot - column.y - block.head() - block.foot - 2 * GAP
-        small = _small(block) if len(group) > 1 else None
-        shown = small or shown_at(block, height)
+        shown = small if small and len(group) > 1 else shown_at(block, height)
         for place in range(len(shown.layout.stretches)):
             if place:
                 column.add(*_check(form))

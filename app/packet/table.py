@@ -20,6 +20,7 @@ _GUTTER: Final = 8.0
 _ROW_GAP: Final = 4.0
 _MOST_LINES: Final = 10  # in one cell; a longer text is cut short
 _INDENT: Final = 12.0
+_FIRST: Final = 3  # rows that stay with the head
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,12 +52,12 @@ def table(column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence[s
 def start_height(
     column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence[str]]
 ) -> float:
-    """What the head and a first row take, for a heading that should stay with them."""
+    """What the head and the first rows take, for a heading that should stay with them."""
     if column.form.large:
         return 4 * LINE
     widths = _widths(heads, rows, column.width)
     titles = _cells([head.title for head in heads], widths, bold=True)
-    return _height(titles) + _height(_cells(rows[0], widths))
+    return _height(titles) + sum(_height(_cells(row, widths)) for row in rows[:_FIRST])
 
 
 def _listed(column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence[str]]) -> None:
