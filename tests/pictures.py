@@ -17,7 +17,7 @@ from app.first_run import ready
 
 PICTURES = Path(__file__).resolve().parents[1] / "assets" / "pictures"
 WINDOW_SIZE = (1280, 800)
-PAGE = 3  # the first cloth
+PAGE = 2  # the first cloth
 DOTS_PER_INCH = 80
 
 
@@ -54,7 +54,7 @@ def picture_of_window(target: Path) -> None:
         window = MainWindow(Document(load(asset(DEMO))), planner, Memory(settings), appearance)
         window.resize(*WINDOW_SIZE)
         window.show()
-        while window.plan is None:
+        while window.plan is None or planner.busy:
             application.processEvents()
         application.processEvents()
         window.grab().save(str(target))

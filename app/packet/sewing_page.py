@@ -19,6 +19,7 @@ from core.sewing import sewing
 
 _TITLE: Final = "Sewing the strips"
 _GAP: Final = 10.0
+_BETWEEN: Final = 4.0  # from one part to the next, beside what a heading keeps free
 _WIDEST: Final = 440.0  # points
 _HIGHEST: Final = 260.0  # points that a picture may take
 _LEAST: Final = 170.0  # points left on a page that a picture is drawn smaller for
@@ -90,4 +91,4 @@ def _parts(column: Column, plan: Plan) -> None:
     for making in sewing(plan):
         column.heading(making.title, level=1, follow=column.items_height(making.sentences))
         column.items(making.sentences)
-        column.gap(_GAP)
+        column.gap(_BETWEEN)
