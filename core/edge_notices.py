@@ -85,7 +85,8 @@ def _joins(plan: Plan) -> Iterator[tuple[str, str]]:
     if sewn is None or binding is None:
         return
     wish = binding.start_side
-    if wish is not None and sewn.edge_map.closing.facing is not wish:
+    by_hand = binding.start_at is not None
+    if wish is not None and not by_hand and sewn.edge_map.closing.facing is not wish:
         yield (
             "binding.start_side",
             f"The binding cannot be closed on the {wish} side; it is planned to close on the "
@@ -95,7 +96,7 @@ def _joins(plan: Plan) -> Iterator[tuple[str, str]]:
         return
     near, wished = show(sewn.edge_map.least, units), show(sewn.wished, units)
     yield (
-        "binding.least_to_corner",
+        "binding.start_at" if by_hand else "binding.least_to_corner",
         f"A join or the closing comes as near as {near} to a corner, where {wished} were wished. "
         f"{_instead(sewn.elsewhere, units)}",
     )

@@ -34,6 +34,8 @@ from core.refusal import Refusal
 _EITHER = {
     "binding.strip_width": "binding.finished_width",
     "binding.finished_width": "binding.strip_width",
+    "binding.start_side": "binding.start_at",
+    "binding.start_at": "binding.start_side",
 }
 _STEP = re.compile(r"([a-z_]+)|\[(\d+)\]")
 
@@ -42,7 +44,7 @@ def put(project: Project, path: str, value: object) -> Project:
     """The project with one value set, as its file would write it.
 
     Renaming a fabric renames it wherever the project uses it. Of a binding's two widths,
-    writing one clears the other. Raises `Refusal`.
+    and of the two ways to say where it starts, writing one clears the other. Raises `Refusal`.
     """
     renamed = re.fullmatch(r"fabrics\[(\d+)\]\.name", path)
     used = _used(project, int(renamed[1])) if renamed else ()
@@ -54,6 +56,15 @@ def put(project: Project, path: str, value: object) -> Project:
         if path in _EITHER and value is not None:
             holder, key = _holder(document, _EITHER[path])
             holder[key] = None
+
+    return _changed(project, change)
+
+
+def best_start(project: Project) -> Project:
+    """The project whose binding starts wherever its joins land best."""
+
+    def change(document: dict[str, Any]) -> None:
+        document["binding"].update(start_at=None, start_side=None)
 
     return _changed(project, change)
 

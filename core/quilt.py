@@ -209,7 +209,8 @@ class Binding:
     `turn_in` is what a facing's ends are turned under, and `stitching` how far from
     the fold a machine finishes (None: the usual figures).
     `start_side` is the side on which its ends are to meet (None: wherever the
-    joins land best), `least_to_corner` how far joins are to stay from the
+    joins land best), `start_at` their place from the upper left corner, down and
+    round (None: the best on that side), `least_to_corner` how far joins are to stay from the
     corners (None: a strip's width).
     """
 
@@ -238,6 +239,7 @@ class Binding:
     cloths_seam: Inches | None = None
     turn_in: Inches | None = None
     stitching: Inches | None = None
+    start_at: Inches | None = None
 
 
 @dataclass(frozen=True, slots=True)

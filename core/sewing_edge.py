@@ -7,6 +7,7 @@ from fractions import Fraction
 from itertools import groupby
 
 from core.edge.outline import Corner, Outline
+from core.edge_start import past_words
 from core.finish.sewn import Sewn
 from core.lengths import Inches, Units, show
 from core.plan import Plan
@@ -49,10 +50,7 @@ def _start(sewn: Sewn, outline: Outline, units: Units) -> str:
     """The ends meet at the closing, told by the way from the corner before it."""
     closing = sewn.edge_map.closing
     where = f"on the {closing.facing} side"
-    if outline.bends:
-        past = min((closing.place - bend) % outline.ring for bend in outline.bends)
-        before = "corner" if outline.corners else "middle of the rounded corner"
-        where += f", {show(past, units)} past the {before} before it"
+    where += past_words(closing, outline, units)
     return (
         f"The two ends meet {where}. Lay the end of {sewn.edge_map.order[0]} there and sew with "
         "the quilt to your left: down the left side, along the bottom, up the right side."

@@ -238,6 +238,7 @@ def bindings(draw: st.DrawFn, units: Units) -> Binding:
         ),
         start_side=draw(st.none() | st.sampled_from(list(Facing))),
         least_to_corner=draw(_maybe(lengths(0.5, 20, units))),
+        start_at=draw(st.none() | st.none() | lengths(0, 60, units)),
         cloths_seam=draw(_maybe(lengths(0.125, 0.5, units))),
         turn_in=draw(_maybe(lengths(0.25, 1, units))),
         stitching=draw(_maybe(lengths(0.0625, 0.25, units))),

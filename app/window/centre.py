@@ -19,9 +19,10 @@ from app.window.canvas import Canvas
 from app.window.comparing.in_hand_view import InHandView
 from app.window.comparing.side_by_side import SideBySideView
 from app.window.comparing.staircase_view import StaircaseView
+from app.window.edge.edge_page import EdgePage
 from app.window.furniture import Sentence, announce, explain_tabs, quiet_button
 from app.window.planner import Planner
-from app.window.yardage import BindingView, EdgeView, QuiltView, YardageView
+from app.window.yardage import BindingView, QuiltView, YardageView
 from core.plan import Plan
 from core.quilt import Project
 
@@ -76,8 +77,9 @@ class Centre(QWidget):
         self.tabs.addTab(self.side_by_side, "Side by side")
         self.tabs.addTab(self.staircase, "Staircase")
         self.tabs.addTab(self.in_hand, "In hand")
-        self.edge = EdgeView()
-        self.tabs.addTab(self.edge, "Edge")
+        self.edge_page = EdgePage()
+        self.edge = self.edge_page.canvas
+        self.tabs.addTab(self.edge_page, "Edge")
         self.pictures = (self.yardage, self.quilt, self.binding, self.edge)
         for part in (self.tabs, self.tabs.tabBar()):
             part.setAccessibleName("Pictures")
@@ -113,7 +115,7 @@ class Centre(QWidget):
     def canvas(self) -> Canvas:
         """The picture in front; the yardage where a list is."""
         front = self.tabs.currentWidget()
-        if isinstance(front, SideBySideView | StaircaseView):
+        if isinstance(front, SideBySideView | StaircaseView | EdgePage):
             return front.canvas
         return next((picture for picture in self.pictures if picture is front), self.yardage)
 

@@ -134,6 +134,16 @@ ROUND_THE_EDGE = (
         rare=True,
     ),
     Field(
+        "start_at",
+        "Ends meet at",
+        Kind.LENGTH,
+        "The place at which the two ends meet: how far round the edge from the upper left "
+        "corner, first down the left side. Seen from the face that it is sewn to first. The "
+        "start can also be drawn along on the Edge picture.",
+        none_words="the best place",
+        rare=True,
+    ),
+    Field(
         "least_to_corner",
         "Joins from corners",
         Kind.LENGTH,

@@ -27,6 +27,8 @@ CANVAS_KEYS = (
     ("Pictures: the nearest piece", "arrow keys; Home and End for the first and the last"),
     ("Pictures: move about", "page keys, or drag with Space or the middle button"),
     *HAND_KEYS,
+    ("Edge: move the start of the binding", "drag it, or Shift with the arrow keys"),
+    ("Edge: the start where joins land best", "B"),
     ("Cutting table: the cut is made", "Space"),
     ("Cutting table: a mistake, one cut back", "Backspace"),
     ("Cutting table: a cut went wrong", "W"),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QEvent, Qt
@@ -22,6 +23,7 @@ from app.window.column_scroll import ColumnScroll
 from app.window.columns import Columns
 from app.window.cutting.open_table import open_table
 from app.window.document import Document, folder_of
+from app.window.edge.starting import start_binding
 from app.window.export import Kind, export, export_files, planned, usual_paper
 from app.window.fields import part_name
 from app.window.files import Files
@@ -107,6 +109,7 @@ class MainWindow(QMainWindow):
         self.answer.asked.connect(self.parts.show_field)
         self.centre.picked.connect(self.answer.choose)
         self.centre.taken.connect(self._take)
+        self.centre.edge.started.connect(partial(start_binding, document))
         self.centre.banner.go.clicked.connect(self._go_to_problem)
         self.parts.said.connect(self.tell)
         self.appearance.changed.connect(self._repaint)

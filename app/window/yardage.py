@@ -1,4 +1,4 @@
-"""The centre: the cloths with their lay, the quilt from the front, and its edge."""
+"""The centre: the cloths with their lay, the quilt from the front, and its bound edge."""
 
 from __future__ import annotations
 
@@ -12,7 +12,6 @@ from core.by_hand.sheets import all_sheets_of, sheets_of
 from core.drawing.back import draw_back
 from core.drawing.bias_plan import bias_drawings
 from core.drawing.cloth import draw_sheet, frame_of
-from core.drawing.edge_map import draw_edge_map
 from core.drawing.edge_section import draw_edge_section
 from core.drawing.enlarging import enlarged
 from core.drawing.frame import Heading
@@ -73,18 +72,6 @@ def _to_buy(fabric_plan: FabricPlan, sheet: Sheet) -> str:
     if sheet != Sheet():
         return "" if sheet in sheets_of(fabric_plan) else ": not used"
     return f": buy {fabric_plan.buy.sale_text}, {proof(fabric_plan)}"
-
-
-class EdgeView(Canvas):
-    """The binding as it is sewn on: start, joins, corners."""
-
-    def __init__(self) -> None:
-        super().__init__("Edge", Fit.ALL, NO_BINDING)
-
-    def show_plan(self, plan: Plan) -> None:
-        """Draw the plan's edge map, if it has a binding."""
-        drawing = draw_edge_map(plan)
-        self.show_items([] if drawing is None else [DrawingItem(drawing, "", self.theme)])
 
 
 class QuiltView(Canvas):

@@ -14,8 +14,9 @@ from core.drawing.edge import band, inwards_at
 from core.drawing.facing import draw_facing
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 from core.edge.edge_map import Landing
+from core.edge.nearest import nearest_place
 from core.finish.sewn import Sewn
-from core.lengths import show
+from core.lengths import Inches, show
 from core.plan import Plan
 
 _BAND = 0.03  # of the picture's larger side
@@ -51,6 +52,14 @@ class _Frame:
             point[1] - float(outline.y) + self.aside,
         )
 
+    def on_quilt(self, shown: Point) -> Point:
+        """The point of the quilt that is shown there."""
+        outline = self.plan.sizes.outline
+        return (
+            shown[0] + float(outline.x) - self.aside,
+            shown[1] + float(outline.y) - self.aside,
+        )
+
     def at(self, place: float, inside: float) -> Point:
         """The point `inside` inches within the edge at a place; outside it below 0."""
         (x, y), (dx, dy) = self.plan.sizes.outline.point_at(place)
@@ -71,11 +80,24 @@ class _Frame:
         )  # fmt: skip
         found = []
         for wide, high, further in rooms:
-            across, down = min(self.size * wide, inside), self.size * high
-            room = abs(dx) * across / 2 + abs(dy) * down / 2 + self.size * further
-            centre = self.at(place, self.band * 1.6 + room)
-            found.append(Label(centre, texts, (across, down), "note"))
+            said = min(self.size * wide, inside), self.size * high
+            room = abs(dx) * said[0] / 2 + abs(dy) * said[1] / 2 + self.size * further
+            centre = self._inside(self.at(place, self.band * 1.6 + room), said)
+            found.append(Label(centre, texts, said, "note"))
         return tuple(found)
+
+    def _inside(self, centre: Point, room: Point) -> Point:
+        """The centre, moved so far that words near a corner do not lie over the band."""
+        outline, band = self.plan.sizes.outline, self.band * 1.2
+
+        def moved(at: float, wide: float, whole: float) -> float:
+            least, most = self.aside + band + wide / 2, self.aside + whole - band - wide / 2
+            return min(max(at, least), most) if least < most else at
+
+        return (
+            moved(centre[0], room[0], float(outline.width)),
+            moved(centre[1], room[1], float(outline.length)),
+        )
 
 
 def _apart(wanted: Iterable[tuple[Label, ...]], edge: tuple[Point, ...]) -> Iterator[Label]:
@@ -117,6 +139,27 @@ def draw_edge_map(plan: Plan) -> Drawing | None:
     )
     wide, high = (float(size) + 2 * frame.aside for size in (outline.width, outline.length))
     return Drawing("the binding as sewn", wide, high, marks)
+
+
+def place_under(plan: Plan, at: Point, step: Inches) -> tuple[Inches, float]:
+    """The place on the outline nearest to a point of the picture, and how far off that is.
+
+    The place is a multiple of `step`; raises `ValueError` for a plan without a binding.
+    """
+    frame = _frame_of(plan)
+    return nearest_place(plan.sizes.outline, frame.on_quilt(at), step)
+
+
+def start_shown(plan: Plan) -> Point:
+    """Where the start is on the picture; raises `ValueError` for a plan without a binding."""
+    frame = _frame_of(plan)
+    return frame.at(float(frame.sewn.edge_map.closing.place), frame.band / 2)
+
+
+def _frame_of(plan: Plan) -> _Frame:
+    if plan.sewn is None:
+        raise ValueError("there is no binding to start")
+    return _Frame(plan, plan.sewn)
 
 
 def _stretches(frame: _Frame) -> Iterator[tuple[str, float, float]]:

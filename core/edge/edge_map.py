@@ -11,7 +11,7 @@ least distance from any of them to any corner as large as it can be.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import lcm
 
@@ -75,7 +75,24 @@ def best_map(outline: Outline, chain: Chain, facing: Facing | None = None) -> Ed
     None where no side faces that way, or the strips leave no such closing.
     """
     scale = _ticks_an_inch(outline, chain)
-    search = Search(_ring(outline, facing, scale), _strips(chain, scale))
+    return _searched(outline, chain, _ring(outline, facing, scale), scale)
+
+
+def map_from(outline: Outline, chain: Chain, place: Inches) -> EdgeMap | None:
+    """The edge map whose closing lies at `place`, its joins as far from corners as they can.
+
+    None where the strips leave no closing.
+    """
+    scale = lcm(_ticks_an_inch(outline, chain), place.denominator)
+    at = int(place * scale)
+    ring = replace(_ring(outline, None, scale), given=True)
+    return _searched(
+        outline, chain, replace(ring, allowed=on_ring(((at, at),), ring.length)), scale
+    )
+
+
+def _searched(outline: Outline, chain: Chain, ring: Ring, scale: int) -> EdgeMap | None:
+    search = Search(ring, _strips(chain, scale))
     found = search.run()
     return None if found is None else _told(outline, chain, found, search, Fraction(1, scale))
 
@@ -121,12 +138,15 @@ def _told(outline: Outline, chain: Chain, found: Found, search: Search, tick: In
         near = ring.distance(place) * tick if ring.corners else None
         return Landing(place * tick, side, outline.sides[side].facing, near)
 
-    joins = search.strips.joins(found.order[:-1])
+    closing = landing(found.start + found.trim)
+    joins = tuple(landing(found.start + join) for join in search.strips.joins(found.order[:-1]))
     return EdgeMap(
-        closing=landing(found.start + found.trim),
-        joins=tuple(landing(found.start + join) for join in joins),
+        closing=closing,
+        joins=joins,
         order=tuple(chain.segments[place][0] for place in found.order),
         trim=found.trim * tick,
-        least=found.distance * tick if ring.corners else None,
+        least=min(one.to_corner or Fraction(0) for one in (closing, *joins))
+        if ring.corners
+        else None,
         proved=search.proved,
     )

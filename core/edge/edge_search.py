@@ -23,11 +23,15 @@ MOST_TRIES = 4000  # orders begun; beyond this the best so far is kept and said 
 
 @dataclass(frozen=True, slots=True)
 class Ring:
-    """An outline in ticks: its corners in order, and where the closing may be."""
+    """An outline in ticks: its corners in order, and where the closing may be.
+
+    A closing that is `given` stays there, however near to a corner; the joins alone are spread.
+    """
 
     length: int
     corners: tuple[int, ...]
     allowed: Spans
+    given: bool = False
 
     def clear_of(self, distance: int) -> Spans:
         """Places at least `distance` from every corner."""
@@ -35,6 +39,10 @@ class Ring:
             return ((0, self.length),)
         gaps = ((start + distance, end - distance) for start, end in self.gaps)
         return on_ring((gap for gap in gaps if gap[0] <= gap[1]), self.length)
+
+    def closings(self, distance: int) -> Spans:
+        """Places for the closing at least `distance` from every corner, or the one given."""
+        return self.allowed if self.given else both(self.clear_of(distance), self.allowed)
 
     @property
     def gaps(self) -> tuple[tuple[int, int], ...]:
@@ -167,7 +175,7 @@ class Search:
     def _starts(self, joins: Sequence[int], trims: tuple[int, int], distance: int) -> Spans:
         """Places of the untrimmed closing from which all keep `distance` from the corners."""
         ring = self.ring
-        starts = spread(both(ring.clear_of(distance), ring.allowed), *trims, ring.length)
+        starts = spread(ring.closings(distance), *trims, ring.length)
         for join in joins:
             if starts:
                 starts = self._keeping(starts, join, distance)
@@ -176,7 +184,7 @@ class Search:
     def _trim(self, start: int, trims: tuple[int, int], distance: int) -> int:
         """The trim that brings the closing farthest from the corners; of equals the least."""
         ring = self.ring
-        places = both(ring.clear_of(distance), ring.allowed)
+        places = ring.closings(distance)
         reached = both(places, on_ring(((start + trims[0], start + trims[1]),), ring.length))
         ends = {place for span in reached for place in span}
         if not ring.corners:

@@ -6,14 +6,15 @@ joins stay farthest from the corners, or the one that the person asks for.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from core.edge.edge_map import Chain, EdgeMap, best_map
+from core.edge.edge_map import Chain, EdgeMap, best_map, map_from
 from core.edge.joins import as_many_as_reach
 from core.edge.outline import Outline
 from core.finish.binding_plan import BindingPlan
 from core.lengths import Inches
 from core.quilt import Binding
+from core.refusal import Refusal
 from core.segments import Segment
 from core.shape import Facing
 
@@ -26,12 +27,15 @@ class Sewn:
     """The edge map to sew by, and what the person's wishes cost.
 
     `wished` is how far joins and closing should stay from the corners.
-    `elsewhere` is the best on any side, where the side asked for does worse.
+    `elsewhere` is the best on any side, where the one asked for does worse.
+    `chain` are the strips, `best` the best that they give anywhere.
     """
 
     edge_map: EdgeMap
     wished: Inches
     elsewhere: EdgeMap | None
+    chain: Chain
+    best: EdgeMap
 
     @property
     def short(self) -> bool:
@@ -67,7 +71,37 @@ def sew(
     best = max(found.values(), key=_least)
     chosen = best if binding.start_side is None else found.get(binding.start_side, best)
     wished = strip if binding.least_to_corner is None else binding.least_to_corner
-    return Sewn(chosen, wished, best if _least(best) > _least(chosen) else None)
+    sewn = _started(Sewn(best, wished, None, chain, best), chosen)
+    if binding.start_at is None:
+        return sewn
+    if binding.start_at >= outline.ring:
+        raise Refusal(
+            "binding.start_at",
+            "the edge is {ring} round; write less than that, or nothing for the best place",
+            ring=outline.perimeter,
+        )
+    return started_at(sewn, outline, binding.start_at)
+
+
+def started_at(sewn: Sewn, outline: Outline, place: Inches) -> Sewn:
+    """The same strips with their ends meeting at `place`, wherever that is."""
+    return _started(sewn, map_from(outline, sewn.chain, place) or sewn.best)
+
+
+def dragged_to(sewn: Sewn, outline: Outline, place: Inches) -> Sewn:
+    """As `started_at`, but the strips keep the order they have: in a blink, however many.
+
+    Where strips differ in length, another order may do better from there.
+    """
+    lengths = dict(sewn.chain.segments)
+    segments = tuple((name, lengths[name]) for name in sewn.edge_map.order)
+    kept = replace(sewn.chain, segments=segments, reorder=False)
+    return _started(sewn, map_from(outline, kept, place) or sewn.edge_map)
+
+
+def _started(sewn: Sewn, chosen: EdgeMap) -> Sewn:
+    elsewhere = sewn.best if _least(sewn.best) > _least(chosen) else None
+    return replace(sewn, edge_map=chosen, elsewhere=elsewhere)
 
 
 def _lengths(segments: tuple[Segment, ...]) -> tuple[Inches, ...]:

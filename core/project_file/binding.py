@@ -68,6 +68,7 @@ def read_binding(fields: Fields) -> Binding:
         cloths_seam=_maybe(fields, "cloths_seam"),
         turn_in=_maybe(fields, "turn_in"),
         stitching=_maybe(fields, "stitching"),
+        start_at=_maybe(fields, "start_at", zero=True),
     )
     fields.done()
     return binding
@@ -208,4 +209,5 @@ def write_binding(binding: Binding, units: Units) -> dict[str, Any]:
         "cloths_seam": text(binding.cloths_seam),
         "turn_in": text(binding.turn_in),
         "stitching": text(binding.stitching),
+        "start_at": text(binding.start_at),
     }

@@ -12,6 +12,7 @@ from core.fabric import Fabric, Grain
 from core.lengths import Units
 from core.plan import make_plan
 from core.quilt import Backing, Batting, Binding, Project, Quilt, Sleeve
+from core.refusal import Refusal
 from core.shape import Facing, Shape, ShapeKind
 
 F = Fraction
@@ -160,3 +161,19 @@ def test_a_side_that_the_quilt_lacks_is_told() -> None:
     triangle = Shape(ShapeKind.POLYGON, points=((F(0), F(0)), (F(40), F(0)), (F(40), F(40))))
     said = told(outline=triangle, binding=Binding("plum", F(5, 2), start_side=Facing.LEFT))
     assert "cannot be closed on the left side" in said["binding.start_side"]
+
+
+def test_a_start_by_hand_that_is_too_near_a_corner_is_told_with_what_could_be_had() -> None:
+    near = Binding("plum", F(5, 2), start_at=F(1))
+    said = told(binding=near)
+    assert (
+        "comes as near as 1 in to a corner, where 2 1/2 in were wished" in said["binding.start_at"]
+    )
+    assert "Closing on the" in said["binding.start_at"]
+    assert "binding.start_at" not in told(binding=replace(near, start_at=F(12)))
+
+
+def test_a_start_beyond_the_edge_is_refused() -> None:
+    far = Binding("plum", F(5, 2), start_at=F(900))
+    with pytest.raises(Refusal, match=r"^binding.start_at: the edge is .* round; write less"):
+        make_plan(replace(LAP, binding=far))

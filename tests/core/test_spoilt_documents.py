@@ -37,7 +37,7 @@ OPTIONAL = {
     "order", "cloths", "seed",
     "panels", "frame", "narrowest_panel", "accent_width", "roll_width",
     "roll_sale_unit", "packages", "shape", "shorter", "split_above", "gap", "hem",
-    "start_side", "least_to_corner",
+    "start_side", "least_to_corner", "start_at",
 }  # fmt: skip
 NULLABLE = {
     "price_per_yard", "price_per_metre", "repeat", "shrinkage", "corner_fabric", "backing",
@@ -46,7 +46,7 @@ NULLABLE = {
     "back_fabric", "tail", "gap", "turned", "overlap", "start", "cloth", "shows", "cord", "bias",
     "tails", "tuck", "accent", "scrappy", "label", "accent_fabric", "package", "ease",
     "overage_top", "overage_right", "overage_bottom", "overage_left",
-    "start_side", "least_to_corner",
+    "start_side", "least_to_corner", "start_at",
 }  # fmt: skip
 
 

@@ -38,7 +38,7 @@ STYLE = """
 QProgressBar {{ max-height: 12px; }}
 QLabel#headline {{ font-size: {headline}px; font-weight: bold; }}
 """
-SAFE = "Close the blade before you lay the cutter down."
+SAFE = "Close the blade after every cut."
 CHANGED = {
     Sameness.LAID_OTHERWISE: (
         "The plan lies otherwise now",
@@ -168,7 +168,7 @@ class CuttingTable(QDialog):
         if (cut := cloth.next_cut) is None:
             self._all_cut()
             return
-        self.where.say(sheet_words(cloth.order, cut))
+        self.where.say(f"{sheet_words(cloth.order, cut)}. {SAFE}")
         self.cut_page.back.setEnabled(cloth.begun)
         self.cut_page.show_cut(cloth.order, cut, units, self.plan.project.cutting_table)
         self.pages.setCurrentWidget(self.cut_page)
@@ -189,7 +189,7 @@ class CuttingTable(QDialog):
         else:
             choices.insert(0, Choice("Leave the table", self._leave))
         title = f"{cloth.order.name} is all cut" if rest else "All is cut"
-        self._say(title, f"You have {labels}. {SAFE}", *choices)
+        self._say(title, f"You have {labels}.", *choices)
 
     def _say(self, title: str, text: str, *choices: Choice) -> None:
         self.where.say("")

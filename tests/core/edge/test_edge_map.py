@@ -8,7 +8,7 @@ from itertools import permutations
 
 import pytest
 
-from core.edge.edge_map import Chain, EdgeMap, best_map
+from core.edge.edge_map import Chain, EdgeMap, best_map, map_from
 from core.edge.outline import Outline
 from core.edge.shapes import outline_of, rectangle
 from core.shape import Facing, Shape, ShapeKind
@@ -211,3 +211,57 @@ def test_many_unequal_segments_are_ordered_in_good_time_or_said_to_be_unproved()
     found = best_map(outline, made)
     assert found is not None
     assert_as_told(outline, made, found)
+
+
+def joins_brute(outline: Outline, made: Chain, place: float, step: float) -> float:
+    """The best least distance of the joins alone, over all orders and a grid of trims."""
+    spare = float(joined(made) - outline.ring - made.closing)
+    apart, loss = float(made.least), float(made.loss)
+    best = -1.0
+    for order in set(permutations([float(length) for _, length in made.segments])):
+        joins, sewn = [], -float(made.closing) / 2
+        for length in order[:-1]:
+            sewn += length
+            joins.append(sewn - loss / 2)
+            sewn -= loss
+        least = max(0.0, joins[-1] + apart - float(outline.ring))
+        most = min(spare, joins[0] - apart)
+        for trim in range(int(-(-least // step)), int(most // step) + 1):
+            near = min(nearest(outline, place + join - trim * step) for join in joins)
+            best = max(best, near)
+    return best
+
+
+@pytest.mark.parametrize("seed", range(40))
+def test_from_a_given_start_the_joins_keep_as_far_away_as_they_can(seed: int) -> None:
+    draw = random.Random(seed)
+    outline, made = random_quilt(draw)
+    while not 1 < len(made.segments) <= 5:
+        outline, made = random_quilt(draw)
+    place = F(draw.randint(0, int(outline.ring * 8) - 1), 8)
+    found = map_from(outline, made, place)
+    if found is None:
+        assert best_map(outline, made) is None
+        return
+    assert found.closing.place == place
+    assert_as_told(outline, made, found)
+    joins = min(float(join.to_corner or 0) for join in found.joins)
+    tried = joins_brute(outline, made, float(place), 0.125)
+    assert tried <= joins + 1e-9
+    assert joins <= tried + 0.25
+
+
+def test_a_start_in_a_corner_is_told_as_such_and_its_joins_are_spread_all_the_same() -> None:
+    outline, made = rectangle(F(50), F(60)), chain(*[42] * 6)
+    found = map_from(outline, made, F(0))
+    assert found is not None
+    assert found.least == 0
+    assert min(join.to_corner or F(0) for join in found.joins) > 0
+
+
+def test_a_start_on_a_round_quilt_may_lie_anywhere() -> None:
+    outline = outline_of(Shape(ShapeKind.CIRCLE), F(40), F(40))
+    found = map_from(outline, chain(*[42] * 4), F(17))
+    assert found is not None
+    assert found.closing.place == 17
+    assert found.least is None

@@ -92,7 +92,7 @@ def test_a_cut_says_where_to_measure_and_what_comes_off(opened: Opener) -> None:
     assert table.cut_page.do.text() == "Cut section 1 along the grain, 4¹⁄₂ in from its near edge."
     assert table.cut_page.hold.text() == "Lay the ruler 3 times along the cut."
     assert table.cut_page.gives.text().startswith("Off comes B1, border 2 side, ")
-    assert table.where.text() == "night sky, from the bolt"
+    assert table.where.text() == "night sky, from the bolt. Close the blade after every cut."
 
 
 def test_the_big_buttons_do_what_the_keys_do(opened: Opener) -> None:

@@ -1,0 +1,1 @@
+"""The edge in the window: where the binding starts, moved by hand."""
