@@ -62,11 +62,7 @@ WORDS: tuple[tuple[str, str], ...] = (
         "The binding is first sewn to one face of the quilt, then folded over the edge to "
         "the other, where it is finished.",
     ),
-    (
-        "flaw, motif, pin",
-        "A flaw is a spot that no piece may have, a motif one that a piece must have in it, and a "
-        "pin keeps a piece where you put it.",
-    ),
+    ("flaw", "A rectangle of the cloth that nothing laid may touch: a stain, a hole, a fold."),
     (
         "fold",
         "A double-fold binding is folded in half first, so that two layers cover the edge; a "
@@ -77,7 +73,6 @@ WORDS: tuple[tuple[str, str], ...] = (
         "The seam between two strips, and the length it uses up: a diagonal join uses the "
         "strip's width, a straight join two seam allowances.",
     ),
-    ("flaw", "A rectangle of the cloth that nothing laid may touch: a stain, a hole, a fold."),
     ("lay", "Where every piece and strip lies on the cloth."),
     (
         "mitre",
