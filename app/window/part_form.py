@@ -18,7 +18,7 @@ from app.window.offers import Offers
 from core.lengths import Units
 
 HINT_PAUSE_MS = 700
-LEAST_LETTERS = 12  # of average width, in a field
+LEAST_LETTERS = 20  # of average width, in a field: most choices are read whole
 LINE_AIR = 10  # pixels, above and below the letters of a field
 MOST_LABEL = 240  # pixels; longer labels stand above their fields
 _LABELS = [f.label for kind in (*PARTS, *INNER) for f in kind.fields if f.kind is not Kind.FLAG]

@@ -22,7 +22,14 @@ from core.plan import Plan
 _BAND = 0.03  # of the picture's larger side
 _ASIDE = 0.09  # room round the quilt for the segments' letters, of the same
 _MANY_CORNERS = 12  # words at each would only cover one another
+_MANY_JOINS = 9
 _RIGHT_ANGLE = 90.0
+# Rooms for the words at a join, as shares of the picture: wide, high, and so much further in.
+_AT_LENGTH = (
+    (0.36, 0.06, 0.0), (0.3, 0.06, 0.0), (0.3, 0.06, 0.07), (0.3, 0.06, 0.14), (0.2, 0.06, 0.0),
+    (0.08, 0.05, 0.0),
+)  # fmt: skip
+_BRIEFLY = ((0.16, 0.045, 0.0), (0.16, 0.045, 0.05), (0.16, 0.045, 0.1), (0.05, 0.04, 0.0))
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,15 +76,17 @@ class _Frame:
         """The ends of a line across the band."""
         return self.at(place, -self.band / 3), self.at(place, self.band * 4 / 3)
 
+    @property
+    def many(self) -> bool:
+        """Whether there are so many joins that each is told by number and distance alone."""
+        return len(self.sewn.edge_map.joins) > _MANY_JOINS
+
     def labels(self, place: float, texts: tuple[str, ...]) -> tuple[Label, ...]:
         """Words beside the band, inside the quilt: there, a line further in, or but briefly."""
         outline = self.plan.sizes.outline
         _, (dx, dy) = outline.point_at(place)
         inside = float(outline.width) - 3.2 * self.band
-        rooms = (
-            (0.36, 0.06, 0.0), (0.3, 0.06, 0.0), (0.3, 0.06, 0.07), (0.3, 0.06, 0.14),
-            (0.2, 0.06, 0.0), (0.08, 0.05, 0.0),
-        )  # fmt: skip
+        rooms = _BRIEFLY if self.many else _AT_LENGTH
         found = []
         for wide, high, further in rooms:
             said = min(self.size * wide, inside), self.size * high
@@ -228,7 +237,8 @@ def _landings(frame: _Frame) -> Iterator[tuple[Label, ...]]:
     place = float(made.closing.place)
     yield frame.labels(place, _words(frame, "start and closing", "start", made.closing))
     for number, join in enumerate(made.joins, start=1):
-        words = _words(frame, f"join {number}", str(number), join)
+        name = str(number) if frame.many else f"join {number}"
+        words = _words(frame, name, str(number), join)
         yield frame.labels(float(join.place), words)
 
 
@@ -236,7 +246,8 @@ def _words(frame: _Frame, name: str, short: str, landing: Landing) -> tuple[str,
     if landing.to_corner is None:
         return name, short
     away = show(landing.to_corner, frame.plan.project.units)
-    return f"{name}\n{away} to the corner", f"{name}: {away}", name, short
+    brief = f"{name}: {away}", name, short
+    return brief if frame.many else (f"{name}\n{away} to the corner", *brief)
 
 
 def _start(frame: _Frame) -> Iterator[Mark]:
