@@ -40,6 +40,7 @@ class Document(QObject):
         self.project = project
         self.path = path
         self.undo_stack = QUndoStack(self)
+        self.beginning = False  # while another project takes the place of the last
 
     @property
     def name(self) -> str:
@@ -69,7 +70,9 @@ class Document(QObject):
         """Begin afresh with another project; what there was to undo is gone."""
         self.undo_stack.clear()
         self.path = path
+        self.beginning = True
         self.show(project)
+        self.beginning = False
         self.started.emit()
         self.renamed.emit()
 

@@ -6,9 +6,11 @@ of what is on hand, so that places are told of the project's own list.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
+from typing import Final
 
 from core import edit
 from core.by_hand.holding import Holding, pick_up
@@ -20,17 +22,30 @@ from core.project_file.hand_form import said_document
 from core.quilt import Project
 from core.refusal import Refusal
 
+_PATH: Final = re.compile(r"fabrics\[(\d+)\]\.(flaws|motifs)\[(\d+)\]")
+
 
 def put_down(project: Project, plan: Plan, held: Holding) -> Project:
-    """The project with the piece pinned where it is held; what pinned it before is gone."""
+    """The project with the piece pinned where it is held; what pinned it before is gone.
+
+    Raises `Refusal` if the plan is of a project that had another fabric there.
+    """
+    _require_same(project, plan, held.place)
     fabric_plan = plan.fabrics[held.place]
     sheet = _own_sheet(project, held.place, held.sheet)
-    pin = _pin_of(plan, held, sheet)
+    pin = _pin_of(held, sheet)
     others = _without_pin(project, held.place, fabric_plan.by_hand.pin_of(held.taken), plan)
     return _said(project, f"fabrics[{held.place}].pins", (*others, pin))
 
 
-def _pin_of(plan: Plan, held: Holding, sheet: Sheet) -> HandPin:
+def _require_same(project: Project, plan: Plan, place: int) -> None:
+    """A plan is shown a moment longer than its project: what it shows may be gone."""
+    now, then = project.fabrics[place : place + 1], plan.project.fabrics[place : place + 1]
+    if [fabric.name for fabric in now] != [fabric.name for fabric in then]:
+        raise Refusal("fabrics", "the quilt has changed meanwhile; wait for its picture")
+
+
+def _pin_of(held: Holding, sheet: Sheet) -> HandPin:
     taken = held.taken
     pin = HandPin(taken.name, held.x, held.y, sheet, held.turned)
     if taken.run_copy is None:
@@ -58,6 +73,7 @@ def pin_or_unpin(project: Project, plan: Plan, label: str) -> Project:
     number = plan.fabrics[held.place].by_hand.pin_of(held.taken)
     if number is None:
         return put_down(project, plan, held)
+    _require_same(project, plan, held.place)
     left = _without_pin(project, held.place, number, plan)
     return _said(project, f"fabrics[{held.place}].pins", left)
 
@@ -81,15 +97,17 @@ def any_pins(project: Project) -> bool:
     return any(fabric.pins for fabric in project.fabrics)
 
 
-def mark_flaw(project: Project, at: Spot, word: str = "") -> Project:
-    """The project with a flaw marked."""
+def mark_flaw(project: Project, plan: Plan, at: Spot, word: str = "") -> Project:
+    """The project with a flaw marked on a cloth of the plan; may raise `Refusal`, as `put_down`."""
+    _require_same(project, plan, at.place)
     flaw = HandFlaw(at.rect, _own_sheet(project, at.place, at.sheet), word)
     path = f"fabrics[{at.place}].flaws"
     return _said(project, path, (*project.fabrics[at.place].flaws, flaw))
 
 
-def mark_motif(project: Project, at: Spot, name: str | None = None) -> Project:
-    """The project with a motif marked, for a piece or for none as yet."""
+def mark_motif(project: Project, plan: Plan, at: Spot, name: str | None = None) -> Project:
+    """The project with a motif marked likewise, for a piece or for none as yet."""
+    _require_same(project, plan, at.place)
     motif = HandMotif(name, at.rect, _own_sheet(project, at.place, at.sheet))
     path = f"fabrics[{at.place}].motifs"
     return _said(project, path, (*project.fabrics[at.place].motifs, motif))
@@ -105,7 +123,23 @@ def give_motif(project: Project, plan: Plan, path: str, label: str) -> Project:
         raise Refusal(path, "choose a piece that is cut from this cloth")
     if held.taken.run_copy is not None:
         raise Refusal(path, "a strip of a joined length cannot hold a motif; choose a piece")
+    _require_there(project, plan, path)
     return edit.put(project, f"{path}.name", held.taken.name)
+
+
+def unmark(project: Project, plan: Plan, path: str) -> Project:
+    """The project without the flaw or motif at a path; raises `Refusal` if it is gone already."""
+    _require_there(project, plan, path)
+    return edit.remove(project, path)
+
+
+def _require_there(project: Project, plan: Plan, path: str) -> None:
+    """Raise `Refusal` unless the project still has what the plan has at a path."""
+    place, kind, number = _PATH.findall(path)[0]
+    _require_same(project, plan, int(place))
+    now, then = (getattr(one.fabrics[int(place)], kind) for one in (project, plan.project))
+    if now[int(number) :][:1] != then[int(number) :][:1]:
+        raise Refusal(path, "the quilt has changed meanwhile; wait for its picture")
 
 
 def said_at(plan: Plan, place: int, sheet: Sheet, at: tuple[float, float]) -> str:

@@ -10,7 +10,6 @@ from PySide6.QtCore import QObject
 from app.window.by_hand.gesture import Deed
 from app.window.by_hand.mark import Marking
 from app.window.by_hand.plan_memory import PlanMemory
-from core import edit
 from core.by_hand.edits import (
     any_pins,
     best_lay,
@@ -19,6 +18,7 @@ from core.by_hand.edits import (
     mark_flaw,
     mark_motif,
     pin_or_unpin,
+    unmark,
 )
 from core.by_hand.holding import pick_up
 from core.by_hand.spot import Spot
@@ -53,6 +53,7 @@ class Hand(QObject):
             "best lay": self.best_lay,
         }
         self.canvas.done.connect(self._do)
+        window.document.started.connect(self.canvas.cancel)
         self.canvas.told.connect(window.tell)
         self.canvas.asked.connect(lambda verb: self.verbs[verb]())
 
@@ -66,7 +67,7 @@ class Hand(QObject):
         None for the best lay, and for a project that was just begun: they keep nothing.
         """
         like, self._like = self._like, None
-        afresh, self._afresh = self._afresh or not self._window.document.undo_stack.count(), False
+        afresh, self._afresh = self._afresh or self._window.document.beginning, False
         return self._plans.of(project) or like or (None if afresh else self._window.plan)
 
     def _do(self, deed: Deed) -> None:
@@ -132,8 +133,8 @@ class Hand(QObject):
             return
         name, home = held.taken.name, held.place
 
-        def change(project: Project, spot: Spot) -> Project:
-            return mark_motif(project, spot, name if spot.place == home else None)
+        def change(project: Project, plan: Plan, spot: Spot) -> Project:
+            return mark_motif(project, plan, spot, name if spot.place == home else None)
 
         self._mark(Marking("motif", f"motif for {key}", change, f"Mark motif for {key}"))
 
@@ -149,7 +150,7 @@ class Hand(QObject):
         if plan is not None:
             fabric = plan.fabrics[int(path.split("]")[0].removeprefix("fabrics["))].fabric
             phrase = f"Remove {kind} from {fabric.name}"
-            self._do(Deed(lambda project: edit.remove(project, path), phrase, plan))
+            self._do(Deed(lambda project: unmark(project, plan, path), phrase, plan))
 
     def give(self, path: str, key: str) -> None:
         """Let the motif at a path be held by a piece."""

@@ -44,7 +44,7 @@ class HandCanvas(Canvas):
         self.lanes: list[Lane] = []
         self.plan: Plan | None = None
         self.gesture: Gesture | None = None
-        self.said = SaidLine(self.viewport())
+        self.said = SaidLine(self)
         self._pressed: tuple[QPointF, str] | None = None
         self._waiting: Plan | None = None
 
@@ -92,6 +92,11 @@ class HandCanvas(Canvas):
             first = self.lanes[0]
             place, sheet = (held.place, held.sheet) if held else (first.place, first.sheet)
             self.gesture = Mark(self, self.plan, marking, first_spot(self.plan, place, sheet))
+
+    def cancel(self) -> None:
+        """Give up what is under way."""
+        if self.gesture is not None:
+            self.gesture.cancel()
 
     def leave_gesture(self) -> None:
         """The gesture is over; a plan that waited for it is shown."""
@@ -170,13 +175,10 @@ class HandCanvas(Canvas):
         return self.mapFromScene(place.center()) if place is not None else middle
 
     def _said_at(self, scene: QPointF) -> str:
-        for lane in self.lanes:
-            found = (
-                said_at(self.plan, lane.place, lane.sheet, lane.cloth(scene)) if self.plan else ""
-            )
-            if found and not lane.away(scene):
-                return found
-        return ""
+        lane = next((lane for lane in self.lanes if not lane.away(scene)), None)
+        if self.plan is None or lane is None:
+            return ""
+        return said_at(self.plan, lane.place, lane.sheet, lane.cloth(scene))
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         super().resizeEvent(event)

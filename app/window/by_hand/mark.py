@@ -40,7 +40,7 @@ class Marking:
 
     role: str
     word: str
-    change: Callable[[Project, Spot], Project]
+    change: Callable[[Project, Plan, Spot], Project]
     phrase: str
 
 
@@ -119,10 +119,9 @@ class Mark:
         spot, marking = self.spot, self.marking
         fabric = self.plan.fabrics[spot.place].fabric.name
         self._end()
-        change = marking.change
-        deed = Deed(
-            lambda project: change(project, spot), f"{marking.phrase} on {fabric}", self.plan
-        )
+        change, plan = marking.change, self.plan
+        phrase = f"{marking.phrase} on {fabric}"
+        deed = Deed(lambda project: change(project, plan, spot), phrase, plan)
         self.canvas.done.emit(deed)
 
     def cancel(self) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QColor, QPainter, QPen
 from PySide6.QtWidgets import (
+    QAbstractScrollArea,
     QFrame,
     QGraphicsItem,
     QLabel,
@@ -84,8 +85,8 @@ class HeldItem(QGraphicsItem):
 class SaidLine(QFrame):
     """One sentence at the foot of a picture while something is in the hand."""
 
-    def __init__(self, canvas: QWidget) -> None:
-        super().__init__(canvas)
+    def __init__(self, canvas: QAbstractScrollArea) -> None:
+        super().__init__(canvas)  # not in its viewport, whose children are scrolled with it
         self._canvas = canvas
         self.setObjectName("said-line")
         self.setAutoFillBackground(True)
@@ -109,6 +110,6 @@ class SaidLine(QFrame):
 
     def place(self) -> None:
         """Keep at the foot, as wide as the picture."""
-        wide = self._canvas.width()
-        high = self.text.heightForWidth(wide - 20) + 12
-        self.setGeometry(0, self._canvas.height() - high, wide, high)
+        seen = self._canvas.viewport().geometry()
+        high = self.text.heightForWidth(seen.width() - 20) + 12
+        self.setGeometry(seen.left(), seen.bottom() - high + 1, seen.width(), high)

@@ -7,15 +7,20 @@ from fractions import Fraction
 from random import Random
 from typing import TypeAlias
 
+from app.assets import asset
 from core import edit
 from core.by_hand.edits import best_lay, mark_flaw, mark_motif
 from core.by_hand.spot import Spot
 from core.lay.lay import Rect, Sheet
 from core.lengths import Units
+from core.plan import make_plan
+from core.project_file import load
 from core.quilt import Project
 
 Change: TypeAlias = Callable[[Project], Project]
 
+# The picture that a hand points at, of the project that every walk begins with.
+SHOWN = make_plan(load(asset("harbour-lights.crossgrain")), draft=True)
 SINGLES = ("backing", "batting", "binding", "sleeve")
 MOST_ITEMS = 6
 
@@ -126,7 +131,7 @@ def _by_hand(rng: Random) -> Change:
             _put("fabrics[1].pins", [pin]),
             best_lay,
             taken,
-            lambda project: mark_flaw(project, spot, word),
-            lambda project: mark_motif(project, spot, holder),
+            lambda project: mark_flaw(project, SHOWN, spot, word),
+            lambda project: mark_motif(project, SHOWN, spot, holder),
         )
     )

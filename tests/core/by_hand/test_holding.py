@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from fractions import Fraction
 
@@ -153,7 +154,9 @@ def test_a_piece_on_hand_ends(plan: Plan) -> None:
 
 
 def test_a_flaw_and_a_pin_are_in_the_way(project: Project, plan: Plan) -> None:
-    flawed = edits.mark_flaw(project, Spot(NIGHT, BOLT, Rect(F(33), F(5), F(2), F(2))), "hole")
+    flawed = edits.mark_flaw(
+        project, plan, Spot(NIGHT, BOLT, Rect(F(33), F(5), F(2), F(2))), "hole"
+    )
     pinned = edits.pin_or_unpin(flawed, plan, "B2")
     now = make_plan(pinned, plan)
     assert said(now, at(taken(now, "B1"), 32)).words == "on a flaw (hole)"
@@ -183,9 +186,9 @@ def test_pins_that_no_edge_to_edge_cut_frees_are_told(project: Project) -> None:
     assert said(plan, replace(held, x=F(39))).good
 
 
-def test_a_motif_stays_in_its_piece(project: Project) -> None:
+def test_a_motif_stays_in_its_piece(project: Project, plan: Plan) -> None:
     label = Rect(F(30), F(140), F(2), F(2))
-    marked = edits.mark_motif(project, Spot(TIDE, BOLT, label))
+    marked = edits.mark_motif(project, plan, Spot(TIDE, BOLT, label))
     plan = make_plan(marked, draft=True)
     given = edits.give_motif(marked, plan, "fabrics[2].motifs[0]", "J")
     now = make_plan(given, plan)
@@ -257,9 +260,10 @@ def test_a_rectangle_is_drawn_on_marks_and_ends_with_the_cloth(
     assert drawn(plan, NIGHT, BOLT, (3.0, 5.0), (3.01, 9.0)) is None
 
 
-def test_what_is_marked_is_found_where_it_lies(project: Project) -> None:
+def test_what_is_marked_is_found_where_it_lies(project: Project, plan: Plan) -> None:
     spot = Spot(NIGHT, BOLT, Rect(F(33), F(5), F(2), F(2)))
-    both = edits.mark_motif(edits.mark_flaw(project, spot), replace(spot, rect=Rect(*[F(1)] * 4)))
+    flawed = edits.mark_flaw(project, plan, spot)
+    both = edits.mark_motif(flawed, plan, replace(spot, rect=Rect(*[F(1)] * 4)))
     plan = make_plan(both, draft=True)
     assert edits.said_at(plan, NIGHT, BOLT, (34.0, 6.0)) == "fabrics[0].flaws[0]"
     assert edits.said_at(plan, NIGHT, BOLT, (1.5, 1.5)) == "fabrics[0].motifs[0]"
@@ -293,3 +297,24 @@ def test_a_spot_is_moved_and_sized_by_keys_and_stays_on_its_cloth(plan: Plan) ->
     assert said_of_spot(plan, moved) == (
         "1 × 1 in on lamp gold, 1 in from the near edge, 1 in from the straight end"
     )
+
+
+def test_what_a_plan_still_shows_may_be_gone_from_the_project(project: Project, plan: Plan) -> None:
+    fewer = replace(project, fabrics=project.fabrics[1:])
+    spot = Spot(NIGHT, BOLT, Rect(F(33), F(5), F(2), F(2)))
+    flawed = edits.mark_flaw(project, plan, spot)
+    shown = make_plan(flawed, draft=True)
+    path = "fabrics[0].flaws[0]"
+    gone = edits.unmark(flawed, shown, path)
+    assert gone == project
+    late: tuple[Callable[[], Project], ...] = (
+        lambda: edits.put_down(fewer, plan, at(taken(plan, "C1"), 31)),
+        lambda: edits.pin_or_unpin(fewer, plan, "C1"),
+        lambda: edits.mark_flaw(fewer, plan, spot),
+        lambda: edits.mark_motif(replace(project, fabrics=()), plan, spot),
+        lambda: edits.unmark(gone, shown, path),
+        lambda: edits.unmark(fewer, shown, path),
+    )
+    for edit in late:
+        with pytest.raises(Refusal, match="changed meanwhile"):
+            edit()
