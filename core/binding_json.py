@@ -6,7 +6,7 @@ from typing import Any
 
 from core.finish.accent import AccentPlan
 from core.finish.bias_cloth import BiasPlan
-from core.finish.binding_plan import FACING, BindingPlan
+from core.finish.binding_plan import BindingPlan
 from core.finish.closing import JoinedClosing, TuckedClosing
 from core.finish.edge_layers import Layers
 from core.finish.scrappy import ScrappyPlan
@@ -118,12 +118,12 @@ def _accent(accent: AccentPlan) -> dict[str, Any]:
 
 
 def _facing(facing: SideStrips) -> dict[str, Any]:
-    """`side` and `top_and_bottom` are null unless it has such strips and no others."""
-    lengths = {strip.name.removeprefix(f"{FACING} "): strip.length for strip in facing.strips}
-    ends = lengths.get("top and bottom")
+    """`side` and `top_and_bottom` are null unless it has four strips, equal ones opposite."""
+    lengths = {side: strip.length for strip in facing.strips for side in strip.sides}
+    paired = len(lengths) == 4 and lengths[1] == lengths[3] and lengths[2] == lengths[4]
     return {
-        "side": None if ends is None else str(lengths["side"]),
-        "top_and_bottom": None if ends is None else str(ends),
+        "side": str(lengths[1]) if paired else None,
+        "top_and_bottom": str(lengths[2]) if paired else None,
         "strips": [
             {
                 "name": strip.name,

@@ -100,7 +100,7 @@ def _where(strip: SideStrip) -> str:
     'sides 1, 3 and 4'
     """
     named = {f"{FACING} side": "the sides", f"{FACING} top and bottom": "top and bottom"}
-    if strip.name in named:
+    if strip.name in named and len(strip.sides) == 2:
         return named[strip.name]
     *most, last = map(str, strip.sides)
     return f"sides {', '.join(most)} and {last}" if most else f"side {last}"

@@ -22,6 +22,7 @@ from core.binding_choices import (
     Order,
     Scrappy,
 )
+from core.binding_json import binding_document
 from core.edge.bias import tube_yield
 from core.edge.bias_strips import bias_strips
 from core.edge.joins import chain_length, slanted_loss
@@ -286,6 +287,14 @@ def test_a_facing_goes_further_at_an_inside_corner() -> None:
     assert plan.facing is not None
     lengths = {side: s.length for s in plan.facing.strips for side in s.sides}
     assert lengths == {1: 51, 2: 41, 3: 21, 4: 20 + 1 + F(5, 4), 5: 30 + 1 + F(5, 4), 6: 21}
+
+
+def test_a_quilt_an_inch_longer_than_wide_is_faced_with_four_equal_strips() -> None:
+    plan = planned(Binding("plum", F(5, 2), fold=Fold.FACED), F(30), F(31))
+    assert plan.facing is not None
+    assert [(strip.length, strip.sides) for strip in plan.facing.strips] == [(F(31), (1, 2, 3, 4))]
+    facing = binding_document(plan)["facing"]
+    assert (facing["side"], facing["top_and_bottom"]) == ("31", "31")
 
 
 def test_a_curved_edge_is_faced_with_one_bias_strip() -> None:
