@@ -33,8 +33,13 @@ class FromBacking:
     offers: tuple[tuple[str, Rect], ...]
 
 
-def from_backing(project: Project, chosen: Chosen) -> FromBacking | None:
-    """What the backing's cloth gives beside the backing; None without one."""
+def from_backing(
+    project: Project, chosen: Chosen, most_tries: int | None = None
+) -> FromBacking | None:
+    """What the backing's cloth gives beside the backing; None without one.
+
+    The backing alone is laid in so many tries at most, as `chosen` was.
+    """
     if project.backing is None:
         return None
     fabric = project.backing.fabric
@@ -43,16 +48,16 @@ def from_backing(project: Project, chosen: Chosen) -> FromBacking | None:
         for demand in chosen.demands
         if demand.wanted.cloth == fabric and demand.path != "backing"
     )
-    more = _added(project, chosen, fabric) if beside else Fraction(0)
+    more = _added(project, chosen, fabric, most_tries) if beside else Fraction(0)
     return FromBacking(fabric, beside, more, tuple(_offers(project, chosen, fabric)))
 
 
-def _added(project: Project, chosen: Chosen, fabric: str) -> Inches:
+def _added(project: Project, chosen: Chosen, fabric: str, most_tries: int | None) -> Inches:
     """What is bought of the backing's cloth beyond what the backing alone would take."""
     width, length = chosen.sizes.layers
     quilt = replace(project.quilt, width=width, length=length)
     only_backing = replace(project, quilt=quilt, borders=(), outline=None, binding=None)
-    alone = choose(replace(only_backing, sleeve=None, label=None))
+    alone = choose(replace(only_backing, sleeve=None, label=None), most_tries)
     more = _lay(chosen, fabric).bought_along - _lay(alone, fabric).bought_along
     return more * project.quilt.lays
 

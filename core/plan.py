@@ -165,7 +165,8 @@ def make_plan(project: Project, previous: Plan | None = None, *, draft: bool = F
 
 
 def _make(project: Project, previous: Plan | None, draft: bool) -> Plan:
-    chosen = choose(project, DRAFT_TRIES if draft else None)
+    tries = DRAFT_TRIES if draft else None
+    chosen = choose(project, tries)
     if previous is not None:
         before = Lay(tuple(fabric.lay for fabric in previous.fabrics))
         chosen = steadied(project, chosen, before, DRAFT_REPAIR if draft else QUICK)
@@ -194,7 +195,7 @@ def _make(project: Project, previous: Plan | None, draft: bool) -> Plan:
         sizes=chosen.sizes,
         sewn=_sewn(project, chosen, parts, binding),
         otherwise=() if draft else tuple(otherwise(project, chosen)),
-        from_backing=from_backing(project, chosen),
+        from_backing=from_backing(project, chosen, tries),
     )
     return replace(plan, warnings=notices(plan))
 

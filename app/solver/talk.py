@@ -6,14 +6,14 @@ this machine, started by the same person, so a pickle is as safe as an import.
 
 from __future__ import annotations
 
-import pickle
 from collections.abc import Iterator
 from dataclasses import dataclass
 from struct import Struct
-from typing import Protocol, TypeAlias
+from typing import TYPE_CHECKING, Protocol, TypeAlias
 
-from core.plan import Plan
-from core.quilt import Project
+if TYPE_CHECKING:
+    from core.plan import Plan
+    from core.quilt import Project
 
 _HEAD = Struct("!I")
 
@@ -25,7 +25,7 @@ class Question(Protocol):
         """What came of it. Raises `Refusal`."""
 
 
-Job: TypeAlias = Project | Question
+Job: TypeAlias = "Project | Question"
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,6 +61,8 @@ class Answer:
 
 def packed(message: Ask | Answer) -> bytes:
     """The bytes of a message."""
+    import pickle  # only now, as below: the window is seen sooner without it
+
     body = pickle.dumps(message, pickle.HIGHEST_PROTOCOL)
     return _HEAD.pack(len(body)) + body
 
@@ -73,6 +75,8 @@ class Unpacker:
 
     def take(self, data: bytes) -> Iterator[Ask | Answer]:
         """Each message that `data` completes."""
+        import pickle
+
         self._bytes += data
         while (end := self._end()) <= len(self._bytes):
             body = bytes(self._bytes[_HEAD.size : end])

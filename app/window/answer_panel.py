@@ -37,7 +37,7 @@ class AnswerPanel(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._plan: Plan | None = None
-        self._listed: Plan | None = None  # the plan whose pieces are in their list
+        self._listed: set[ReadTable] = set()  # the lists that show this plan already
         self._letters: dict[str, str] = {}  # of each piece's part, by the piece's label
         self._chosen: frozenset[str] = frozenset()
         self._quiet = False
@@ -76,7 +76,7 @@ class AnswerPanel(QWidget):
         self._take_room()
         self.cut.selectionModel().selectionChanged.connect(self._parts_chosen)
         self.pieces.selectionModel().selectionChanged.connect(self._pieces_chosen)
-        self.tabs.currentChanged.connect(self._list_pieces)
+        self.tabs.currentChanged.connect(self._list_front)
         self.notes.activated.connect(self._followed)
         self.notes.setToolTip("Press Enter, or click twice, to go to the field")
 
@@ -97,7 +97,7 @@ class AnswerPanel(QWidget):
         notes = answer_rows.warnings(plan)
         self.notes.show_rows(notes)
         self.warned.setVisible(bool(notes))
-        self._plan, self._listed = plan, None
+        self._plan, self._listed = plan, set()
         self._letters = {
             plan.label(placement): plan.part(placement.name).letter
             for fabric_plan in plan.fabrics
@@ -105,11 +105,8 @@ class AnswerPanel(QWidget):
         }
         with self._quietly():
             self.cut.show_rows(answer_rows.to_cut(plan))
-        self._list_pieces()
+        self._list_front()
         self._choose(self._chosen & self._letters.keys())
-        self.order.show_rows(answer_rows.cut_order(plan))
-        self.sewing.show_rows(answer_rows.sewing_order(plan))
-        self.figures.show_rows(answer_rows.figures(plan))
 
     def choose(self, key: str) -> None:
         """Choose the piece of that label, or every piece of the part of that letter."""
@@ -124,12 +121,21 @@ class AnswerPanel(QWidget):
             self.pieces.choose_all(self._chosen)
         self.chosen.emit(self._chosen | letters)
 
-    def _list_pieces(self) -> None:
-        """List the pieces once they are looked at: a kit may have thousands."""
-        if self.tabs.currentWidget() is self.pieces and self._listed is not self._plan:
-            self._listed = self._plan
+    def _list_front(self) -> None:
+        """Fill the list in front once it is looked at: a kit may have thousands of pieces."""
+        filled = {
+            1: (self.pieces, answer_rows.pieces),
+            2: (self.order, answer_rows.cut_order),
+            3: (self.sewing, answer_rows.sewing_order),
+            4: (self.figures, answer_rows.figures),
+        }
+        if self._plan is None or self.tabs.currentIndex() not in filled:
+            return
+        table, rows = filled[self.tabs.currentIndex()]
+        if table not in self._listed:
+            self._listed.add(table)
             with self._quietly():
-                self.pieces.show_rows(answer_rows.pieces(self._plan) if self._plan else [])
+                table.show_rows(rows(self._plan))
                 self.pieces.choose_all(self._chosen)
 
     def _parts_chosen(self) -> None:

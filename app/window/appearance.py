@@ -12,7 +12,7 @@ from dataclasses import replace
 from enum import Enum
 from typing import TypeVar
 
-from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QFont, QPalette
 from PySide6.QtWidgets import QApplication
 
@@ -25,7 +25,6 @@ from app.window.sheet import sheet
 
 Choice = TypeVar("Choice", bound=Enum)
 Roles = QPalette.ColorRole
-Scheme = Qt.ColorScheme
 
 
 class Look(Enum):
@@ -46,10 +45,10 @@ class Colours(Enum):
 
 
 _PAINTS = {
-    Look.LIGHT: (LIGHT, Scheme.Light),
-    Look.DARK: (DARK, Scheme.Dark),
-    Look.CONTRAST_DARK: (CONTRAST_DARK, Scheme.Dark),
-    Look.CONTRAST_LIGHT: (CONTRAST_LIGHT, Scheme.Light),
+    Look.LIGHT: LIGHT,
+    Look.DARK: DARK,
+    Look.CONTRAST_DARK: CONTRAST_DARK,
+    Look.CONTRAST_LIGHT: CONTRAST_LIGHT,
 }
 # Percent of the system's own size of letters.
 TEXT_SIZES = (100, 125, 150, 175, 200)
@@ -61,8 +60,10 @@ class Appearance(QObject):
 
     changed = Signal()
 
-    def __init__(self, application: QApplication) -> None:
+    def __init__(self, application: QApplication, *, closely: bool = True) -> None:
+        """Not `closely`: until `look_closely`, the system is not asked for its settings."""
         super().__init__()
+        self._closely = closely
         self._application = application
         self._own_style = application.style().objectName()
         self._own_font = QFont(application.font())
@@ -70,6 +71,11 @@ class Appearance(QObject):
         self.colours = Colours.USUAL
         self.text_percent = TEXT_SIZES[0]
         self._dress()
+
+    def look_closely(self) -> None:
+        """Ask the system for its settings too, from now on."""
+        self._closely = True
+        self.follow()
 
     def wear(self, look: Look) -> None:
         """Change the look of every window."""
@@ -80,10 +86,12 @@ class Appearance(QObject):
             self._application.setStyle(self._own_style)
             self._application.setPalette(QPalette())
         else:
-            paint, scheme = _PAINTS[look]
-            hints.setColorScheme(scheme)
+            from PySide6.QtCore import Qt  # only now: the window is seen sooner without it
+
+            palette, scheme = _PAINTS[look].palette(), Qt.ColorScheme
+            hints.setColorScheme(scheme.Dark if is_dark(palette) else scheme.Light)
             self._application.setStyle("Fusion")
-            self._application.setPalette(paint.palette())
+            self._application.setPalette(palette)
         self.follow()
 
     def paint_in(self, colours: Colours) -> None:
@@ -139,7 +147,7 @@ class Appearance(QObject):
     def contrast(self) -> bool:
         """Whether high contrast was chosen, here or in the system."""
         if self.look is Look.SYSTEM:
-            return system_wants_contrast(self._application)
+            return system_wants_contrast(self._application, closely=self._closely)
         return self.look in (Look.CONTRAST_DARK, Look.CONTRAST_LIGHT)
 
     def theme(self) -> Theme:
@@ -175,15 +183,17 @@ def is_dark(palette: QPalette) -> bool:
     return palette.color(Roles.WindowText).lightness() > palette.color(Roles.Window).lightness()
 
 
-def system_wants_contrast(application: QApplication) -> bool:
+def system_wants_contrast(application: QApplication, *, closely: bool = True) -> bool:
     """Whether the system asks for high contrast: by its setting, or by a black and white palette.
 
-    Qt tells the setting since 6.10; before that the palette alone does.
+    Qt tells the setting since 6.10; before that, and unless one looks `closely`, the palette
+    alone does.
     """
     accessibility = getattr(application.styleHints(), "accessibility", None)
-    if accessibility is not None:
-        asked = accessibility().contrastPreference()
-        if asked == Qt.ContrastPreference.HighContrast:
+    if accessibility is not None and closely:
+        from PySide6.QtCore import Qt
+
+        if accessibility().contrastPreference() == Qt.ContrastPreference.HighContrast:
             return True
     palette = application.palette()
     words, ground = palette.color(Roles.WindowText), palette.color(Roles.Window)

@@ -20,6 +20,7 @@ from app.window.comparing.in_hand_view import InHandView
 from app.window.comparing.side_by_side import SideBySideView
 from app.window.comparing.staircase_view import StaircaseView
 from app.window.edge.edge_page import EdgePage
+from app.window.edge.edge_view import EdgeView
 from app.window.furniture import Sentence, announce, explain_tabs, quiet_button
 from app.window.planner import Planner
 from app.window.yardage import BindingView, QuiltView, YardageView
@@ -63,6 +64,7 @@ class Centre(QWidget):
     def __init__(self, comparer: Planner) -> None:
         super().__init__()
         self._plan: Plan | None = None
+        self._due: set[QuiltView | BindingView | EdgeView] = set()
         self.banner = Banner()
         self.yardage = YardageView()
         self.quilt = QuiltView()
@@ -89,6 +91,7 @@ class Centre(QWidget):
         column.setSpacing(0)
         column.addWidget(self.banner)
         column.addWidget(self.tabs)
+        self.tabs.currentChanged.connect(self._draw_front)
         for canvas in self.pictures:
             canvas.picked.connect(self.picked)
         for view in (self.side_by_side, self.staircase):
@@ -125,10 +128,21 @@ class Centre(QWidget):
             view.show_project(project)
 
     def show_plan(self, plan: Plan) -> None:
-        """Draw a plan, in every picture."""
-        self._plan = plan
-        for picture in self.pictures:
-            picture.show_plan(plan)
+        """Draw a plan where it is looked at; the other pictures once they are.
+
+        The cloths are always drawn: what is done by hand is done to them.
+        """
+        self._plan, self._due = plan, set(self.pictures[1:])
+        self.yardage.show_plan(plan)
+        self._draw_front()
+
+    def _draw_front(self) -> None:
+        """Draw the picture in front, if it still shows an older plan."""
+        page = self.tabs.currentWidget()
+        front = next((one for one in self._due if one is page or page.isAncestorOf(one)), None)
+        if front is not None and self._plan is not None:
+            self._due.remove(front)
+            front.show_plan(self._plan)
 
     def set_theme(self, theme: Theme) -> None:
         """Draw in another theme; larger words need room of their own."""

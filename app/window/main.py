@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import sys
+from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QLocale, QObject, QSettings, QTimer
 from PySide6.QtGui import QFileOpenEvent, QIcon
@@ -11,15 +13,14 @@ from PySide6.QtWidgets import QApplication
 
 from app.assets import asset
 from app.window.appearance import Appearance
-from app.window.document import Document
-from app.window.files import new_project
+from app.window.furnishing import AfterPaint
 from app.window.main_window import MainWindow
 from app.window.memory import Memory
 from app.window.planner import Planner
-from app.window.recovery import FaultWatch
-from core.lengths import Units
-from core.project_file import load
-from core.quilt import Project
+
+if TYPE_CHECKING:
+    from app.window.document import Document
+    from core.quilt import Project
 
 DEMO = "harbour-lights.crossgrain"
 
@@ -33,7 +34,8 @@ class Opener(QObject):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's name
         if isinstance(event, QFileOpenEvent) and event.file():
-            self._window.files.open_path(Path(event.file()))
+            path = Path(event.file())
+            self._window.when_furnished(lambda: self._window.files.open_path(path))
             return True
         return super().eventFilter(watched, event)
 
@@ -55,26 +57,44 @@ def _run(application: QApplication, planner: Planner, project_path: Path | None)
     application.setDesktopFileName("crossgrain")
     application.setWindowIcon(QIcon(str(asset("icon.svg"))))
     memory = Memory(QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, "Crossgrain"))
-    appearance = Appearance(application)
+    appearance = Appearance(application, closely=False)
     appearance.recall(memory)
-    document = Document(_first_project(project_path))
-    FaultWatch(document).install()
-    window = MainWindow(document, planner, memory, appearance)
+    window = MainWindow(None, planner, memory, appearance)
     application.installEventFilter(Opener(window))
     window.restore_shape()
+    window.when_furnished(partial(_go_on, window, project_path))
+    AfterPaint(window, window.furnishing(partial(_first_document, project_path)))
     window.show()
-    if project_path is not None:
-        window.files.open_path(project_path)
-    QTimer.singleShot(0, window.files.offer_kept)
     status = application.exec()
     # Else the stack clears itself, and tells the window of it, when both are half gone.
-    document.undo_stack.clear()
+    window.when_furnished(lambda: window.document.undo_stack.clear())
     window.deleteLater()
     return status
 
 
+def _go_on(window: MainWindow, project_path: Path | None) -> None:
+    """What is to be done once the window can be used."""
+    from app.window.recovery import FaultWatch
+
+    FaultWatch(window.document).install()
+    window.appearance.look_closely()
+    if project_path is not None:
+        window.files.open_path(project_path)
+    QTimer.singleShot(0, window.files.offer_kept)
+
+
+def _first_document(project_path: Path | None) -> Document:
+    from app.window.document import Document
+
+    return Document(_first_project(project_path))
+
+
 def _first_project(project_path: Path | None) -> Project:
     """The demo, unless a file is about to be opened."""
+    from app.window.files import new_project
+    from core.lengths import Units
+    from core.project_file import load
+
     if project_path is None:
         return load(asset(DEMO))
     metric = QLocale().measurementSystem() is QLocale.MeasurementSystem.MetricSystem

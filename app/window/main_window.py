@@ -2,42 +2,42 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, Qt
+from PySide6.QtCore import QByteArray, QEvent
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QLabel, QMainWindow
 
-from app.packet.choice import NOTHING_ASKED, Asked, PacketChoice
-from app.packet.paper import Format, Paper
-from app.photos_qt import Photos
-from app.window.answer_panel import AnswerPanel
 from app.window.appearance import Appearance
-from app.window.asker import Asker, Dialogs
-from app.window.autosave import Autosave
-from app.window.by_hand.hand import Hand
-from app.window.centre import Centre
-from app.window.column_scroll import ColumnScroll
-from app.window.columns import Columns
-from app.window.cutting.open_table import open_table
-from app.window.document import Document, folder_of
-from app.window.edge.starting import start_binding
-from app.window.export import Kind, export, export_files, planned, usual_paper
-from app.window.fields import part_name
-from app.window.files import Files
+from app.window.frame import Frame
+from app.window.furnishing import steps
 from app.window.memory import Memory
-from app.window.menus import Menus
-from app.window.parts_panel import PartsPanel
 from app.window.planner import Planner
-from core import edit
-from core.lengths import Units, show, typeset
-from core.plan import Plan
-from core.project_file import SUFFIX
-from core.quilt import Project
-from core.refusal import Refusal
-from core.sizes import QuiltSize
+
+# All else is imported where it is used: the window is seen sooner without it.
+if TYPE_CHECKING:
+    from app.packet.choice import Asked, PacketChoice
+    from app.packet.paper import Paper
+    from app.photos_qt import Photos
+    from app.window.answer_panel import AnswerPanel
+    from app.window.asker import Asker
+    from app.window.autosave import Autosave
+    from app.window.by_hand.hand import Hand
+    from app.window.centre import Centre
+    from app.window.columns import Columns
+    from app.window.document import Document
+    from app.window.export import Kind
+    from app.window.files import Files
+    from app.window.menus import Menus
+    from app.window.parts_panel import PartsPanel
+    from core.lengths import Units
+    from core.plan import Plan
+    from core.quilt import Project
+    from core.refusal import Refusal
+    from core.sizes import QuiltSize
 
 TOLD_MS = 6000
 RESTARTED = (
@@ -47,11 +47,28 @@ LAST_PLAN = " The pictures show the last plan that worked."
 
 
 class MainWindow(QMainWindow):
-    """Joins the document, the planner and the views; holds the last good plan."""
+    """Joins the document, the planner and the views; holds the last good plan.
+
+    Without a document it is a frame, which `furnishing` fills in steps.
+    """
+
+    document: Document
+    asker: Asker
+    photos: Photos
+    parts: PartsPanel
+    files: Files
+    autosave: Autosave
+    comparer: Planner
+    mender: Callable[[], Planner]
+    centre: Centre
+    answer: AnswerPanel
+    splitter: Columns
+    hand: Hand
+    menus: Menus
 
     def __init__(
         self,
-        document: Document,
+        document: Document | None,
         planner: Planner,
         memory: Memory,
         appearance: Appearance,
@@ -59,49 +76,72 @@ class MainWindow(QMainWindow):
         comparer: Planner | None = None,
     ) -> None:
         super().__init__()
-        self.document = document
         self.memory = memory
         self.appearance = appearance
-        self.asker = asker or Dialogs(self)
-        self.plan: Plan | None = None
-        self.photos = Photos()
         self.planner = planner
-        self.parts = PartsPanel(document)
-        self.files = Files(document, self.asker, memory, self.parts.commit, self.parts.untaken)
-        self.autosave = Autosave(document)
-        self.comparer = comparer or Planner()
-        self.mender: Callable[[], Planner] = Planner
-        self.centre = Centre(self.comparer)
-        self.answer = AnswerPanel()
+        self.plan: Plan | None = None
         self.planning = QLabel("Planning…")
-        self.finished = QLabel()
-        self._lay_out()
-        self.hand = Hand(self)
-        self.menus = Menus(self)
-        self._connect()
-        self._changed()
-
-    def _lay_out(self) -> None:
-        self.splitter = Columns(self.parts, self.centre, ColumnScroll(self.answer))
-        self.setCentralWidget(self.splitter)
         self.planning.hide()
-        self.statusBar().addPermanentWidget(self.planning)
-        self.statusBar().addPermanentWidget(self.finished)
-        self.setAcceptDrops(True)
+        self.finished = QLabel()
+        self._given = asker, comparer
+        self._problem = ""
+        self._waiting: list[Callable[[], None]] | None = []
+        self._frame: Frame | None = None
+        self._shape = QByteArray()
+        self.statusBar()
         self.resize(1280, 780)
+        if document is None:
+            theme = appearance.theme()
+            self._frame = Frame(self, theme.table, theme.ink)
+        else:
+            for _ in self.furnishing(lambda: document):
+                pass
+
+    def furnishing(self, opened: Callable[[], Document]) -> Iterator[None]:
+        """The steps that fill the window with a document."""
+        return steps(self, opened, *self._given)
+
+    def when_furnished(self, act: Callable[[], None]) -> None:
+        """Call `act` once everything is there, perhaps at once."""
+        if self._waiting is None:
+            act()
+        else:
+            self._waiting.append(act)
+
+    def furnished(self) -> None:
+        """Everything is there: take it into use."""
+        self._connect()
+        self.setAcceptDrops(True)
+        self.splitter.restoreState(self._shape)
         self._repaint()
+        self._show_project()
+        waiting, self._waiting = self._waiting or [], None
+        for act in waiting:
+            act()
+
+    def leave_frame(self) -> None:
+        """What the frame shows in place of something gives way to it."""
+        if self._frame is not None:
+            self._frame.leave()
+        self._frame = None
+
+    def listen_to_planner(self) -> None:
+        """Take what the planner says; it may say it before there is a view to show it."""
+        planner = self.planner
+        planner.planned.connect(lambda plan: self.when_furnished(partial(self._planned, plan)))
+        planner.refused.connect(lambda why: self.when_furnished(partial(self._refused, why)))
+        planner.failed.connect(lambda why: self.when_furnished(partial(self._failed, why)))
+        planner.restarted.connect(lambda: self.tell(RESTARTED))
+        planner.slow.connect(self.planning.setVisible)
 
     def _connect(self) -> None:
+        from app.window.edge.starting import start_binding
+
         document = self.document
         document.changed.connect(self._changed)
         document.renamed.connect(self._retitle)
         document.renamed.connect(self._show_photos)
         document.undo_stack.cleanChanged.connect(self._retitle)
-        self.planner.planned.connect(self._planned)
-        self.planner.refused.connect(self._refused)
-        self.planner.failed.connect(self._failed)
-        self.planner.restarted.connect(lambda: self.tell(RESTARTED))
-        self.planner.slow.connect(self.planning.setVisible)
         self.files.told.connect(self.tell)
         self.files.recovered.connect(self.autosave.keep)
         self.autosave.failed.connect(self.tell)
@@ -113,7 +153,6 @@ class MainWindow(QMainWindow):
         self.centre.banner.go.clicked.connect(self._go_to_problem)
         self.parts.said.connect(self.tell)
         self.appearance.changed.connect(self._repaint)
-        self._problem = ""
 
     def tell(self, sentence: str) -> None:
         """Say something in passing, at the foot of the window."""
@@ -122,12 +161,18 @@ class MainWindow(QMainWindow):
     def _changed(self) -> None:
         project = self.document.project
         self.planner.ask(project, self.hand.previous(project))
+        self._show_project()
+
+    def _show_project(self) -> None:
         self._show_photos()
-        self.centre.show_project(project)
+        self.centre.show_project(self.document.project)
         self._retitle()
 
     def _show_photos(self) -> None:
         """Look for photos of cloth beside the project's file."""
+        from app.photos_qt import Photos
+        from app.window.document import folder_of
+
         folder = folder_of(self.document.path)
         if folder != self.photos.folder:
             self.photos = Photos(folder)
@@ -143,6 +188,8 @@ class MainWindow(QMainWindow):
 
     def _planned(self, plan: Plan) -> None:
         """A new plan: every view shows it."""
+        from core.lengths import show, typeset
+
         self.plan = plan
         self.hand.keep(plan)
         self.centre.banner.tell("")
@@ -157,6 +204,8 @@ class MainWindow(QMainWindow):
 
     def _refused(self, refusal: Refusal) -> None:
         """No plan to be had: say why, keep the last good one in sight."""
+        from app.window.fields import part_name
+
         self._problem = refusal.path
         self.parts.show_plan(None)
         self.parts.show_refusal(refusal)
@@ -186,10 +235,15 @@ class MainWindow(QMainWindow):
 
     def set_units(self, units: Units) -> None:
         """Show and write lengths in other units; nothing is rounded."""
+        from core import edit
+
         self.document.edit("Change units", lambda project: edit.set_units(project, units))
 
     def paper(self) -> Paper:
         """The paper to export for."""
+        from app.packet.paper import Paper
+        from app.window.export import usual_paper
+
         return Paper(self.memory.text("paper", usual_paper().value))
 
     def set_paper(self, paper: Paper) -> None:
@@ -203,6 +257,8 @@ class MainWindow(QMainWindow):
 
     def cut_at_table(self) -> None:
         """Lead through the cuts, over the whole screen."""
+        from app.window.cutting.open_table import open_table
+
         self.parts.commit()
         self.planner.when_settled(lambda: open_table(self, self.mender))
 
@@ -212,10 +268,13 @@ class MainWindow(QMainWindow):
         self.planner.when_settled(self._print_packet)
 
     def _print_packet(self) -> None:
+        from app.window.export import planned
+
         plan = planned(self.document, self.plan, self.asker, "Print the packet")
         if plan is None:
             return
-        # Imported only now: the window opens sooner without it.
+        from PySide6.QtCore import Qt
+
         from app.window.packet_dialog import PacketDialog
         from app.window.packet_memory import remembered
 
@@ -231,9 +290,13 @@ class MainWindow(QMainWindow):
         remember(self.memory, choice)
         self.menus.show_paper(choice.form.paper)
 
-    def _export(self, choice: PacketChoice | None = None, asked: Asked = NOTHING_ASKED) -> None:
+    def _export(self, choice: PacketChoice | None = None, asked: Asked | None = None) -> None:
+        from app.packet.choice import NOTHING_ASKED, PacketChoice
+        from app.packet.paper import Format
+        from app.window.export import export
+
         wanted = choice or PacketChoice(form=Format(self.paper()))
-        path = export(self.document, self.plan, self.asker, wanted, asked)
+        path = export(self.document, self.plan, self.asker, wanted, asked or NOTHING_ASKED)
         if path is not None:
             self._exported(path.name)
 
@@ -243,6 +306,8 @@ class MainWindow(QMainWindow):
         self.planner.when_settled(lambda: self._export_files(kind))
 
     def _export_files(self, kind: Kind) -> None:
+        from app.window.export import export_files
+
         written = export_files(self.document, self.plan, self.asker, kind)
         if written:
             self._exported(f"{len(written)} files into {written[0].parent.name}")
@@ -253,6 +318,9 @@ class MainWindow(QMainWindow):
         self.tell(f"Exported {what}")
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802 - Qt's name
+        if self._waiting is not None:  # nothing can have been changed yet
+            event.accept()
+            return
         if not self.files.may_leave():
             event.ignore()
             return
@@ -266,7 +334,9 @@ class MainWindow(QMainWindow):
     def restore_shape(self) -> None:
         """Take the size and place of last time, if there was one."""
         self.restoreGeometry(self.memory.shape("window"))
-        self.splitter.restoreState(self.memory.shape("splitter"))
+        self._shape = self.memory.shape("splitter")
+        if self._waiting is None:
+            self.splitter.restoreState(self._shape)
 
     def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
         super().changeEvent(event)
@@ -290,5 +360,7 @@ class MainWindow(QMainWindow):
 
 def _dropped(event: QDropEvent) -> Path | None:
     """The project file that is being dropped, if it is one."""
+    from core.project_file import SUFFIX
+
     paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
     return paths[0] if len(paths) == 1 and paths[0].suffix == SUFFIX else None

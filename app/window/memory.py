@@ -6,7 +6,6 @@ one-item list as something else.
 
 from __future__ import annotations
 
-import json
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings
@@ -30,6 +29,8 @@ class Memory:
 
     def recent(self) -> list[Path]:
         """Recent project files, the latest first."""
+        import json  # only now: the window is seen sooner without it
+
         try:
             names = json.loads(self.text("recent", "[]"))
         except json.JSONDecodeError:
@@ -41,11 +42,16 @@ class Memory:
         """Put `path` first among the recent files."""
         others = [old for old in self.recent() if old != path]
         names = [str(path.resolve()), *map(str, others)]
-        self.keep("recent", json.dumps(list(dict.fromkeys(names))[:MOST_RECENT]))
+        self._keep_recent(list(dict.fromkeys(names))[:MOST_RECENT])
 
     def forget(self, path: Path) -> None:
         """Take `path` off the recent files."""
-        self.keep("recent", json.dumps([str(old) for old in self.recent() if old != path]))
+        self._keep_recent([str(old) for old in self.recent() if old != path])
+
+    def _keep_recent(self, names: list[str]) -> None:
+        import json
+
+        self.keep("recent", json.dumps(names))
 
     def shape(self, key: str) -> QByteArray:
         """A window's geometry, or nothing."""

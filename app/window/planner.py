@@ -10,13 +10,16 @@ from __future__ import annotations
 import sys
 from collections.abc import Callable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QProcess, QTimer, Signal
 
 import app
-from app.solver.talk import Answer, Ask, Fault, Job, Unpacker, packed
-from core.plan import Plan
-from core.refusal import Refusal
+from app.solver.talk import Answer, Ask, Fault, Unpacker, packed
+
+if TYPE_CHECKING:
+    from app.solver.talk import Job
+    from core.plan import Plan
 
 SLOW_MS = 300  # a plan that takes longer is announced
 MOST_DEATHS = 3  # in a row, without an answer between them
@@ -112,6 +115,8 @@ class Planner(QObject):
                     self._settle(message.result)
 
     def _settle(self, result: object) -> None:
+        from core.refusal import Refusal  # only now: the window is seen sooner without it
+
         self._wanted = None
         self._late.stop()
         self.slow.emit(False)

@@ -158,7 +158,9 @@ class ReadTable(QTableView):
         header.setVisible(any(headers))
 
     def show_rows(self, rows: Sequence[Row]) -> None:
-        """Show these rows; headings run over the whole width."""
+        """Show these rows; headings run over the whole width. The same rows are left alone."""
+        if tuple(rows) == self.rows.rows:
+            return
         self.clearSpans()
         self.rows.replace(rows)
         for number, row in enumerate(rows):

@@ -116,13 +116,13 @@ def _ruler(frame: Frame, cloth: Rect, units: Units) -> Iterator[Mark]:
     metric = units is not Units.INCHES
     step = RULERS[Units.CENTIMETRES].step * 50 if metric else Fraction(1)
     numbered = 4 if metric else 6
-    edge = frame.size.x
+    edge, start, way = frame.size.x, float(frame.size.x), float(step)
     for tick in range(int(cloth.along / step) + 1):
-        place, big = tick * step, tick % numbered == 0
-        length = Fraction(1) if big else Fraction(1, 2)
-        ends = (frame.point(edge, place), frame.point(edge - length, place))
-        yield Line(ends, "ruler")
+        big, at = tick % numbered == 0, tick * way
+        end = start - (1 if big else 0.5)
+        yield Line((frame.point_at(start, at), frame.point_at(end, at)), "ruler")
         if big and tick:
+            place = tick * step
             # A gap to the next number; the last one must not stick out past the cloth.
             usual = numbered * step * Fraction(9, 10)
             spread = min(usual, 2 * (cloth.along - place))

@@ -36,7 +36,11 @@ class Frame:
 
     def point(self, across: Inches, along: Inches) -> Point:
         """Picture inches, y down, of a place on the cloth."""
-        down, over = float(along) - self._top, float(across) - self._left
+        return self.point_at(float(across), float(along))
+
+    def point_at(self, across: float, along: float) -> Point:
+        """The same of a place that is a float already."""
+        down, over = along - self._top, across - self._left
         return (over, down) if self._down else (down, self.height - over)
 
     def place(self, point: Point) -> tuple[float, float]:

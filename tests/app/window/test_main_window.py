@@ -42,6 +42,8 @@ def cells(window: MainWindow) -> list[tuple[str, ...]]:
 def test_the_first_plan_is_on_every_view(window: MainWindow) -> None:
     assert window.plan is not None
     assert len(window.centre.yardage.scene().items()) == 4
+    assert not window.centre.quilt.scene().items()  # drawn once it is looked at
+    window.centre.tabs.setCurrentWidget(window.centre.quilt)
     assert len(window.centre.quilt.scene().items()) == 2  # its front and its back
     assert [row.key for row in window.answer.cut.rows.rows] == [p.letter for p in window.plan.parts]
     assert [name for name, *_ in cells(window)][:3] == ["night sky", "lamp gold", "tide stripe"]
