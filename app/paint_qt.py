@@ -21,6 +21,7 @@ from PySide6.QtGui import (
     QPolygonF,
 )
 
+from app.colour import ink_on
 from app.hatch import hatch_lines
 from app.pens_qt import colour, hatch_colour, pen
 from app.photos_qt import NO_PHOTOS, Photos, SeenPhoto
@@ -32,6 +33,8 @@ from core.drawing.marks import Area, Drawing, Label, Line, Point
 HATCH_PITCH = 8.0  # pixels, at least
 SMALLEST_HATCHED = 5.0  # pixels; a narrower piece is plain
 MOST_SMOOTH_LINES = 4000  # beyond this, slanted lines are drawn without antialiasing
+_CASING = 2.5  # pixels that show beside a line on cloth of any colour
+SEWN = frozenset({"edge", "seam"})  # lines that lie on cloth
 _MOST_PEN = 8.0  # pixels that no outline is wider than
 
 
@@ -73,8 +76,9 @@ class Picture:
         self.drawing = drawing
         marks = [mark for mark in drawing.marks if not isinstance(mark, Label)]
         self._words = Words(drawing)
-        areas_seen = [mark for mark in marks if isinstance(mark, Area) and mark.real is not None]
-        self._photos = {area.real.photo for area in areas_seen if area.real and area.real.photo}
+        real = {mark.real for mark in marks if isinstance(mark, Area) and mark.real is not None}
+        self._photos = {cloth.photo for cloth in real if cloth.photo is not None}
+        self._cased = SEWN if real else frozenset()
         self._shapes: list[_Areas | Line] = []
         for kind, group in groupby(marks, _looks):
             if kind[0] is Area:
@@ -100,7 +104,8 @@ class Picture:
         near = None if exposed is None else exposed.adjusted(*_round(_MOST_PEN / scale))
         for shape in self._shapes:
             if isinstance(shape, Line):
-                _paint_line(painter, shape, theme[shape.role])
+                cased = theme.real_cloth and shape.role in self._cased
+                _paint_line(painter, shape, theme[shape.role], cased=cased)
             elif near is None or near.intersects(shape.box):
                 _paint_areas(painter, shape, theme, scale, photos)
         self._words.paint(painter, scale, theme, exposed)
@@ -190,7 +195,13 @@ def _paint_photo(
         veil.setAlphaF(1 - PALE)
         painter.setBrush(veil)
         _draw(painter, areas)
-    return in_colour(style, seen.mean, pale=left_over)
+    shown = in_colour(style, seen.mean, pale=left_over)
+    # A print is dark here and light there: each outline has the other of the two behind it.
+    painter.setPen(pen(ink_on(shown.outline), shown.width * 4 / 3 + _CASING))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    _draw(painter, areas)
+    painter.setPen(Qt.PenStyle.NoPen)
+    return shown
 
 
 def _draw(painter: QPainter, areas: _Areas) -> None:
@@ -200,10 +211,14 @@ def _draw(painter: QPainter, areas: _Areas) -> None:
         painter.drawPolygon(polygon)
 
 
-def _paint_line(painter: QPainter, line: Line, style: Style) -> None:
+def _paint_line(painter: QPainter, line: Line, style: Style, *, cased: bool) -> None:
+    points = QPolygonF([QPointF(x, y) for x, y in line.points])
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    if cased:
+        painter.setPen(pen(ink_on(style.outline), style.width * 4 / 3 + _CASING))
+        painter.drawPolyline(points)
     painter.setPen(pen(style.outline, style.width * 4 / 3, style.dash))
-    painter.drawPolyline(QPolygonF([QPointF(x, y) for x, y in line.points]))
+    painter.drawPolyline(points)
 
 
 def _is_level(points: Sequence[Point]) -> bool:

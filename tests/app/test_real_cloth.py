@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from fractions import Fraction
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -17,7 +18,7 @@ from app.photos_qt import MOST_PIXELS, NO_PHOTOS, Photos
 from app.real_cloth import style_of
 from app.screen_styles import CONTRAST_DARK, SAFE_LIGHT
 from app.style import PAPER_COLOUR, PAPER_GREY, PICTURE, SCREEN_DARK, SCREEN_LIGHT, Theme
-from core.drawing.marks import Area, Drawing, Label, Mark
+from core.drawing.marks import Area, Drawing, Label, Line, Mark
 from core.fabric import Photo, RealCloth
 
 SQUARE = ((1.0, 1.0), (9.0, 1.0), (9.0, 9.0), (1.0, 9.0))
@@ -174,3 +175,27 @@ def test_a_hatch_follows_the_theme_at_the_same_zoom(qapp: QApplication) -> None:
     used = Picture(drawing)
     paint(used, SCREEN_LIGHT)
     assert paint(used, SAFE_LIGHT) == paint(Picture(drawing), SAFE_LIGHT)
+
+
+@pytest.mark.parametrize("theme", SCREENS)
+def test_an_outline_shows_on_the_dark_and_on_the_light_of_a_print(
+    qapp: QApplication, photos: Photos, theme: Theme
+) -> None:
+    image = painted(
+        Area(SQUARE, "border", "B", RealCloth(photo=STRIPES)), theme=theme, photos=photos
+    )
+    for x in (30, 70, 110):  # red, blue, red, across the upper edge
+        edge = [image.pixelColor(x, y).name() for y in range(14, 27)]
+        pairs = [contrast(one, other) for one, other in pairwise(edge)]
+        assert max(pairs) >= 3  # WCAG 2.2, criterion 1.4.11
+
+
+@pytest.mark.parametrize(("theme", "cased"), [(SCREEN_LIGHT, True), (CONTRAST_DARK, False)])
+def test_a_seam_shows_on_a_cloth_as_dark_as_itself(
+    qapp: QApplication, theme: Theme, cased: bool
+) -> None:
+    seam = Line(((5.0, 1.0), (5.0, 9.0)), "seam")
+    plain, sewn = (
+        painted(Area(SQUARE, "label", "J", cloth), seam, theme=theme) for cloth in (None, NAVY)
+    )
+    assert (colours(sewn)["#ffffff"] > colours(plain)["#ffffff"] + 100) is cased

@@ -54,7 +54,7 @@ WHITE = (0.95047, 1.0, 1.08883)
 APART = 9.2
 
 PARTS = ("border", "border corner", "backing", "batting", "binding", "accent", "sleeve", "label")
-ON_A_LAY = ("cloth", "selvage", "straightening", "offcut", *PARTS)
+ON_A_LAY = ("cloth", "selvage", "straightening", "offcut", "flaw", *PARTS)
 THEMES = {
     "light": SCREEN_LIGHT,
     "dark": SCREEN_DARK,
