@@ -51,6 +51,7 @@ def assert_sound(plan: Plan) -> None:
     """Fail with what is wrong, if anything is."""
     _assert_finished(plan)
     _assert_laid(plan)
+    _assert_by_hand(plan)
     _assert_runs_reach(plan)
     _assert_labelled(plan)
     _assert_drawn(plan)
@@ -260,6 +261,23 @@ def _assert_laid(plan: Plan) -> None:
         assert 0 <= fabric.waste_share < 1
         assert (fabric.buy.along == 0) == (fabric.lay.used_along == 0)
         assert fabric.buy.along == fabric.lay.bought_along * plan.project.quilt.lays
+
+
+def _assert_by_hand(plan: Plan) -> None:
+    """Nothing lies on a flaw, what is pinned lies there, and motifs are whole in their pieces."""
+    for fabric in plan.fabrics:
+        said, by_hand = fabric.fabric, fabric.by_hand
+        for flaw in said.flaws:
+            for placed in fabric.lay.placements:
+                assert placed.sheet != flaw.sheet or placed.rect.within(flaw.rect) is None
+        for place, placed in by_hand.pins:
+            pin = said.pins[place]
+            assert (placed.name, placed.sheet, placed.turned) == (pin.name, pin.sheet, pin.turned)
+            assert (placed.rect.x, placed.rect.y) == (pin.x, pin.y)
+        for place, placed in by_hand.motifs:
+            assert placed.rect.within(said.motifs[place].rect) == said.motifs[place].rect
+        aside = {one.path.partition("[")[0] for one in by_hand.aside}
+        assert len(by_hand.pins) == len(said.pins) or "pins" in aside
 
 
 def _assert_runs_reach(plan: Plan) -> None:

@@ -241,7 +241,26 @@ def _file_rows(command: str) -> list[Row]:
     ]
 
 
+SIDE = {"name": "border 2 side", "copy": 1, "x": "0", "y": "0"}
+SPOT = {"x": "2", "y": "2", "across": "3", "along": "3"}
 PART_ROWS = [
+    row("plan", "a pin beside the cloth", "fabrics[0].pins", [{**SIDE, "x": "40"}],
+        "fabrics[0].pins[0].x"),
+    row("plan", "a piece pinned twice", "fabrics[0].pins", [SIDE, {**SIDE, "x": "20"}],
+        "fabrics[0].pins[1].copy"),
+    row("plan", "two pins at one place", "fabrics[0].pins", [SIDE, {**SIDE, "copy": 2}],
+        "fabrics[0].pins[1]"),
+    changed("plan", "a pin on a flaw", "fabrics[0].pins[0]",
+            ("fabrics[0].pins", [SIDE]), ("fabrics[0].flaws", [SPOT])),
+    row("plan", "a pin of no piece", "fabrics[0].pins", [{**SIDE, "name": ""}],
+        "fabrics[0].pins[0].name"),
+    row("plan", "a pin on no such thing", "fabrics[0].pins", [{**SIDE, "on": "the table"}],
+        "fabrics[0].pins[0].on"),
+    row("plan", "a flaw of no size", "fabrics[0].flaws", [{**SPOT, "along": "0"}],
+        "fabrics[0].flaws[0].along"),
+    row("plan", "a motif larger than its piece", "fabrics[2].motifs",
+        [{**SPOT, "name": "label", "across": "20"}], "fabrics[2].motifs[0].across"),
+    row("plan", "pins that are no list", "fabrics[0].pins", {}),
     row("plan", "a strip wider than the cloth", "binding.strip_width", "43"),
     changed(
         "plan", "a bias strip wider than the cloth gives", "binding.grain",

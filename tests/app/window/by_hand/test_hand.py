@@ -353,6 +353,23 @@ def test_a_piece_on_hand_that_is_not_used_is_in_sight_and_may_be_marked(hands: H
     assert hands.project.fabrics[NIGHT].flaws[0].sheet == sheet
 
 
+def test_a_pin_without_room_is_told_at_its_fields_and_the_last_plan_stays(hands: Hands) -> None:
+    plan = hands.plan
+    pin = {"name": "border 2 side", "copy": 1, "x": "40", "y": "0"}
+    hands.document.put("fabrics[0].pins", [pin], "Pin B1")
+    hands.planner.finish()
+    assert hands.plan == plan
+    assert "reaches to 44 1/2 in across" in hands.window.centre.banner.text.text()
+    hands.window.centre.banner.go.click()
+    section = hands.window.parts.section_at("fabrics[0].pins[0]")
+    assert section is not None
+    row = section.body.rows["x"]
+    assert "reaches to 44 1/2 in across" in row.problem.text()
+    hands.window.hand.best_lay()
+    hands.planner.finish()
+    assert not hands.window.centre.banner.isVisible()
+
+
 def test_another_project_takes_the_piece_out_of_the_hand(hands: Hands) -> None:
     hands.choose("C1")
     hands.keys(Key.Key_M)
