@@ -19,12 +19,14 @@ from core.steps import CutStep
 class ClothCutting:
     """One cloth of one kit: its orders, the planned one first, and how many cuts of each are done.
 
-    The last order is the one being cut. `kit` counts from 1.
+    The last order is the one being cut. `kit` counts from 1. Before the order in
+    place `first` there is no going back: the cloth was cut by an older plan.
     """
 
     kit: int
     orders: tuple[Order, ...]
     done: tuple[int, ...] = (0,)
+    first: int = 0
 
     @property
     def order(self) -> Order:
@@ -55,7 +57,7 @@ class ClothCutting:
         """One cut back; from the start of an order laid again, to the moment before it."""
         if self.cuts_done:
             return self._at(self.cuts_done - 1)
-        if len(self.orders) == 1:
+        if len(self.orders) == self.first + 1:
             return self
         return replace(self, orders=self.orders[:-1], done=self.done[:-1])
 

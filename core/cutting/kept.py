@@ -37,7 +37,11 @@ def cutting_document(cutting: Cutting) -> dict[str, Any]:
         "kits": cutting.kits,
         "planned": _document(cutting.planned),
         "cloths": [
-            {"done": list(cloth.done), "laid_again": _document(cloth.orders[1:])}
+            {
+                "done": list(cloth.done),
+                "laid_again": _document(cloth.orders[1:]),
+                "first": cloth.first,
+            }
             for cloth in cutting.cloths
         ],
     }
@@ -74,11 +78,16 @@ def _cloth(top: Fields, planned: tuple[Order, ...], place: int) -> ClothCutting:
         tuple[Order, ...], top.raw("laid_again"), top.at("laid_again")
     )
     done: tuple[int, ...] = _value(tuple[int, ...], top.raw("done"), top.at("done"))
+    first: int = _value(int, top.raw("first"), top.at("first"))
     top.done()
     orders = (planned[which], *again)
-    if len(orders) != len(done) or not all(map(_fits, orders, done)):
+    if (
+        len(orders) != len(done)
+        or not 0 <= first < len(orders)
+        or not all(map(_fits, orders, done))
+    ):
         raise Refusal(top.path, "the cuts do not fit the cloth")
-    return ClothCutting(kit + 1, orders, done)
+    return ClothCutting(kit + 1, orders, done, first)
 
 
 def _fits(order: Order, done: int) -> bool:

@@ -71,7 +71,7 @@ class MiscutForm(QWidget):
         form.addRow(self.spoilt)
         form.addRow("Which &piece", self.pieces)
         form.addRow(self.wrong_width)
-        form.addRow("Wi&dth, really", self.measure)
+        form.addRow("Really cu&t at", self.measure)
         form.addRow("", self.keep)
         column.addWidget(self.problem)
         column.addWidget(self.note)
@@ -94,6 +94,9 @@ class MiscutForm(QWidget):
         order, done = cloth.order, cloth.cuts_done
         self._table = on_table(order, done)
         self._fill(self.bits, (self._bit(bit) for bit in self._table.hand))
+        if (cut := cloth.next_cut) is not None:
+            names = [(bit.sheet, bit.name) for bit in self._table.hand]
+            self.bits.setCurrentIndex(names.index((cut.step.sheet, cut.step.source)))
         newest = list(self._table.pieces)[::-1]
         self._fill(self.pieces, (self._piece(mark) for mark in newest))
         self._newest = newest

@@ -131,6 +131,7 @@ class SayPage(QWidget):
         self.buttons = [self._button(choice) for choice in choices]
         for button in self.buttons:
             self._choices.addWidget(button)
+            button.show()  # at once, since what is not seen yet takes no focus
 
     def _button(self, choice: Choice) -> BigButton:
         button = BigButton(choice.words)

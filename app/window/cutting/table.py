@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from PySide6.QtCore import Qt
 from PySide6.QtGui import (
     QCloseEvent,
@@ -19,17 +17,16 @@ from PySide6.QtWidgets import QDialog, QStackedWidget, QVBoxLayout, QWidget
 from app.style import Theme
 from app.window.cutting.cuttings import Cuttings
 from app.window.cutting.miscut_form import MiscutForm
+from app.window.cutting.opening import Opening, cut_and_uncut, listed
 from app.window.cutting.pages import Choice, CutPage, SayPage, Words
 from app.window.cutting.top import TableTop
 from app.window.planner import Planner
-from core.cutting.cutting import ClothCutting, Cutting, Sameness, begin, sameness
+from core.cutting.cutting import ClothCutting, Cutting, begin
 from core.cutting.miscut import Miscut
-from core.cutting.order import Marked, Order
+from core.cutting.order import Order
 from core.cutting.remaining import LaidAgain
 from core.cutting.words import sheet_words, to_buy
 from core.plan import Plan
-from core.refusal import Refusal
-from core.steps import ranges
 
 TYPE = 1 / 32  # of the height: two pixels in a hundred, read from where one stands
 HEADLINE = 1.45  # times the size of the other words
@@ -39,18 +36,6 @@ QProgressBar {{ max-height: 12px; }}
 QLabel#headline {{ font-size: {headline}px; font-weight: bold; }}
 """
 SAFE = "Close the blade after every cut."
-CHANGED = {
-    Sameness.LAID_OTHERWISE: (
-        "The plan lies otherwise now",
-        "You began to cut when the same pieces lay in other places. Cloth that is cut fits only "
-        "the cut order that you began.",
-    ),
-    Sameness.OTHER_PIECES: (
-        "The plan asks for other pieces now",
-        "It was changed after you began to cut. Cloth that is cut fits only the cut order "
-        "that you began; the pieces of the changed plan want other cuts.",
-    ),
-}
 
 
 class CuttingTable(QDialog):
@@ -85,7 +70,8 @@ class CuttingTable(QDialog):
         self.pages = QStackedWidget()
         self._lay_out()
         self._listen()
-        self._start()
+        self.opening = Opening(self)
+        self.opening.start()
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
@@ -103,9 +89,9 @@ class CuttingTable(QDialog):
         self.top.cloths.activated.connect(self.take_cloth)
         self.form.said.connect(self._lay_again)
         self.form.given_up.connect(self.show_cut)
-        self.mender.planned.connect(self._offer)
-        self.mender.refused.connect(lambda refusal: self.form.tell(refusal.sentence))
-        self.mender.failed.connect(self.form.tell)
+        self.mender.planned.connect(self._found)
+        self.mender.refused.connect(lambda refusal: self._not_laid(refusal.sentence))
+        self.mender.failed.connect(self._not_laid)
         self.mender.slow.connect(lambda slow: self.form.wait() if slow else None)
         for key, by in ((Qt.Key.Key_PageDown, 1), (Qt.Key.Key_PageUp, -1)):
             shortcut = QShortcut(QKeySequence(key), self)
@@ -116,46 +102,21 @@ class CuttingTable(QDialog):
         """The cloth that is being cut."""
         return self.cutting.cloths[self.place]
 
-    def _start(self) -> None:
-        """Go on where it was left, if the plan still is what was being cut; else ask."""
-        try:
-            kept = self.cuttings.found()
-        except (Refusal, OSError) as error:
-            self._ask_about_unreadable(error)
-            return
-        if kept is None or not kept.begun:
-            self._go_on(self.cutting)
-            return
-        same = sameness(kept, self.plan)
-        if same is Sameness.SAME:
-            self._go_on(kept)
-            return
-        title, text = CHANGED[same]
-        self._say(
-            title,
-            f"{text} {_so_far(kept)}",
-            Choice("Cut on as it was begun", lambda: self._go_on(kept)),
-            Choice("Begin with the plan as it is now, on uncut cloth", self._begin_again),
-            Choice("Leave", self._leave),
-        )
-
-    def _ask_about_unreadable(self, error: Exception) -> None:
-        said = error.sentence if isinstance(error, Refusal) else str(error)
-        self._say(
-            "How far the cloth was cut cannot be read",
-            f"{said[0].upper()}{said[1:]}.",
-            Choice("Begin with the first cut", self._begin_again),
-            Choice("Leave", self._leave),
-        )
-
-    def _leave(self) -> None:
+    def leave_table(self) -> None:
+        """Close it; how far the cloth is cut is kept already."""
         self.close()
 
-    def _begin_again(self) -> None:
-        self._go_on(begin(self.plan))
+    def begin_again(self) -> None:
+        """Cut the plan as it is now, from the first cut on."""
+        self.take(begin(self.plan))
+
+    def take(self, cutting: Cutting) -> None:
+        """Cut this from now on, and keep it in place of what was kept."""
+        self.go_on(cutting)
         self._keep()
 
-    def _go_on(self, cutting: Cutting) -> None:
+    def go_on(self, cutting: Cutting) -> None:
+        """Cut this, where it was left."""
         self.cutting = cutting
         self.place = cutting.unfinished()
         self.top.list_cloths(cutting)
@@ -169,7 +130,7 @@ class CuttingTable(QDialog):
             self._all_cut()
             return
         self.where.say(f"{sheet_words(cloth.order, cut)}. {SAFE}")
-        self.cut_page.back.setEnabled(cloth.begun)
+        self.cut_page.back.setEnabled(cloth.back() != cloth)
         self.cut_page.show_cut(cloth.order, cut, units, self.plan.project.cutting_table)
         self.pages.setCurrentWidget(self.cut_page)
         self.setFocus()
@@ -177,7 +138,7 @@ class CuttingTable(QDialog):
     def _all_cut(self) -> None:
         """Count what lies there; then the next cloth, or the end."""
         cloth = self.cloth
-        labels = _listed((*cloth.order.had, *cloth.order.pieces))
+        labels = listed((*cloth.order.had, *cloth.order.pieces))
         rest = [n for n, one in enumerate(self.cutting.cloths) if one.next_cut is not None]
         choices = [
             Choice("A mistake: one cut back", self.go_back),
@@ -187,11 +148,12 @@ class CuttingTable(QDialog):
             name = self.cutting.cloths[rest[0]].order.name
             choices.insert(0, Choice(f"Go on with {name}", lambda: self.take_cloth(rest[0])))
         else:
-            choices.insert(0, Choice("Leave the table", self._leave))
+            choices.insert(0, Choice("Leave the table", self.leave_table))
         title = f"{cloth.order.name} is all cut" if rest else "All is cut"
-        self._say(title, f"You have {labels}.", *choices)
+        self.say(title, f"You have {labels}.", *choices)
 
-    def _say(self, title: str, text: str, *choices: Choice) -> None:
+    def say(self, title: str, text: str, *choices: Choice) -> None:
+        """Say something, and what may be done."""
         self.where.say("")
         self.say_page.show_choices(title, text, choices)
         self.pages.setCurrentWidget(self.say_page)
@@ -238,23 +200,29 @@ class CuttingTable(QDialog):
         cloth, units = self.cloth, self.plan.project.units
         self.mender.ask(LaidAgain(cloth.order, cloth.cuts_done, miscut, units))
 
+    def _found(self, found: object) -> None:
+        """The solver has laid a cloth again, or a changed plan."""
+        if isinstance(found, Cutting):
+            self.opening.offer(found)
+        elif isinstance(found, Order) and self.pages.currentWidget() is self.form:
+            self._offer(found)
+
     def _offer(self, order: Order) -> None:
         """Show what the new order is, before it takes the old one's place."""
-        if self.pages.currentWidget() is not self.form:
-            return
         count = len(order.cuts)
         cuts = "1 cut is" if count == 1 else f"{count} cuts are"
-        self._say(
+        self.say(
             order.because,
-            f"{to_buy(order)} {cuts} to be made from here. {self._kept_words(order)}",
+            f"{to_buy(order)} {cuts} to be made from here. {cut_and_uncut(order)}",
             Choice("Cut on by the new order", lambda: self._step(self.cloth.laid_again(order))),
             Choice("Change nothing", self.show_cut),
         )
 
-    def _kept_words(self, order: Order) -> str:
-        had, still = _listed(order.had), _listed(order.pieces)
-        kept = f"Cut well: {had}. " if had else ""
-        return f"{kept}Still to cut: {still}." if still else f"{kept}Nothing is left to cut."
+    def _not_laid(self, sentence: str) -> None:
+        if self.pages.currentWidget() is self.form:
+            self.form.tell(sentence)
+        else:
+            self.opening.ask(sentence)
 
     def reject(self) -> None:
         """Esc: out of the form; else off the table."""
@@ -280,19 +248,3 @@ class CuttingTable(QDialog):
         usual = QFontInfo(QGuiApplication.font()).pixelSize()
         pixels = max(round(self.height() * TYPE), usual)
         self.setStyleSheet(STYLE.format(pixels=pixels, headline=round(pixels * HEADLINE)))
-
-
-def _listed(marks: Sequence[Marked]) -> str:
-    return ", ".join(ranges([mark.label for mark in marks]))
-
-
-def _so_far(cutting: Cutting) -> str:
-    """How far each cloth that was begun is."""
-    begun = (cloth for cloth in cutting.cloths if cloth.begun)
-    return " ".join(_far(cutting, cloth) for cloth in begun)
-
-
-def _far(cutting: Cutting, cloth: ClothCutting) -> str:
-    kit = f", kit {cloth.kit}" if cutting.kits > 1 else ""
-    total = len(cloth.order.cuts)
-    return f"Of {cloth.order.name}{kit} {cloth.cuts_done} of {total} cuts are made."

@@ -151,9 +151,42 @@ def test_a_changed_plan_can_be_begun_on_uncut_cloth(
     press(opened(plan, path), Keys.Key_Space)
     other = wider(plan)
     table = opened(other, path)
-    press(table, Keys.Key_Tab, Keys.Key_Space)
+    press(table, Keys.Key_Tab, Keys.Key_Tab, Keys.Key_Space)
     assert table.cloth.cuts_done == 0
     assert opened(other, path).cloth.cuts_done == 0
+
+
+def test_a_changed_plan_can_be_cut_from_what_is_left(
+    opened: Opener, plan: Plan, tmp_path: Path
+) -> None:
+    path = tmp_path / "quilt.crossgrain"
+    press(opened(plan, path), *[Keys.Key_Space] * 4)
+    other = wider(plan)
+    table = opened(other, path)
+    press(table, Keys.Key_Tab, Keys.Key_Space)
+    lay_again(table)
+    assert shown(table) == "The changed plan on what is left"
+    # The sides are as long as they were; the top and the bottom are not cut yet.
+    assert "Cut well: B1, B2." in table.say_page.text.text()
+    press(table, Keys.Key_Space)
+    assert table.cloth.cuts_done == 0
+    assert {mark.label for mark in table.cloth.order.had} == {"B1", "B2"}
+    assert not table.cut_page.back.isEnabled(), "the older plan's cuts are made"
+    assert opened(other, path).cutting == table.cutting
+
+
+def test_a_changed_plan_is_not_taken_before_it_is_seen(
+    opened: Opener, plan: Plan, tmp_path: Path
+) -> None:
+    path = tmp_path / "quilt.crossgrain"
+    press(opened(plan, path), *[Keys.Key_Space] * 4)
+    table = opened(wider(plan), path)
+    press(table, Keys.Key_Tab, Keys.Key_Space)
+    lay_again(table)
+    press(table, Keys.Key_Tab, Keys.Key_Space)
+    assert shown(table) == "The plan asks for other pieces now"
+    press(table, Keys.Key_Space)
+    assert table.top.progress.text() == "Cut 5 of 13, cloth night sky"
 
 
 def test_the_same_plan_in_other_units_is_the_same_cutting(
