@@ -9,18 +9,17 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QEvent
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
-from PySide6.QtWidgets import QLabel, QMainWindow
+from PySide6.QtWidgets import QLabel
 
 from app.window.appearance import Appearance
 from app.window.frame import Frame
 from app.window.furnishing import steps
 from app.window.memory import Memory
+from app.window.paper_work import PaperWork
 from app.window.planner import Planner
 
 # All else is imported where it is used: the window is seen sooner without it.
 if TYPE_CHECKING:
-    from app.packet.choice import Asked, PacketChoice
-    from app.packet.paper import Paper
     from app.photos_qt import Photos
     from app.window.answer_panel import AnswerPanel
     from app.window.asker import Asker
@@ -29,10 +28,6 @@ if TYPE_CHECKING:
     from app.window.centre import Centre
     from app.window.columns import Columns
     from app.window.document import Document
-    from app.window.export import Kind
-    from app.window.files import Files
-    from app.window.menus import Menus
-    from app.window.parts_panel import PartsPanel
     from core.lengths import Units
     from core.plan import Plan
     from core.quilt import Project
@@ -46,17 +41,13 @@ RESTARTED = (
 LAST_PLAN = " The pictures show the last plan that worked."
 
 
-class MainWindow(QMainWindow):
+class MainWindow(PaperWork):
     """Joins the document, the planner and the views; holds the last good plan.
 
     Without a document it is a frame, which `furnishing` fills in steps.
     """
 
-    document: Document
-    asker: Asker
     photos: Photos
-    parts: PartsPanel
-    files: Files
     autosave: Autosave
     comparer: Planner
     mender: Callable[[], Planner]
@@ -64,7 +55,6 @@ class MainWindow(QMainWindow):
     answer: AnswerPanel
     splitter: Columns
     hand: Hand
-    menus: Menus
 
     def __init__(
         self,
@@ -239,83 +229,12 @@ class MainWindow(QMainWindow):
 
         self.document.edit("Change units", lambda project: edit.set_units(project, units))
 
-    def paper(self) -> Paper:
-        """The paper to export for."""
-        from app.packet.paper import Paper
-        from app.window.export import usual_paper
-
-        return Paper(self.memory.text("paper", usual_paper().value))
-
-    def set_paper(self, paper: Paper) -> None:
-        """Export for another paper from now on."""
-        self.memory.keep("paper", paper.value)
-
-    def export(self) -> None:
-        """Write the packet as a PDF, once the plan of what was typed last is there."""
-        self.parts.commit()
-        self.planner.when_settled(self._export)
-
     def cut_at_table(self) -> None:
         """Lead through the cuts, over the whole screen."""
         from app.window.cutting.open_table import open_table
 
         self.parts.commit()
         self.planner.when_settled(lambda: open_table(self, self.mender))
-
-    def print_packet(self) -> None:
-        """Show the packet's pages, to choose, print and save."""
-        self.parts.commit()
-        self.planner.when_settled(self._print_packet)
-
-    def _print_packet(self) -> None:
-        from app.window.export import planned
-
-        plan = planned(self.document, self.plan, self.asker, "Print the packet")
-        if plan is None:
-            return
-        from PySide6.QtCore import Qt
-
-        from app.window.packet_dialog import PacketDialog
-        from app.window.packet_memory import remembered
-
-        dialog = PacketDialog(plan, remembered(self.memory, self.paper()), self._export, self)
-        dialog.finished.connect(lambda _: self._chosen(dialog.choice))
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.open()
-
-    def _chosen(self, choice: PacketChoice) -> None:
-        """What was chosen of the packet is where the next one starts."""
-        from app.window.packet_memory import remember
-
-        remember(self.memory, choice)
-        self.menus.show_paper(choice.form.paper)
-
-    def _export(self, choice: PacketChoice | None = None, asked: Asked | None = None) -> None:
-        from app.packet.choice import NOTHING_ASKED, PacketChoice
-        from app.packet.paper import Format
-        from app.window.export import export
-
-        wanted = choice or PacketChoice(form=Format(self.paper()))
-        path = export(self.document, self.plan, self.asker, wanted, asked or NOTHING_ASKED)
-        if path is not None:
-            self._exported(path.name)
-
-    def export_files(self, kind: Kind) -> None:
-        """Write pictures or tables into a folder, once the plan of what was typed last is there."""
-        self.parts.commit()
-        self.planner.when_settled(lambda: self._export_files(kind))
-
-    def _export_files(self, kind: Kind) -> None:
-        from app.window.export import export_files
-
-        written = export_files(self.document, self.plan, self.asker, kind)
-        if written:
-            self._exported(f"{len(written)} files into {written[0].parent.name}")
-
-    def _exported(self, what: str) -> None:
-        if left_out := self.files.left_out():
-            self.asker.tell(f"{what} was written, but not with all you typed", left_out)
-        self.tell(f"Exported {what}")
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802 - Qt's name
         if self._waiting is not None:  # nothing can have been changed yet
