@@ -84,14 +84,18 @@ class _Pixels:
     def words(self, setting: Setting, centre: Point, ink: str) -> None:
         from PIL import Image, ImageDraw
 
-        font = _font(max(1, round(setting.size * self.point)))
-        wide, high = (round(side * self.point) + 4 for side in setting.extent(typeface().width))
+        measure, size = typeface().width, setting.size * self.point
+        font = _font(max(1, round(size)))
+        wide, high = (round(side * self.point) + 4 for side in setting.extent(measure))
         wide, high = (high, wide) if setting.turned else (wide, high)
         mask = Image.new("L", (wide, high), 0)
         drawn = ImageDraw.Draw(mask)
         for line, below in setting.baselines():
-            at = (wide / 2, high / 2 + below * self.point)
-            drawn.text(at, as_seen(line), font=font, fill=255, anchor="ms")
+            # Letter by letter, as wide as they were measured: a font at a size rounds its widths.
+            x, y = (wide - measure(line) * size) / 2, high / 2 + below * self.point
+            for letter in as_seen(line):
+                drawn.text((x, y), letter, font=font, fill=255, anchor="ls")
+                x += measure(letter) * size
         if setting.turned:
             mask = mask.transpose(Image.Transpose.ROTATE_90)
         x, y = self.place(centre)
@@ -115,6 +119,5 @@ def _dashes(length: float, pen: Pen, point: float) -> Iterable[tuple[float, floa
 def _font(pixels: int) -> FreeTypeFont:
     from PIL import ImageFont
 
-    # Letters one by one, as they are measured; the other way of laying out is not everywhere.
-    plain = ImageFont.Layout.BASIC
+    plain = ImageFont.Layout.BASIC  # the other is not everywhere, and turns letters round itself
     return ImageFont.truetype(str(asset("fonts/DejaVuSans.ttf")), pixels, layout_engine=plain)

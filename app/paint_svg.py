@@ -87,7 +87,8 @@ class _Svg:
         for line, below in setting.baselines():
             width = self.face.width(line) * size
             self.lines.append(
-                f'<text y="{below * self.point:.4g}" font-size="{size:.4g}" fill="{ink}" '
+                f'<text xml:space="preserve" y="{below * self.point:.4g}" '
+                f'font-size="{size:.4g}" fill="{ink}" '
                 f'font-family="{FAMILY}, sans-serif" text-anchor="middle" '
                 f'textLength="{width:.4g}" lengthAdjust="spacingAndGlyphs">{escape(line)}</text>'
             )

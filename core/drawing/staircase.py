@@ -103,7 +103,8 @@ def _ruler(units: Units, axis: _Axis) -> Iterator[Mark]:
         x = axis.x(width)
         yield Line(((x, _FOOT), (x, _FOOT + _TICK)), "ruler")
         words = (show(width, units), show(width, units, unit=False))
-        yield Label((x, _FOOT + _TICK + 1.6), words, (room, 2.6), "ruler")
+        free = min(room, 2 * x, 2 * (WIDTH - x))
+        yield Label((x, _FOOT + _TICK + 1.6), words, (free, 2.6), "ruler")
         number += 1
 
 
