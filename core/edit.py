@@ -15,7 +15,7 @@ from typing import Any
 
 from core.by_hand.minded import without_sheet
 from core.lengths import Units
-from core.new_measures import new_measures
+from core.new_measures import new_measures, new_points
 from core.new_parts import (
     CLOTHLESS,
     new_fabric,
@@ -29,6 +29,7 @@ from core.project_file import from_document, to_document
 from core.project_file.read import fabric_names
 from core.quilt import Project
 from core.refusal import Refusal
+from core.shape import ShapeKind
 
 # Two ways of saying one thing: writing the first clears the second.
 _EITHER = {
@@ -44,7 +45,8 @@ def put(project: Project, path: str, value: object) -> Project:
     """The project with one value set, as its file would write it.
 
     Renaming a fabric renames it wherever the project uses it. Of a binding's two widths,
-    and of the two ways to say where it starts, writing one clears the other. Raises `Refusal`.
+    and of the two ways to say where it starts, writing one clears the other; a polygon
+    starts as the quilt's own four corners. Raises `Refusal`.
     """
     renamed = re.fullmatch(r"fabrics\[(\d+)\]\.name", path)
     used = _used(project, int(renamed[1])) if renamed else ()
@@ -56,6 +58,8 @@ def put(project: Project, path: str, value: object) -> Project:
         if path in _EITHER and value is not None:
             holder, key = _holder(document, _EITHER[path])
             holder[key] = None
+        if path == "outline.kind" and value == ShapeKind.POLYGON.value and not holder["points"]:
+            holder["points"] = new_points(project)
 
     return _changed(project, change)
 

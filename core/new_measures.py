@@ -8,7 +8,8 @@ from typing import Any
 
 from core.edge.curves import root
 from core.figures import figure
-from core.lengths import Rounding, rounded
+from core.finish.coping import finished_widths
+from core.lengths import Rounding, exact_text, rounded
 from core.measured import Measured, Squaring, TakeUp
 from core.project_file.measured_form import measure_documents
 from core.quilt import Project
@@ -27,3 +28,13 @@ def new_measures(part: str, project: Project) -> dict[str, Any]:
     )
     document: dict[str, Any] = measure_documents(made)[part]
     return document
+
+
+def new_points(project: Project) -> list[list[str]]:
+    """The four corners of the quilt with its borders, in the form of a file."""
+    size = project.top
+    for place, border in enumerate(project.borders):
+        sides, ends = finished_widths(border, f"borders[{place}]", size)
+        size = size[0] + 2 * sides, size[1] + 2 * ends
+    zero, width, length = (exact_text(at, project.units) for at in (Fraction(0), *size))
+    return [[zero, zero], [width, zero], [width, length], [zero, length]]

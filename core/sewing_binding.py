@@ -240,8 +240,9 @@ def _facing(
         lengths = "; ".join(
             f"{show(strip.length, units)} for {_where(strip)}" for strip in facing.strips
         )
+        which = f": {lengths}" if _cut_whole(binding) else ""
         yield (
-            f"A strip for each side, counted from the left side down and round: {lengths}. Sew "
+            f"A strip goes to each side, counted from the left side down and round{which}. Sew "
             f"each to the front, raw edges even, {seam} from the edge, from seam line to seam line."
         )
         yield (

@@ -9,7 +9,7 @@ from app.wording import batting_from, times
 from core.finish.demand import Demand
 from core.lengths import show, show_size
 from core.plan import Plan
-from core.quilt import Seams
+from core.quilt import Fold, Seams
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +56,9 @@ def _binding(plan: Plan) -> Iterator[Fact]:
     if plan.binding is not None:
         face = show(plan.binding.first_face_width, plan.project.units)
         letters = _letters(plan, plan.binding.demands)
-        yield Fact(f"{letters}: binding, {face} on this face", "binding")
+        faced = plan.project.binding is not None and plan.project.binding.fold is Fold.FACED
+        shows = "facing, on the back only" if faced else f"binding, {face} on this face"
+        yield Fact(f"{letters}: {shows}", "binding")
 
 
 def _layers(plan: Plan) -> Iterator[Fact]:

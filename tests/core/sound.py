@@ -309,7 +309,8 @@ def _assert_labelled(plan: Plan) -> None:
 def _assert_drawn(plan: Plan) -> None:
     assert_drawing(draw_quilt(plan))
     edge = draw_edge_map(plan)
-    assert (edge is None) == (plan.sewn is None)
+    faced = plan.binding is not None and plan.binding.facing is not None
+    assert (edge is not None) == (plan.sewn is not None or faced)
     if edge is not None:
         assert_drawing(edge)
     if (back := draw_back(plan)) is not None:

@@ -209,3 +209,14 @@ def test_the_lengths_of_every_part_were_tried() -> None:
     parts = {path.partition(".")[0].partition("[")[0] for path in DEMO_LENGTHS}
     assert len(DEMO_LENGTHS) > 40
     assert {"quilt", "fabrics", "borders", "backing", "batting", "binding", "sleeve"} <= parts
+
+
+def test_a_polygon_starts_as_the_corners_of_the_quilt_with_its_borders() -> None:
+    made = edit.put(edit.add_part(DEMO, "outline"), "outline.kind", "polygon")
+    plan = make_plan(made, draft=True)
+    assert made.outline is not None
+    assert made.outline.points[2] == plan.sizes.bordered
+    assert plan.sizes.outline.perimeter == 2 * sum(plan.sizes.bordered)
+    again = edit.put(edit.put(made, "outline.points[2][1]", "20 in"), "outline.kind", "polygon")
+    assert again.outline is not None
+    assert again.outline.points[2][1] == 20  # corners that are there stay
