@@ -321,7 +321,7 @@ ITEMS: Final[dict[str, Item]] = {
             "binding.scrappy.seed": 4,
         },
         {"binding.scrappy.segment_length": "99/8", "binding.strips": 19},
-        "at the same slant",
+        "segments of 12 3/8 in",
     ),
     "a side to start on": Item(
         BOUND,
