@@ -56,6 +56,15 @@ QHeaderView::section {
     background: palette(window); border: none; border-bottom: 2px solid palette(text);
     padding: 2px 4px; }
 QSplitter::handle { background: palette(text); }
+QScrollBar { background: palette(base); border: 1px solid palette(text); }
+QScrollBar:vertical { width: 16px; }
+QScrollBar:horizontal { height: 16px; }
+QScrollBar::handle { background: palette(text); margin: 2px; }
+QScrollBar::handle:vertical { min-height: 24px; }
+QScrollBar::handle:horizontal { min-width: 24px; }
+QScrollBar::handle:hover { background: palette(highlight); }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: none; }
 QMenu::separator { height: 2px; background: palette(text); }
 QMenu::item { padding: 4px 24px; }
 QMenu::item:selected { background: palette(highlight); color: palette(highlighted-text); }
