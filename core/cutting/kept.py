@@ -78,7 +78,7 @@ def _cloth(top: Fields, planned: tuple[Order, ...], place: int) -> ClothCutting:
         tuple[Order, ...], top.raw("laid_again"), top.at("laid_again")
     )
     done: tuple[int, ...] = _value(tuple[int, ...], top.raw("done"), top.at("done"))
-    first: int = _value(int, top.raw("first"), top.at("first"))
+    first: int = _value(int, top.raw("first", 0), top.at("first"))
     top.done()
     orders = (planned[which], *again)
     if (

@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from itertools import chain
 
 from core.cutting.cuts import TableCut, parted
 from core.cutting.order import Marked, Order
@@ -93,14 +91,3 @@ class _Table:
             self.waste.append(Bit(fall.label, sheet, fall.rect))
         else:
             self.hand.append(Bit(fall.label, sheet, fall.rect))
-
-
-def area(table: OnTable) -> Fraction:
-    """Square inches of all that lies there, raw ends included."""
-    raw = (bit.raw * bit.rect.across for bit in table.hand)
-    rects = chain(_rects(table.hand), _rects(table.waste), (m.placed.rect for m in table.pieces))
-    return sum(raw, Fraction(0)) + sum((r.across * r.along for r in rects), Fraction(0))
-
-
-def _rects(bits: tuple[Bit, ...]) -> Iterator[Rect]:
-    return (bit.rect for bit in bits)

@@ -111,7 +111,7 @@ class _InHand:
         yield Label(at, (name,), room, "note")
 
     def _line(self) -> Iterator[Mark]:
-        """The cut, a little beyond the cloth, and where the fold lies under the ruler."""
+        """The cut, a little beyond the cloth."""
         beyond = _BEYOND * self.longer
         if self.crosswise:
             ends = (-beyond, self.measure), (self.across + beyond, self.measure)

@@ -51,11 +51,6 @@ class Cuttings:
         self.file.parent.mkdir(parents=True, exist_ok=True)
         write_whole(self.file, json.dumps(cutting_document(cutting)).encode())
 
-    def forget(self) -> None:
-        """There is nothing to go on with; raises `OSError`."""
-        for file in self._files:
-            file.unlink(missing_ok=True)
-
 
 def _name(path: Path) -> str:
     return sha256(str(path.resolve()).encode()).hexdigest()

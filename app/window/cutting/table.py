@@ -57,7 +57,6 @@ class CuttingTable(QDialog):
         self.plan, self.cuttings, self.mender = plan, cuttings, mender
         self.cutting: Cutting = begin(plan)
         self.place = 0
-        self._before: QWidget | None = None
         self.top, self.where, self.trouble = TableTop(), Words(), Words("problem")
         self.cut_page = CutPage(
             theme,

@@ -41,6 +41,7 @@ class EdgeView(Canvas):
     def __init__(self) -> None:
         super().__init__("Edge", Fit.ALL, NO_BINDING)
         self._plan: Plan | None = None
+        self._newer: Plan | None = None  # came while the start was held
         self._drag: StartDrag | None = None
         self.setMouseTracking(True)
 
@@ -48,6 +49,8 @@ class EdgeView(Canvas):
         """Draw the plan's edge map, if it has a binding."""
         if self._drag is None:
             self._show(plan)
+        else:
+            self._newer = plan
 
     def _show(self, plan: Plan) -> None:
         self._plan = plan
@@ -101,7 +104,8 @@ class EdgeView(Canvas):
         """Let go of the start, and leave it where it was."""
         drag, self._drag = self._drag, None
         if drag is not None:
-            self._show(drag.plan)
+            self._show(self._newer or drag.plan)
+        self._newer = None
 
     def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802 - Qt's name
         if event.button() == Qt.MouseButton.LeftButton and not self._space:
@@ -123,13 +127,16 @@ class EdgeView(Canvas):
             self.viewport().setCursor(shape)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: N802 - Qt's name
-        drag, self._drag = self._drag, None
         super().mouseReleaseEvent(event)
-        if drag is None or self._plan is None or self._plan.sewn is None:
+        drag, tried = self._drag, self._plan
+        if drag is None or tried is None or tried.sewn is None:
             return
-        before = drag.plan.sewn
-        if before is not None and self._plan.sewn.edge_map.closing != before.edge_map.closing:
-            self.started.emit(self._plan.sewn.edge_map.closing.place)
+        before, place = drag.plan.sewn, tried.sewn.edge_map.closing.place
+        if before is None or place == before.edge_map.closing.place:
+            self._give_up()
+            return
+        self._drag = self._newer = None
+        self.started.emit(place)
 
     def _point(self, position: QPointF) -> Point:
         """A place on the view as a point of the picture, which lies at the scene's origin."""

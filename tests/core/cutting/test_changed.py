@@ -10,9 +10,9 @@ import pytest
 from core.cutting.changed import ChangedPlan, fitting
 from core.cutting.cutting import Cutting, Sameness, begin, sameness
 from core.cutting.kept import cutting_document, cutting_from
-from core.cutting.progress import area, on_table
+from core.cutting.progress import on_table
 from core.plan import Plan, make_plan
-from tests.core.cutting.test_remaining import assert_all_there, cut_by_a_stranger, size_of
+from tests.core.cutting.test_remaining import area, assert_all_there, cut_by_a_stranger, size_of
 from tests.core.demos import demo
 
 FEW = 4  # tries of a lay

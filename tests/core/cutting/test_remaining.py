@@ -24,7 +24,7 @@ from core.cutting.miscut import (
     on_table_after,
 )
 from core.cutting.order import Marked, Order, planned_orders
-from core.cutting.progress import OnTable, area, on_table
+from core.cutting.progress import OnTable, on_table
 from core.cutting.remaining import LaidAgain
 from core.cutting.words import to_buy
 from core.fabric import Grain
@@ -51,6 +51,14 @@ def planned(project: Project) -> Plan:
 
 def laid_again(order: Order, done: int, miscut: Miscut) -> Order:
     return LaidAgain(order, done, miscut, Units.INCHES, FEW).answer()
+
+
+def area(table: OnTable) -> Fraction:
+    """Square inches of all that lies there, raw ends included."""
+    raw = sum((bit.raw * bit.rect.across for bit in table.hand), F(0))
+    bits = (bit.rect for bit in (*table.hand, *table.waste))
+    rects = (*bits, *(mark.placed.rect for mark in table.pieces))
+    return raw + sum((rect.across * rect.along for rect in rects), F(0))
 
 
 def size_of(mark: Marked) -> Size:

@@ -12,6 +12,7 @@ from app.window.edge.edge_view import EdgeView
 from app.window.main_window import MainWindow
 from core import edit
 from core.drawing.edge_map import start_shown
+from core.edge_start import start_words
 from core.lengths import Inches, Units
 from core.plan import Plan
 from tests.app.window.conftest import PlannerHere
@@ -88,6 +89,26 @@ def test_esc_leaves_the_start_where_it_was(window: MainWindow, view: EdgeView) -
     assert view.words() == words
     QTest.mouseRelease(view.viewport(), LEFT, pos=at + QPoint(0, 60))
     assert given(window) is None
+
+
+def test_a_plan_that_comes_while_the_start_is_held_is_shown_afterwards(
+    window: MainWindow, view: EdgeView, planner: PlannerHere
+) -> None:
+    at = start(window, view)
+    QTest.mousePress(view.viewport(), LEFT, pos=at)
+    QTest.mouseMove(view.viewport(), at + QPoint(0, 60))
+    held = view.words()
+    window.document.put("quilt.width", "30 in", "Width")
+    planner.finish()
+    assert view.words() == held
+    QTest.keyClick(view, Qt.Key.Key_Escape)
+    assert view.words() == start_words_of(window)
+
+
+def start_words_of(window: MainWindow) -> str:
+    plan = plan_of(window)
+    assert plan.sewn is not None
+    return start_words(plan.sewn, plan.sizes.outline, plan.project.units)
 
 
 def test_a_click_on_the_start_changes_nothing(window: MainWindow, view: EdgeView) -> None:
