@@ -69,8 +69,10 @@ class Carry:
             self._turn()
         elif event.key() == Qt.Key.Key_S:
             self._hold(on_next_sheet(self.plan, self.held))
-        elif event.key() in DOWN_KEYS or event.key() == Qt.Key.Key_P:
+        elif event.key() in DOWN_KEYS:
             self.finish()
+        elif event.key() == Qt.Key.Key_P:
+            self.finish(pin=True)
         elif event.key() == Qt.Key.Key_Escape:
             self.cancel()
         else:
@@ -104,8 +106,11 @@ class Carry:
             self._item.show_at(lane.scene(self.held.rect), good=found.good)
             self.canvas.ensureVisible(self._item.rect, 20, 20)
 
-    def finish(self) -> None:
-        """Pin it where it is held; where it may not lie, the mouse lets it go back."""
+    def finish(self, *, pin: bool = False) -> None:
+        """Pin it where it is held; where it may not lie, the mouse lets it go back.
+
+        What was not moved is let go of, unless it is to be pinned there.
+        """
         found, plan, held = self.verdict, self.plan, self.held
         if not found.good and not self.by_mouse:
             self.refresh()
@@ -113,8 +118,9 @@ class Carry:
         self._end()
         if not found.good:
             self.canvas.told.emit(typeset(f"{held.label} was not put down: {found.words}."))
-        elif held.moved:
-            verb = "Move" if held.turned == held.taken.turned else "Turn"
+        elif held.moved or pin:
+            verb = "Pin" if not held.moved else "Move"
+            verb = verb if held.turned == held.taken.turned else "Turn"
             deed = Deed(
                 lambda project: put_down(project, plan, held),
                 f"{verb} {held.label}",

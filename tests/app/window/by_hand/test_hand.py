@@ -203,6 +203,15 @@ def test_a_piece_is_pinned_in_place_and_unpinned(hands: Hands) -> None:
     there_and_back(hands, "Unpin B1", pinned, shown)
 
 
+def test_what_was_not_moved_is_let_go_of_or_pinned_there(hands: Hands) -> None:
+    before, plan = hands.project, hands.plan
+    hands.choose("B1")
+    hands.keys(Key.Key_M, Key.Key_Return)
+    assert hands.project == before
+    hands.keys(Key.Key_M, Key.Key_P)
+    there_and_back(hands, "Pin B1", before, plan)
+
+
 def test_what_may_turn_is_turned(hands: Hands) -> None:
     hands.document.edit("Change grain", lambda p: put(p, "binding.grain", "either"))
     hands.planner.finish()
