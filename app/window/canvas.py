@@ -149,6 +149,11 @@ class Canvas(QGraphicsView):
         announce(self, said[0] if said else key or "no piece")
 
     @property
+    def busy(self) -> bool:
+        """Whether something is still shown roughly, since the zoom was just changed."""
+        return bool(self._sharpening.items)
+
+    @property
     def zoom(self) -> float:
         """Pixels to an inch."""
         return self.transform().m11()

@@ -1,7 +1,7 @@
 """`python3 -m tests.bench.first_paint ours|empty`: one start of a window, timed and weighed.
 
-Prints the CPU seconds from the start of the process to the first paint, and the megabytes
-of memory once a plan is on the screen (not a number where the system does not tell).
+Prints the CPU seconds from the start of the process to the first paint and until a plan
+is on the screen, and the megabytes of memory then (not a number where the system does not tell).
 """
 
 from __future__ import annotations
@@ -38,6 +38,7 @@ class FirstPaint(QObject):
 
     def _wait(self) -> None:
         if self._ready():
+            print(process_time())
             QTimer.singleShot(SETTLED_MS, self._weigh)
         else:
             QTimer.singleShot(5, self._wait)

@@ -15,7 +15,7 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import replace
 from fractions import Fraction
-from itertools import pairwise
+from itertools import count, pairwise
 from pathlib import Path
 from statistics import median
 from tempfile import TemporaryDirectory
@@ -41,27 +41,29 @@ ACROSS, SHEETS = 10, 4
 def window_rows(options: Options) -> Iterator[Row]:
     """All of the window's rows."""
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-    count = options.edits
-    yield from _start_rows(max(3, count // 10))
+    edits = options.edits
+    yield from _start_rows(max(3, edits // 10))
     with _open() as opened:
-        yield _edits(opened, count)
-        yield _frames(opened, count / 10)
+        yield _edits(opened, edits)
+        yield from _frames(opened, edits / 10)
         for pieces, most in ((500, 16), (5000, 33)):
-            yield from _many(opened.centre.yardage, pieces, most, 2 * count)
+            yield from _many(opened.centre.yardage, pieces, most, 2 * edits)
 
 
 def _start_rows(count: int) -> Iterator[Row]:
     """Ours and an empty window in turn, so that both have the same machine."""
     starts = [(_start("empty"), _start("ours")) for _ in range(count)]
     bare, paint = (median(both[which][0] for both in starts) for which in (0, 1))
-    little, most = (median(both[which][1] for both in starts) for which in (0, 1))
+    planned = median(ours[1] for _, ours in starts)
+    little, most = (median(both[which][2] for both in starts) for which in (0, 1))
     yield Row(
         f"window, CPU until the first paint: ours / an empty one's, median of {count}",
         f"{milliseconds(paint)} / {milliseconds(bare)}: {paint / bare:.2f} times",
         "1.5 times",
         paint <= 1.5 * bare,
-        seconds=sum(paint for both in starts for paint, _ in both),
+        seconds=sum(planned for both in starts for _, planned, _ in both),
     )
+    yield Row("… until all of it can be used and the demo's plan is seen", milliseconds(planned))
     yield Row(
         "… memory at its peak, the demo planned: the window / an empty one",
         f"{most:.0f} MB / {little:.0f} MB",
@@ -70,11 +72,11 @@ def _start_rows(count: int) -> Iterator[Row]:
     )
 
 
-def _start(which: str) -> tuple[float, float]:
+def _start(which: str) -> tuple[float, float, float]:
     command = [sys.executable, "-m", "tests.bench.first_paint", which]
     done = subprocess.run(command, cwd=ROOT, check=True, capture_output=True, text=True)
-    seconds, megabytes = map(float, done.stdout.split())
-    return seconds, megabytes
+    painted, planned, megabytes = map(float, done.stdout.split())
+    return painted, planned, megabytes
 
 
 @contextmanager
@@ -108,11 +110,15 @@ def _open() -> Iterator[MainWindow]:
 
 
 def _until(done: Callable[[], bool]) -> None:
-    from PySide6.QtCore import QEventLoop
+    """Let the window work until then; it sleeps where it has nothing to do, as it would."""
+    from PySide6.QtCore import QEventLoop, Qt, QTimer
     from PySide6.QtWidgets import QApplication
 
+    tick = QTimer(interval=2, timerType=Qt.TimerType.PreciseTimer)
+    tick.start()
     while not done():
-        QApplication.processEvents(QEventLoop.ProcessEventsFlag.AllEvents, 5)
+        QApplication.processEvents(QEventLoop.ProcessEventsFlag.WaitForMoreEvents)
+    tick.stop()
 
 
 def _edits(opened: MainWindow, count: int) -> Row:
@@ -132,14 +138,32 @@ def _edits(opened: MainWindow, count: int) -> Row:
     return _row(title, times, 100)
 
 
-def _frames(opened: MainWindow, seconds: float) -> Row:
-    """Frames of the picture, moved about all the while, beside a solver that has seconds to do."""
+def _frames(opened: MainWindow, seconds: float) -> Iterator[Row]:
+    """Frames of the picture, moved about all the while, beside a solver that has seconds to do.
+
+    The same beside a solver that rests tells what the machine and the clock do by themselves.
+    """
+    slow = _slow(opened.document.project)
+    numbers = count(1)
+
+    def ask() -> None:
+        quilt = replace(slow.quilt, name=f"{next(numbers)}")
+        opened.planner.ask(replace(slow, quilt=quilt))
+
+    opened.centre.yardage.zoom_in()
+    resting = _gaps(opened.centre.yardage, seconds / 2, lambda: None)
+    working = _gaps(opened.centre.yardage, seconds, ask)
+    opened.planner.ask(opened.document.project)
+    _until(lambda: not opened.planner.busy)
+    title = "… between two frames, by the clock"
+    yield Row(f"{title}, the solver at rest: median / p95", spread(resting), seconds=sum(resting))
+    yield _row(f"{title}, while it works: {len(working)}, median / p95", working, 25)
+
+
+def _gaps(canvas: Canvas, seconds: float, each_half_second: Callable[[], None]) -> list[float]:
     from PySide6.QtCore import Qt, QTimer
 
     painted: list[float] = []
-    canvas = opened.centre.yardage
-    canvas.zoom_in()
-    slow = _slow(opened.document.project)
 
     def frame() -> None:
         pan(canvas, len(painted))
@@ -148,18 +172,13 @@ def _frames(opened: MainWindow, seconds: float) -> Row:
     clock = QTimer(interval=FRAME_MS, timerType=Qt.TimerType.PreciseTimer)
     clock.timeout.connect(frame)
     clock.start()
-    end, number = perf_counter() + seconds, 0
+    end = perf_counter() + seconds
     while perf_counter() < end:
-        number += 1
-        opened.planner.ask(replace(slow, quilt=replace(slow.quilt, name=f"{number}")))
+        each_half_second()
         soon = perf_counter() + 0.5
         _until(lambda soon=soon: perf_counter() > soon)  # type: ignore[misc]
     clock.stop()
-    gaps = [after - before for before, after in pairwise(painted)]
-    opened.planner.ask(opened.document.project)
-    _until(lambda: not opened.planner.busy)
-    title = f"… between two frames while the solver works, by the clock: {len(gaps)}, median / p95"
-    return _row(title, gaps, 25)
+    return [after - before for before, after in pairwise(painted)]
 
 
 def _slow(project: Project) -> Project:
@@ -187,15 +206,22 @@ def _many(canvas: Canvas, pieces: int, most: int, count: int) -> Iterator[Row]:
 
     zooms = _timed(canvas, count, zoom)
     yield _row(f"… {pieces} pieces zoomed by a tenth: median / p95", zooms, most)
+    start = process_time()
+    _until(lambda: not canvas.busy)
+    canvas.viewport().repaint()
+    took = process_time() - start
+    yield Row(f"… {pieces} pieces sharp again, in slices", milliseconds(took), seconds=took)
 
 
 def _timed(canvas: Canvas, count: int, act: Callable[[int], None]) -> list[float]:
+    from PySide6.QtWidgets import QApplication
+
     times = []
     canvas.viewport().repaint()
     for number in range(count):
         start = process_time()
         act(number)
-        _until(lambda: True)
+        QApplication.processEvents()
         canvas.viewport().repaint()
         times.append(process_time() - start)
     return times
