@@ -6,22 +6,25 @@ written then. The commands import no Qt.
 
 from __future__ import annotations
 
-import argparse
 import sys
 from collections.abc import Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from app.commands import COMMANDS
-from app.version import version_text
-from core.refusal import Refusal
+if TYPE_CHECKING:
+    import argparse
 
+# What the commands need is imported only for them: the window is seen sooner without it.
+NAMES = ("plan", "lay", "compare", "staircase", "reverse")
 BAD_INPUT = 2
 
 
 def main(argv: Sequence[str]) -> int:
     """Run what the words after the program's name ask for; return the exit status."""
-    if not argv or argv[0] not in (*COMMANDS, "-h", "--help", "--version"):
+    if not argv or argv[0] not in (*NAMES, "-h", "--help", "--version"):
         return _window(argv)
+    from core.refusal import Refusal
+
     arguments = _parser().parse_args(argv)
     try:
         status: int = arguments.run(arguments)
@@ -41,6 +44,11 @@ def complain(sentence: str) -> int:
 
 
 def _parser() -> argparse.ArgumentParser:
+    import argparse
+
+    from app.commands import COMMANDS
+    from app.version import version_text
+
     parser = argparse.ArgumentParser(
         prog="crossgrain",
         description="Plan the finishing of a quilt: what to buy, what to cut, and from where.",

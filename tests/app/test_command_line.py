@@ -9,7 +9,8 @@ from pathlib import Path
 
 import pytest
 
-from app.command_line import BAD_INPUT, complain, main
+from app.command_line import BAD_INPUT, NAMES, complain, main
+from app.commands import COMMANDS
 from app.first_run.needs import needs_of
 from tests.app.commands.bad_input import ASSETS, lay
 
@@ -158,3 +159,7 @@ def test_wrong_words_after_a_command_end_with_status_2(
 def test_a_complaint_goes_to_standard_error(capsys: pytest.CaptureFixture[str]) -> None:
     assert complain("something is wrong") == BAD_INPUT
     assert capsys.readouterr() == ("", "crossgrain: something is wrong\n")
+
+
+def test_the_names_are_those_of_the_commands() -> None:
+    assert set(NAMES) == set(COMMANDS)

@@ -71,7 +71,7 @@ def empty() -> None:
 
 def ours() -> None:
     """The program, opened on the demo."""
-    from app.window.main import run
+    from app.command_line import main
     from app.window.main_window import MainWindow
 
     def watched(window: MainWindow) -> None:
@@ -79,7 +79,7 @@ def ours() -> None:
         FirstPaint(window, lambda: window.plan is not None)
 
     setattr(MainWindow, "restore_shape", watched)  # noqa: B010 - mypy forbids the plain way
-    run([], None)
+    main([])
 
 
 if __name__ == "__main__":
