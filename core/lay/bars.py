@@ -7,125 +7,137 @@ bar limits what a length of cloth can hold (G. Belov, V. Kartak, H. Rohling,
 G. Scheithauer, "One-dimensional relaxations and LP bounds for orthogonal
 packing", Int. Trans. Oper. Res. 16 (2009), doi:10.1111/j.1475-3995.2009.00713.x).
 
-Prices are whole numbers, so the limit is exact.
+With prices in whole numbers the limit is exact.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from typing import NamedTuple
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple, TypeAlias
+
+from core.lay.tariff import Tariff, Worth
 
 # Beyond so many different bar widths a looser limit is taken, that needs no enumeration.
 MOST_WIDTHS = 4000
+# Of more segments than this in one bar, only their length counts.
+MOST_SEGMENTS = 6
 
 
 class Across(NamedTuple):
     """Something `width` wide of which up to `copies` lie in one bar, for `price` each."""
 
     width: int
-    price: int
+    price: Worth
     copies: int
 
 
-class Filler(NamedTuple):
-    """A crosswise segment of any length from `least` to `most`: worth `rate` × length − `off`.
+class Bar(NamedTuple):
+    """What a bar is worth, how many of each item lie in it, and its segments' lengths."""
 
-    Where it leaves no room for another (longer than `alone`) it is worth `more`
-    for each unit of the whole `width` instead of its length. One such is enough
-    in a bar: of two, the dearer may take the other's length until it is a whole
-    run, which counts among the items.
-    """
+    worth: Worth
+    counts: tuple[int, ...]
+    segments: tuple[int, ...]
 
-    rate: int
-    off: int
-    least: int
-    most: int
-    more: int
-    alone: int
+
+class Fill(NamedTuple):
+    """Segments side by side, together `width` and `worth`; each unit more is worth `slope`."""
+
     width: int
+    worth: Worth
+    slope: Worth
+    segments: tuple[int, ...]
 
-    def worth(self, length: int) -> int:
-        if length < self.least:
-            return 0
-        length = min(length, self.most)
-        row = self.width if length > self.alone else length
-        return max(0, self.rate * length + self.more * row - self.off)
+    def within(self, room: int) -> Worth:
+        return self.worth + self.slope * (room - self.width)
 
 
-class Places(NamedTuple):
-    """Segments by the place that they take: so much for each, of which a row has `per_row`.
+# For each total width the best worth, and how many of each item it takes.
+Totals: TypeAlias = dict[int, tuple[Worth, tuple[int, ...]]]
 
-    A segment longer than `alone` takes all places of its row.
+
+def dearest_bar(width: int, items: Sequence[Across], tariff: Tariff, least: int | None) -> Bar:
+    """The dearest bar of this width, or a worth above it.
+
+    Segments are `least` or longer; None where there are none.
     """
-
-    price: int
-    least: int
-    alone: int
-    per_row: int
-
-    def worth(self, length: int) -> int:
-        places = self.per_row if length > self.alone else length // self.least
-        return self.price * min(places, self.per_row)
-
-
-def dearest_bar(
-    width: int, items: Sequence[Across], fillers: Sequence[Filler], places: Sequence[Places] = ()
-) -> int:
-    """The highest price that a bar of this width can fetch, or a figure above it."""
-    useful = _distinct(width, [i for i in items if i.width <= width and i.price > 0])
-    totals = {0: 0}
-    for item in useful:
-        totals = _with(totals, item, width)
-        if len(totals) > MOST_WIDTHS:
-            loose = _loose(width, useful, fillers)
-            return loose + max((p.price * p.per_row for p in places), default=0)
-    return max(
-        price
-        + max((filler.worth(width - taken) for filler in fillers), default=0)
-        + max((place.worth(width - taken) for place in places), default=0)
-        for taken, price in totals.items()
-    )
+    fills = _fills(width, tariff, least)
+    totals = _totals(width, items)
+    if len(totals) > MOST_WIDTHS:
+        return Bar(_loose(width, items, fills), (), ())
+    best = Bar(0, (), ())
+    for taken, (worth, counts) in totals.items():
+        room = width - taken
+        for fill in fills:
+            if fill.width > room:
+                break
+            total = worth + fill.within(room)
+            if total > best.worth:
+                best = Bar(total, counts, _stretched(fill, room))
+    return best
 
 
-def _distinct(width: int, items: Sequence[Across]) -> list[Across]:
-    """Of things equally wide that fill a bar alone, only the dearest."""
-    few = [item for item in items if not _fills(item, width)]
-    many: dict[int, Across] = {}
+def _totals(width: int, items: Sequence[Across]) -> Totals:
+    """The best worth for every total width; too many of them is the caller's to see."""
+    totals: Totals = {0: (0, ())}
     for item in items:
-        if _fills(item, width) and item.price > many.get(item.width, item._replace(price=0)).price:
-            many[item.width] = item
-    return few + list(many.values())
+        if len(totals) > MOST_WIDTHS:
+            break
+        grown = {taken: (worth, (*counts, 0)) for taken, (worth, counts) in totals.items()}
+        if item.width <= width and item.price > 0:
+            for taken, (worth, counts) in totals.items():
+                for count in range(1, 1 + min(item.copies, (width - taken) // item.width)):
+                    total, more = taken + count * item.width, worth + count * item.price
+                    if total not in grown or grown[total][0] < more:
+                        grown[total] = more, (*counts, count)
+        totals = grown
+    return totals
 
 
-def _fills(item: Across, width: int) -> bool:
-    return item.copies >= width // item.width
+def _fills(width: int, tariff: Tariff, least: int | None) -> list[Fill]:
+    """Segments that may fill what is left of a bar, none first, the narrower before the wider."""
+    empty = Fill(0, 0, 0, ())
+    if least is None or least > width:
+        return [empty]
+    starts = [
+        Fill(start, tariff.of_length(start), tariff.slope(start), (start,))
+        for start in tariff.starts(least)
+    ]
+    if width // least > MOST_SEGMENTS:
+        return [empty, _endless(starts, least)]
+    return sorted([empty, *_sets(starts, empty, width)])
 
 
-def _with(totals: dict[int, int], item: Across, width: int) -> dict[int, int]:
-    """The best price for every total width, with up to `copies` of the item added."""
-    grown = dict(totals)
-    if _fills(item, width):
-        for taken in sorted(totals):
-            price = totals[taken] + item.price
-            while (taken := taken + item.width) <= width and grown.get(taken, -1) < price:
-                grown[taken] = price
-                price += item.price
-        return grown
-    for taken, price in totals.items():
-        for _ in range(min(item.copies, (width - taken) // item.width)):
-            taken += item.width
-            price += item.price
-            if grown.get(taken, -1) < price:
-                grown[taken] = price
-    return grown
+def _sets(starts: Sequence[Fill], so_far: Fill, width: int) -> Iterator[Fill]:
+    """Every set of starts that has room, none narrower before a wider one."""
+    for place, one in enumerate(starts):
+        if so_far.width + one.width > width:
+            break
+        fill = Fill(
+            so_far.width + one.width,
+            so_far.worth + one.worth,
+            max(so_far.slope, one.slope),
+            (*so_far.segments, *one.segments),
+        )
+        yield fill
+        yield from _sets(starts[place:], fill, width)
 
 
-def _loose(width: int, items: Sequence[Across], fillers: Sequence[Filler]) -> int:
-    """A bar filled with fractions of the dearest thing for its width."""
+def _endless(starts: Sequence[Fill], least: int) -> Fill:
+    """Segments without end, worth as much a unit as the dearest: above any real ones."""
+    dearest = max(starts, key=lambda start: start.worth / start.width)
+    rise = max(-(-dearest.worth // dearest.width), *(start.slope for start in starts))
+    return Fill(least, rise * least, rise, (least,))
+
+
+def _stretched(fill: Fill, room: int) -> tuple[int, ...]:
+    """The lengths of the segments with what is left given to the shortest."""
+    if not fill.segments:
+        return ()
+    first, *others = fill.segments
+    return (first + room - fill.width, *others)
+
+
+def _loose(width: int, items: Sequence[Across], fills: Sequence[Fill]) -> Worth:
+    """A bar filled with fractions of the dearest thing for its width, and segments on top."""
     best = max((-(-width * item.price // item.width) for item in items), default=0)
-    return max(best, *(width * _per_unit(filler) for filler in fillers), 0)
-
-
-def _per_unit(filler: Filler) -> int:
-    """No unit of a segment's length is worth more."""
-    return filler.rate + -(-filler.more * filler.width // max(1, filler.alone))
+    return best + max(fill.within(width) for fill in fills)

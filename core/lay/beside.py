@@ -21,8 +21,9 @@ from typing import NamedTuple
 
 from core.lay.dual import best_prices
 from core.lay.needs import Hold, Needs, Shape, across_view, turned_view, ways_that_fit
-from core.lay.prices import Prices, least_at, price_lists
+from core.lay.prices import least_at, price_lists
 from core.lay.sums import least_sum, settled
+from core.lay.tariff import Tariff
 from core.lay.ticks import Task
 
 
@@ -59,7 +60,7 @@ def _too_small(needs: Needs, width: int, along: int, rounds: int) -> bool:
     return False
 
 
-def _prices(needs: Needs, width: int, along: int, rounds: int) -> Iterator[Prices]:
+def _prices(needs: Needs, width: int, along: int, rounds: int) -> Iterator[Tariff]:
     if rounds:
         yield best_prices(needs, width, along, rounds)
     else:

@@ -10,7 +10,6 @@ from collections import Counter
 from collections.abc import Iterator
 from typing import NamedTuple
 
-from core.lay.shares import divided, fewest_places
 from core.lay.ticks import Task
 
 Shape = tuple[int, int]  # across, along
@@ -38,30 +37,27 @@ class Rectangles(NamedTuple):
 class Lengths(NamedTuple):
     """Equal runs as the bounds see them.
 
-    Each of `copies` needs Σ (segment − loss) ≥ `demand` and, since it has no
-    fewer joins than its longest segments allow, Σ segment ≥ `total`. Counting a
-    segment longer than `alone` as a whole row, beside which no other segment
-    has room, Σ ≥ `rows`. Of `per_row` places in a row, such a segment takes all
-    and any other at least one: together at least `places`. `shortest` is the
-    length of the shortest segment of any run. None has use for more than `segments`.
+    Each of `copies` needs Σ (segment − loss) ≥ `demand`, with segments of `least` or
+    more, or one alone that is `needs` long. Across, none is longer than `widest`,
+    along, than `longest`; none has use for more than so many `segments`.
     """
 
     strip: int
     demand: int
     loss: int
-    total: int
-    rows: int
-    places: int
-    per_row: int
-    shortest: int
-    alone: int
-    widest: int
     needs: int
     least: int
+    widest: int
+    longest: int
     segments: int
     crosswise: bool
     lengthwise: bool
     copies: int
+
+    @property
+    def shortest(self) -> int:
+        """The shortest segment that it may have."""
+        return min(self.least, self.needs)
 
 
 class Needs(NamedTuple):
@@ -94,8 +90,8 @@ class Needs(NamedTuple):
         for things in self.rectangles:
             yield list(things.shapes)
         for run in self.lengths:
-            across = [(run.least, run.strip)] if run.crosswise else []
-            yield across + ([(run.strip, run.least)] if run.lengthwise else [])
+            across = [(run.shortest, run.strip)] if run.crosswise else []
+            yield across + ([(run.strip, run.shortest)] if run.lengthwise else [])
 
     def sums_along(self, most: int) -> Iterator[tuple[int, int]]:
         """Lengths along, each with how often it may occur in one line along the cloth."""
@@ -119,9 +115,8 @@ def across_view(task: Task, room: int) -> Needs:
 
 
 def turned_view(task: Task, room: int) -> Needs:
-    """The same with across and along exchanged; there rows and places are not counted."""
+    """The same with across and along exchanged."""
     needs = across_view(task, room)
-    longest = max([room, *(board.along for board in task.boards)])
     return Needs(
         tuple(
             Rectangles(tuple((along, across) for across, along in things.shapes), things.copies)
@@ -129,11 +124,10 @@ def turned_view(task: Task, room: int) -> Needs:
         ),
         tuple(
             run._replace(
+                widest=run.longest,
+                longest=run.widest,
                 crosswise=run.lengthwise,
                 lengthwise=run.crosswise,
-                rows=run.total,
-                places=0,
-                alone=longest,
             )
             for run in needs.lengths
         ),
@@ -155,30 +149,15 @@ def ways_that_fit(task: Task, shapes: tuple[Shape, ...], room: int) -> tuple[Sha
 def _lengths(task: Task, room: int) -> Iterator[Lengths]:
     widest = max([task.width, *(board.across for board in task.boards)])
     longest = max([room, *(board.along for board in task.boards)])
-    alone = task.alone(widest)
-    per_row = widest // max(1, widest - alone)
     for strip in task.strips:
-        segment = max(widest * strip.crosswise, longest * strip.lengthwise)
-        gain = max(1, segment - strip.loss)
-        segments = max(1, -(-strip.demand // gain))
-        total = max(strip.needs, strip.demand + segments * strip.loss)
-        rows, places = total, 0
-        if not strip.lengthwise:
-            rows = max(total, divided(strip, widest, alone).length)
-            places = fewest_places(strip, widest, alone, per_row)
         yield Lengths(
             strip=strip.strip,
             demand=max(0, strip.demand),
             loss=strip.loss,
-            total=total,
-            rows=rows,
-            places=places,
-            per_row=per_row,
-            shortest=widest - alone,
-            alone=widest if strip.lengthwise else alone,
-            widest=widest,
             needs=strip.needs,
-            least=strip.least,
+            least=strip.joined,
+            widest=widest,
+            longest=longest,
             segments=max(1, -(-strip.demand // (strip.joined - strip.loss))),
             crosswise=strip.crosswise,
             lengthwise=strip.lengthwise,

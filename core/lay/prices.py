@@ -3,47 +3,25 @@
 Area is the price list "as wide as it is". The others are dual-feasible
 functions, which see that two wide pieces do not lie side by side: S. P. Fekete
 and J. Schepers, "New classes of fast lower bounds for bin packing problems",
-Math. Program. 91 (2001), doi:10.1007/s101070100243. A run is priced either by
-what its segments add (length − loss) or by their whole length.
+Math. Program. 91 (2001), doi:10.1007/s101070100243. A run counts at the division
+that is worth the least (`core.lay.division`).
 """
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
-from core.lay.bars import Across, Filler, Places, dearest_bar
-from core.lay.needs import Lengths, Needs, Rectangles, Shape
+from core.lay.bars import Across, Bar, dearest_bar
+from core.lay.division import least_division
+from core.lay.needs import Needs, Rectangles, Shape
+from core.lay.tariff import Step, Tariff, Worth
 
 # Fekete and Schepers' u(k) for these k.
 DIVISORS = range(1, 7)
 # Only so many widths are tried as thresholds: prices beyond seldom add anything.
 MOST_EDGES = 12
-
-
-class Rate(NamedTuple):
-    """What a unit of a run's area is worth: by length, by what segments add, by rows.
-
-    By rows, a segment that has its row for itself counts as the whole row. Last,
-    what a segment is worth by the places that it takes in its row.
-    """
-
-    whole: int = 0
-    net: int = 0
-    rows: int = 0
-    places: int = 0
-
-    @property
-    def by_length(self) -> int:
-        return self.whole + self.net + self.rows
-
-
-class Prices(NamedTuple):
-    """What a width is worth in a bar, and the rate of each run."""
-
-    of_width: Callable[[int], int]
-    of_run: Callable[[Lengths], Rate]
 
 
 def least_by_prices(needs: Needs, width: int, known: int) -> Fraction:
@@ -54,123 +32,97 @@ def least_by_prices(needs: Needs, width: int, known: int) -> Fraction:
     )
 
 
-def too_much(needs: Needs, width: int, along: int) -> bool:
-    """Whether plain prices show that a sheet width × along, with the boards, is too small."""
-    return any(least_at(needs, prices, width, along) > along for prices in _plain_lists(needs))
+def least_at(needs: Needs, tariff: Tariff, width: int, along: int) -> Fraction:
+    """The length that the needs take at these prices, with no single thing above `along`.
 
-
-def least_at(needs: Needs, prices: Prices, width: int, along: int) -> Fraction:
-    """The length that the needs take by these prices, with no single thing above `along`."""
-    worth = sum(_worth(things, prices) * things.copies for things in needs.rectangles)
-    worth += sum(_run_worth(run, prices) * run.copies for run in needs.lengths)
-    for across, length, longest in needs.boards:
+    The prices must be whole numbers.
+    """
+    worth = sum(_worth(things, tariff) * things.copies for things in needs.rectangles)
+    worth += sum(least_division(run, tariff).worth * run.copies for run in needs.lengths)
+    for hold in needs.boards:
         if worth <= 0:
             return Fraction(0)
-        worth -= length * _dearest(needs, prices, across, longest)
+        worth -= hold.along * dearest(needs, tariff, hold.across, hold.longest).worth
     if worth <= 0:
         return Fraction(0)
-    dearest = _dearest(needs, prices, width, along)
-    return Fraction(worth, dearest) if dearest else Fraction(along + 1)
+    most = dearest(needs, tariff, width, along).worth
+    return Fraction(int(worth), int(most)) if most else Fraction(along + 1)
 
 
-def _worth(things: Rectangles, prices: Prices) -> int:
-    return min(prices.of_width(across) * along for across, along in things.shapes)
-
-
-def _run_worth(run: Lengths, prices: Prices) -> int:
-    rate = _unit(run, prices)
-    by_length = rate.whole * run.total + rate.net * run.demand + rate.rows * run.rows
-    return by_length + rate.places * run.places
-
-
-def _unit(run: Lengths, prices: Prices) -> Rate:
-    """What a unit of the run's length is worth, whichever way it lies."""
-    rate = Rate(*(each * run.strip for each in prices.of_run(run)))
-    if not run.lengthwise:
-        return rate
-    price = prices.of_width(run.strip)
-    if not run.crosswise:
-        return Rate(whole=price)
-    return Rate(*(min(each, price) for each in rate[:3]))
-
-
-def _dearest(needs: Needs, prices: Prices, width: int, along: int) -> int:
-    """The dearest bar of a sheet this wide and this long."""
+def dearest(needs: Needs, tariff: Tariff, width: int, along: int) -> Bar:
+    """The dearest bar so wide, with things up to `along` long; items as in `items_in`."""
     items = [
-        Across(across, prices.of_width(across), things.copies)
-        for things in needs.rectangles
-        for across, length in things.shapes
-        if length <= along
+        Across(across, tariff.of_width(across), n) for across, n in items_in(needs, width, along)
     ]
-    fillers: list[Filler] = []
-    places: list[Places] = []
-    # Where a run may end within a bar, so may another that is too short to begin alone.
-    ends = any(run.needs < width for run in needs.lengths if run.crosswise)
+    return dearest_bar(width, items, tariff, shortest_in(needs, along))
+
+
+def items_in(needs: Needs, width: int, along: int) -> list[tuple[int, int]]:
+    """The widths of single things and lengthwise strips in a bar, and how many it can have."""
+    items: Counter[int] = Counter()
+    for things in needs.rectangles:
+        for across, length in things.shapes:
+            if across <= width and length <= along:
+                items[across] += things.copies
     for run in needs.lengths:
-        items += _as_items(run, prices, width, along)
-        rate = prices.of_run(run)
-        if run.crosswise and run.strip <= along:
-            fillers.append(_filler(run, rate, 0 if ends else run.least))
-            if not run.lengthwise:
-                places.append(_places(run, rate))
-    return dearest_bar(width, items, fillers, places)
+        if run.lengthwise and run.strip <= width and run.shortest <= along:
+            items[run.strip] += width // run.strip
+    return [(across, min(copies, width // across)) for across, copies in items.items() if copies]
 
 
-def _filler(run: Lengths, rate: Rate, least: int) -> Filler:
-    by_length, off = rate.whole + rate.net, rate.net * run.loss
-    return Filler(by_length, off, least, run.needs, rate.rows, run.alone, run.widest)
+def shortest_in(needs: Needs, along: int) -> int | None:
+    """The shortest segment that may lie across a bar; None if none does."""
+    runs = (run for run in needs.lengths if run.crosswise and run.strip <= along)
+    return min((run.shortest for run in runs), default=None)
 
 
-def _places(run: Lengths, rate: Rate) -> Places:
-    return Places(rate.places, run.shortest, run.alone, run.per_row)
+def alone(needs: Needs, width: int) -> int:
+    """A segment longer than this has its bar for itself."""
+    widest = max([width, *(hold.across for hold in needs.boards)])
+    shortest = min((run.shortest for run in needs.lengths if run.crosswise), default=widest)
+    return max(0, widest - shortest)
 
 
-def _as_items(run: Lengths, prices: Prices, width: int, along: int) -> Iterator[Across]:
-    """A whole run in one row, and segments that lie along the sheet."""
-    rate = prices.of_run(run)
-    if run.crosswise and run.needs <= width and run.strip <= along:
-        price = _filler(run, rate, 0).worth(run.needs) + _places(run, rate).worth(run.needs)
-        yield Across(run.needs, price, min(run.copies, width // run.needs))
-    if run.lengthwise and along >= run.least:
-        longest = min(along, run.needs)
-        unit = _unit(run, prices)
-        worth = (unit.whole + unit.rows) * longest + unit.net * (longest - run.loss)
-        yield Across(run.strip, -(-worth // longest), width // run.strip)
+def _worth(things: Rectangles, tariff: Tariff) -> Worth:
+    return min(tariff.of_width(across) * along for across, along in things.shapes)
 
 
-def price_lists(needs: Needs, width: int) -> Iterator[Prices]:
+def price_lists(needs: Needs, width: int) -> Iterator[Tariff]:
     """Price lists worth trying."""
     shapes: list[Shape] = [shape for things in needs.rectangles for shape in things.shapes]
-    rates = _rates(needs)
-    yield from _plain_lists(needs)
+    lists = list(_for_lengths(needs, width))
+    yield from (tariff._replace(of_width=_plain) for tariff in lists)
     edges = {across for across, _ in shapes if across <= width}
     edges |= {run.strip for run in needs.lengths if run.lengthwise}
     for edge in sorted(edges)[-MOST_EDGES:]:
-        yield Prices(_counted(edge), _same(Rate()))
+        yield Tariff(_counted(edge))
         if 2 * edge <= width:
-            for rate in rates:
-                yield Prices(_threshold(width, edge), _same(rate))
+            yield from (tariff._replace(of_width=_threshold(width, edge)) for tariff in lists)
     for k in DIVISORS:
-        for rate in rates:
-            yield Prices(_divided(width, k), _same(Rate(*(k * each for each in rate))))
+        yield from (_times(tariff, k)._replace(of_width=_divided(width, k)) for tariff in lists)
     if shapes and needs.lengths:
-        for rate in rates:
-            yield Prices(_nothing, _same(rate))
+        yield from lists
 
 
-def _plain_lists(needs: Needs) -> Iterator[Prices]:
-    for rate in _rates(needs):
-        yield Prices(_plain, _same(rate))
+def _for_lengths(needs: Needs, width: int) -> Iterator[Tariff]:
+    """The ways to price segments: by length, by the row, by the place that they take in it."""
+    if not any(run.crosswise for run in needs.lengths):
+        yield Tariff(_nothing)
+        return
+    most = alone(needs, width)
+    shortest = max(1, min(run.shortest for run in needs.lengths if run.crosswise))
+    per_row = max(1, (most + shortest) // shortest)
+    yield Tariff(_nothing, rate=1)
+    yield Tariff(_nothing, shared=1, alone=most, steps=(Step(most, shortest),))
+    places = [
+        Step(place * shortest - 1, 1) for place in range(1, per_row) if place * shortest <= most
+    ]
+    yield Tariff(_nothing, alone=most, steps=(*places, Step(most, per_row - len(places))))
 
 
-def _rates(needs: Needs) -> tuple[Rate, ...]:
-    """The ways to rate runs, one at a time."""
-    ways = (Rate(net=1), Rate(whole=1), Rate(rows=1), Rate(places=1))
-    return ways if needs.lengths else (Rate(net=1),)
-
-
-def _same(rate: Rate) -> Callable[[Lengths], Rate]:
-    return lambda run: rate
+def _times(tariff: Tariff, k: int) -> Tariff:
+    steps = tuple(Step(step.above, k * step.price) for step in tariff.steps)
+    return tariff._replace(rate=k * tariff.rate, shared=k * tariff.shared, steps=steps)
 
 
 def _plain(width: int) -> int:

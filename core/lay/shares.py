@@ -36,23 +36,6 @@ def divided(strip: Strip, width: int, alone: int) -> Division:
     return best
 
 
-def fewest_places(strip: Strip, width: int, alone: int, per_row: int) -> int:
-    """The fewest places that a run takes, of which a row has `per_row`.
-
-    A segment longer than `alone` takes all of its row, any other at least one.
-    """
-    if strip.needs <= alone:
-        return 1
-    rows = max(1, -(-strip.demand // max(1, width - strip.loss)))
-    best = rows * per_row
-    if alone <= strip.loss or alone < strip.joined:
-        return best
-    for whole in range(rows):
-        rest = strip.demand - whole * (width - strip.loss)
-        best = min(best, whole * per_row - (-rest // (alone - strip.loss)))
-    return best
-
-
 class Range(NamedTuple):
     """How short and how long the next shared segment may be."""
 

@@ -16,16 +16,35 @@ Order = tuple[int, ...]
 Way = tuple[Order, Rules]
 # The share of tries that change the best so far.
 NEAR = 0.5
-# The orders (see `_orders`) and rules that together serve the published sets best.
+# The orders (see `_orders`), fits, splits and blocks that together serve the published sets
+# best on a bolt as long as all could need, chosen one after the other; then some on a short one.
+ON_PLENTY = (
+    (1, 3, 7, 0),
+    (4, 1, 7, 0),
+    (1, 4, 0, 0),
+    (0, 2, 2, 0),
+    (1, 1, 6, 0),
+    (3, 1, 7, 0),
+    (1, 3, 6, 0),
+    (1, 1, 1, 0),
+    (5, 5, 6, 3),
+    (3, 0, 1, 0),
+    (3, 5, 6, 0),
+    (3, 0, 7, 0),
+    (0, 0, 6, 3),
+    (2, 4, 4, 3),
+    (1, 2, 7, 3),
+    (0, 0, 1, 0),
+    (4, 2, 1, 0),
+)
 PIECES_FIRST = (
     (1, Rules(3, 2)),
     (3, Rules(1, 5)),
+    *(
+        (order, Rules(fit, split, block, bolt_last=False, plenty=True))
+        for order, fit, split, block in ON_PLENTY
+    ),
     (1, Rules(4, 1, 1, bolt_last=False)),
-    (0, Rules(0, 6, 3, bolt_last=False, plenty=True)),
-    (0, Rules(0, 7, 3, bolt_last=False, plenty=True)),
-    (3, Rules(0, 7, 3, bolt_last=False, plenty=True)),
-    (5, Rules(0, 7, 3, bolt_last=False, plenty=True)),
-    (3, Rules(0, 5, 3, bolt_last=False, plenty=True)),
     (1, Rules(0, 0)),
     (3, Rules(0, 1, bolt_last=False)),
     (2, Rules(4, 3, bolt_last=False)),

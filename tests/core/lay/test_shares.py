@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from core.lay.shares import divided, fewest_places, next_shared
+from core.lay.shares import divided, next_shared
 from core.lay.ticks import Strip
 
 WIDTH = 12
@@ -25,16 +25,14 @@ def test_no_segments_take_less_than_the_division(
 ) -> None:
     run = strip(needs, loss, shortest)
     least = min(run.least, other)
-    alone, per_row = WIDTH - least, WIDTH // least
+    alone = WIDTH - least
     length = divided(run, WIDTH, alone).length
-    places = fewest_places(run, WIDTH, alone, per_row)
     for count in range(1, 7):
         for segments in combinations_with_replacement(range(run.least, WIDTH + 1), count):
             joined = count == 1 or min(segments) >= run.joined
             if joined and sum(segments) - count * loss >= run.demand:
                 rows = sum(WIDTH if one > alone else one for one in segments)
                 assert length <= rows
-                assert places <= sum(per_row if one > alone else 1 for one in segments)
 
 
 def test_a_border_shares_rows_where_that_saves_cloth() -> None:
