@@ -38,6 +38,10 @@ OPTIONAL = {
     "panels", "frame", "narrowest_panel", "accent_width", "roll_width",
     "roll_sale_unit", "packages", "shape", "shorter", "split_above", "gap", "hem",
     "start_side", "least_to_corner", "start_at",
+    "cloths_seam", "turn_in", "stitching", "step", "overlap", "off_middle", "tolerance",
+    "most_short_strips",
+    "scallops_left", "scallops_bottom", "scallops_right", "scallops_top",
+    "depth_left", "depth_bottom", "depth_right", "depth_top",
 }  # fmt: skip
 NULLABLE = {
     "price_per_yard", "price_per_metre", "repeat", "shrinkage", "corner_fabric", "backing",
@@ -47,6 +51,9 @@ NULLABLE = {
     "tails", "tuck", "accent", "scrappy", "label", "accent_fabric", "package", "ease",
     "overage_top", "overage_right", "overage_bottom", "overage_left",
     "start_side", "least_to_corner", "start_at",
+    "cloths_seam", "turn_in", "stitching", "step", "off_middle", "hem", "tolerance",
+    "scallops_left", "scallops_bottom", "scallops_right", "scallops_top",
+    "depth_left", "depth_bottom", "depth_right", "depth_top",
 }  # fmt: skip
 
 
@@ -110,6 +117,8 @@ def planned(spoilt: Spoilt) -> Plan | Refusal:
 
 def must_be_named(spoilt: Spoilt) -> bool:
     """Whether what was done cannot be let pass, nor be missed before another fault is seen."""
+    if spoilt.path == "sleeve.seam" and spoilt.new is None:
+        return False  # a sleeve's seam may be left out, a border's may not
     match spoilt.how:
         case "added":
             return True
