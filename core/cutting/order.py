@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from fractions import Fraction
 
 from core.cloth_lay import cloth_problem
 from core.cutting.cuts import TableCut, single_cuts
 from core.drawing.cloth import sheet_title
 from core.finish.demand import Demand, for_copies
-from core.lay.lay import Placement, Rect, Sheet
+from core.lay.lay import THE_BOLT, Placement, Rect, Sheet
 from core.lay.problem import LayProblem
-from core.lengths import Inches
+from core.lengths import Inches, Units
 from core.plan import FabricPlan, Part, Plan
 from core.steps import CutStep
 
@@ -26,18 +27,23 @@ class Marked:
 
 @dataclass(frozen=True, slots=True)
 class TableSheet:
-    """A sheet of cloth with its size and what it is called."""
+    """A sheet of cloth with its size and what it is called.
+
+    `raw` is what is still to come off its end to straighten it; `rect` is without it.
+    """
 
     sheet: Sheet
     rect: Rect
     title: str
+    raw: Inches = Fraction(0)
 
 
 @dataclass(frozen=True, slots=True)
 class Order:
     """What is cut from one cloth, from which sheets, in which steps.
 
-    `problem` is all that the plan asks of the cloth, `parts` its letters. `pieces`
+    `problem` is all that the plan asks of the cloth, `parts` its letters. `sheets` is
+    all the cloth that there is, also what nothing is cut from. `pieces`
     are cut by these steps, `had` were cut well before them. `bought` is to be bought
     for it, as `sale` says; `because` tells why it took an older order's place.
     """
@@ -73,6 +79,20 @@ def planned_orders(plan: Plan) -> tuple[Order, ...]:
     return tuple(_order(plan, fabric, demands) for fabric in plan.fabrics if fabric.lay.placements)
 
 
+def _sheets(fabric_plan: FabricPlan, units: Units) -> Iterator[TableSheet]:
+    """All pieces on hand, and what is bought."""
+    fabric, zero = fabric_plan.fabric, Fraction(0)
+    for place, piece in enumerate(fabric.on_hand):
+        for copy in range(1, piece.count + 1):
+            sheet = Sheet(f"on_hand[{place}]", copy)
+            title = sheet_title(fabric, sheet, piece.along, units)
+            yield TableSheet(sheet, Rect(zero, zero, piece.across, piece.along), title)
+    bolt = dict(fabric_plan.lay.sheets).get(THE_BOLT)
+    if bolt is not None:
+        raw = sum((step.measure for step in fabric_plan.steps if step.straightening), zero)
+        yield TableSheet(THE_BOLT, bolt, sheet_title(fabric, THE_BOLT, bolt.along, units), raw)
+
+
 def demands_of(plan: Plan) -> tuple[Demand, ...]:
     """All that the plan asks of its cloths, in the order of its parts."""
     return for_copies(_single(plan), plan.project.quilt.cut_together)
@@ -91,10 +111,7 @@ def _order(plan: Plan, fabric_plan: FabricPlan, demands: tuple[Demand, ...]) -> 
     return Order(
         problem=cloth_problem(fabric, demands),
         parts=tuple(part for part in plan.parts if part.fabric == fabric.name),
-        sheets=tuple(
-            TableSheet(sheet, rect, sheet_title(fabric, sheet, rect.along, units))
-            for sheet, rect in lay.sheets
-        ),
+        sheets=tuple(_sheets(fabric_plan, units)),
         pieces=tuple(Marked(plan.label(placed), placed) for placed in lay.placements),
         steps=fabric_plan.steps,
         bought=lay.bought_along,

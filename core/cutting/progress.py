@@ -65,10 +65,9 @@ class _Table:
 
     def __init__(self, order: Order) -> None:
         self._marked = {mark.label: mark for mark in order.pieces}
-        raw = {step.sheet: step.measure for step in order.steps if step.straightening}
         taken = {(mark.placed.sheet, mark.placed.rect) for mark in order.pieces}
         self.hand = [
-            Bit(CLOTH, one.sheet, one.rect, raw.get(one.sheet, Fraction(0)))
+            Bit(CLOTH, one.sheet, one.rect, one.raw)
             for one in order.sheets
             if (one.sheet, one.rect) not in taken
         ]

@@ -200,7 +200,7 @@ class _Rest:
                 motifs=self.problem.motifs,
             ),
             parts=self._order.parts,
-            sheets=tuple(self._sheets(lay, units)) if lay else (),
+            sheets=tuple(self._sheets(lay, units)),
             pieces=pieces,
             steps=steps,
             bought=bought,
@@ -208,15 +208,18 @@ class _Rest:
             had=self._table.pieces,
         )
 
-    def _sheets(self, lay: ClothLay, units: Units) -> Iterator[TableSheet]:
+    def _sheets(self, lay: ClothLay | None, units: Units) -> Iterator[TableSheet]:
+        """All that is left, whether the lay uses it or not, and what is bought."""
         name = self._order.name
-        titles = {
-            Sheet(f"on_hand[{place}]"): f"{name}, {_called(bit)} "
-            f"{show_size(bit.rect.across, bit.rect.along, units)}"
-            for place, bit in enumerate(self._table.hand)
-        }
-        for sheet, rect in lay.sheets:
-            yield TableSheet(sheet, rect, titles.get(sheet, f"{name}, newly bought"))
+        for place, bit in enumerate(self._table.hand):
+            rect = Rect(ZERO, ZERO, bit.rect.across, bit.rect.along)
+            title = f"{name}, {_called(bit)} {show_size(rect.across, rect.along, units)}"
+            yield TableSheet(Sheet(f"on_hand[{place}]"), rect, title, bit.raw)
+        bought = dict(lay.sheets).get(THE_BOLT) if lay else None
+        if lay and bought is not None:
+            straight = any(cut.sheet == THE_BOLT for cut in lay.cuts)
+            raw = self._order.problem.cloths[0].straightening if straight else ZERO
+            yield TableSheet(THE_BOLT, bought, f"{name}, newly bought", raw)
 
     def _marked(self, placements: Sequence[Placement]) -> Iterator[Marked]:
         """The new pieces under the plan's names and numbers; new segments take free numbers."""

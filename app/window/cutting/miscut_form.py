@@ -21,9 +21,11 @@ from app.window.field import with_unit
 from app.window.line_edit import LineEdit
 from core.cutting.cutting import ClothCutting
 from core.cutting.miscut import Miscut, OtherSize, Spoilt, WrongWidth, may_be_wrong
-from core.cutting.order import Marked
+from core.cutting.order import Marked, Order
 from core.cutting.progress import Bit, OnTable, on_table
+from core.lay.lay import THE_BOLT
 from core.lengths import Inches, LengthError, Units, exact_text, parse, show_size, typeset
+from core.steps import CLOTH
 
 TITLE = "What happened?"
 AGAIN = (
@@ -93,7 +95,7 @@ class MiscutForm(QWidget):
         """Ask about what lies on the table now; what was just cut is likeliest to be wrong."""
         order, done = cloth.order, cloth.cuts_done
         self._table = on_table(order, done)
-        self._fill(self.bits, (self._bit(bit) for bit in self._table.hand))
+        self._fill(self.bits, (self._bit(order, bit) for bit in self._table.hand))
         if (cut := cloth.next_cut) is not None:
             names = [(bit.sheet, bit.name) for bit in self._table.hand]
             self.bits.setCurrentIndex(names.index((cut.step.sheet, cut.step.source)))
@@ -122,7 +124,11 @@ class MiscutForm(QWidget):
         box.clear()
         box.addItems([typeset(text) for text in texts])
 
-    def _bit(self, bit: Bit) -> str:
+    def _bit(self, order: Order, bit: Bit) -> str:
+        """A whole sheet by its title, which has its size where it is no bolt."""
+        title = next((one.title for one in order.sheets if one.sheet == bit.sheet), "")
+        if bit.name == CLOTH and bit.sheet != THE_BOLT:
+            return title
         return f"{bit.name}, said to be {show_size(bit.rect.across, bit.rect.along, self._units)}"
 
     def _piece(self, mark: Marked) -> str:

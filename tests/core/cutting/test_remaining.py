@@ -27,7 +27,7 @@ from core.cutting.order import Marked, Order, planned_orders
 from core.cutting.progress import OnTable, on_table
 from core.cutting.remaining import LaidAgain
 from core.cutting.words import to_buy
-from core.fabric import Grain
+from core.fabric import Grain, OnHand
 from core.lay.lay import THE_BOLT, Direction
 from core.lengths import Units
 from core.plan import Plan, make_plan
@@ -67,11 +67,7 @@ def size_of(mark: Marked) -> Size:
 
 def cut_by_a_stranger(order: Order) -> dict[str, Size]:
     """What the stranger gets who follows an order's steps, with what is cut already."""
-    raw = {step.sheet: step.measure for step in order.steps if step.straightening}
-    cloths = {
-        one.sheet: (one.rect.across, one.rect.along + raw.get(one.sheet, F(0)))
-        for one in order.sheets
-    }
+    cloths = {one.sheet: (one.rect.across, one.rect.along + one.raw) for one in order.sheets}
     whole = {(one.sheet, one.rect) for one in order.sheets}
     uncut = {m.label: size_of(m) for m in order.pieces if (m.placed.sheet, m.placed.rect) in whole}
     had = {mark.label: size_of(mark) for mark in order.had}
@@ -188,11 +184,10 @@ def assert_conserved(order: Order, before: OnTable, after: OnTable, miscut: Misc
 
 
 def assert_lies_on(again: Order, table: OnTable) -> None:
-    """The new order cuts the cloth that is there, each piece of it once, and what is bought."""
-    there = [(bit.rect.across, bit.rect.along) for bit in table.hand]
-    for one in again.sheets:
-        if one.sheet != THE_BOLT:
-            there.remove((one.rect.across, one.rect.along))
+    """The new order has the cloth that is there, each piece of it once, and what is bought."""
+    there = [(bit.rect.across, bit.rect.along, bit.raw) for bit in table.hand]
+    left = [one for one in again.sheets if one.sheet != THE_BOLT]
+    assert [(one.rect.across, one.rect.along, one.raw) for one in left] == there
     assert (again.bought > 0) == any(one.sheet == THE_BOLT for one in again.sheets)
 
 
@@ -221,6 +216,28 @@ def test_a_spoilt_piece_is_cut_again_and_more_is_bought_for_it() -> None:
 
 def test_what_must_be_bought_is_told_where_no_more_was_to_be_bought() -> None:
     assert spoil_a_panel(buy_more=False).bought == spoil_a_panel(buy_more=True).bought > 0
+
+
+def test_cloth_on_hand_that_the_plan_did_not_need_is_used_before_more_is_bought() -> None:
+    project = demo("harbour-lights")
+    stripe = replace(project.fabrics[2], on_hand=(OnHand(F(10), F(10), 2),))
+    fabrics = (*project.fabrics[:2], stripe)
+    [order] = planned_orders(make_plan(Project(project.quilt, fabrics, label=project.label)))
+    assert len(order.sheets) == 2
+    assert len({step.sheet for step in order.steps}) == 1, "one is enough for a label"
+    again = laid_again(order, len(order.cuts), Spoilt(order.pieces[0].label))
+    assert again.bought == 0
+    assert [mark.label for mark in again.pieces] == [order.pieces[0].label]
+
+
+def test_what_one_miscut_leaves_unused_is_there_for_the_next() -> None:
+    order = first_order()
+    done = len(order.cuts)
+    again = laid_again(order, done, Spoilt("B1"))
+    table = on_table(order, done)
+    spoilt = next(prod(size_of(mark)) for mark in order.pieces if mark.label == "B1")
+    assert again.bought == 0
+    assert area(on_table(again, 0)) == area(replace(table, waste=())) - spoilt
 
 
 def test_a_narrower_bolt_is_narrower_all_along() -> None:
