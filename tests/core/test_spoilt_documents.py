@@ -53,7 +53,7 @@ NULLABLE = {
     "start_side", "least_to_corner", "start_at",
     "cloths_seam", "turn_in", "stitching", "step", "off_middle", "hem", "tolerance",
     "scallops_left", "scallops_bottom", "scallops_right", "scallops_top",
-    "depth_left", "depth_bottom", "depth_right", "depth_top",
+    "depth_left", "depth_bottom", "depth_right", "depth_top", "colour", "photo",
 }  # fmt: skip
 
 
