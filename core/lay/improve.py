@@ -141,7 +141,13 @@ class _Search:
     @property
     def finished(self) -> bool:
         """Whether nothing is left to gain, or what is left is not worth the time."""
-        return self.complete and self.proved and self.fruitless >= PATIENCE
+        return self.complete and self.proved and self.fruitless >= self._patience
+
+    @property
+    def _patience(self) -> int:
+        """How many tries in vain are the last; more where a join might still be saved."""
+        more = self.best_score is not None and self.best_score[2] > self.fewest_joins
+        return PATIENCE * (1 + 2 * more)
 
     @property
     def proved(self) -> bool:

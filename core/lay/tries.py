@@ -14,6 +14,7 @@ from core.lay.ticks import Task
 
 Order = tuple[int, ...]
 Way = tuple[Order, Rules]
+Key = Callable[[int], int | tuple[int, int]]
 # The share of tries that change the best so far.
 NEAR = 0.5
 # The orders (see `_orders`), fits, splits and blocks that together serve the published sets
@@ -66,6 +67,7 @@ def tries(task: Task, rng: Random, best: Callable[[], Way | None]) -> Iterator[W
         Rules(widest=False),
         Rules(shares=True),
         Rules(thrifty=False, hand_first=False),
+        Rules(split=0, fit=3, bolt_last=False, hand_first=False),
         Rules(split=0, fit=2),
         Rules(split=2, fit=1, block=1),
         Rules(bolt_last=False),
@@ -115,7 +117,10 @@ def _shuffled(order: Order, rng: Random) -> Order:
 
 
 def _orders(task: Task) -> Iterator[Order]:
-    """Pieces by area, length, width and girth; runs after them, before them or among them."""
+    """Pieces by area, length, width and girth; runs after them, before them or among them.
+
+    Where there are no runs, last by the shorter side.
+    """
     sizes = range(len(task.sizes))
     runs = tuple(
         len(task.sizes) + place
@@ -123,14 +128,16 @@ def _orders(task: Task) -> Iterator[Order]:
         for _ in range(strip.copies)
     )
     boxes = [size[:2] for size in task.sizes] + [(task.width, s.strip) for s in task.strips]
-    for key in (
+    keys: list[Key] = [
         lambda item: -boxes[item][0] * boxes[item][1],
         lambda item: (-boxes[item][1], -boxes[item][0]),
         lambda item: (-boxes[item][0], -boxes[item][1]),
         lambda item: -max(boxes[item]),
         lambda item: -sum(boxes[item]),
-        lambda item: -min(boxes[item]),
-    ):
+    ]
+    if not task.strips:
+        keys.append(lambda item: -min(boxes[item]))
+    for key in keys:
         pieces = tuple(sorted(sizes, key=key))
         yield pieces + runs
         if runs and sizes:
