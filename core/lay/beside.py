@@ -19,9 +19,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import NamedTuple
 
+from core.lay.division import MOST_DIVISIONS
 from core.lay.dual import best_prices
 from core.lay.needs import Hold, Needs, Shape, across_view, turned_view, ways_that_fit
-from core.lay.prices import least_at, price_lists
+from core.lay.prices import FEW_DIVISIONS, least_at, plain_lists
 from core.lay.sums import least_sum, settled
 from core.lay.tariff import Tariff
 from core.lay.ticks import Task
@@ -37,7 +38,7 @@ class Zoned(NamedTuple):
 def too_small(task: Task, room: int, rounds: int = 0) -> bool:
     """Whether it is shown that no lay fits `room` ticks of bolt.
 
-    Asks ready price lists, or the best prices that so many `rounds` find.
+    Asks plain prices, or the best prices that so many `rounds` find.
     """
     rest, left = without_sections(task, room)
     if left < 0:
@@ -51,8 +52,9 @@ def _too_small(needs: Needs, width: int, along: int, rounds: int) -> bool:
     zoned = beside_group(settled(needs), width, along)
     if zoned.along < 0:
         return True
+    divisions = MOST_DIVISIONS if rounds else FEW_DIVISIONS
     for prices in _prices(zoned.needs, width, along, rounds):
-        least = least_at(zoned.needs, prices, width, along)
+        least = least_at(zoned.needs, prices, width, along, divisions)
         if least > zoned.along:
             return True
         if zoned.along == along and least_sum(needs, least, along + 1) > along:
@@ -64,7 +66,7 @@ def _prices(needs: Needs, width: int, along: int, rounds: int) -> Iterator[Tarif
     if rounds:
         yield best_prices(needs, width, along, rounds)
     else:
-        yield from price_lists(needs, width)
+        yield from plain_lists(needs, width)
 
 
 def beside_group(needs: Needs, width: int, along: int) -> Zoned:

@@ -18,6 +18,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from core.lay.beside import too_small
+from core.lay.division import MOST_DIVISIONS
 from core.lay.dual import best_prices
 from core.lay.needs import Needs, across_view
 from core.lay.prices import least_at, least_by_prices
@@ -50,7 +51,7 @@ def raised(task: Task, bound: Fraction, known: int, rounds: int = ROUNDS) -> Fra
     """`bound` with the best prices that so many rounds of search find: slower, and stronger."""
     needs = settled(across_view(task, known))
     prices = best_prices(needs, task.width, known, rounds)
-    least = least_at(needs, prices, task.width, known)
+    least = least_at(needs, prices, task.width, known, MOST_DIVISIONS)
     bound = max(bound, least_sum(needs, least, known))
     if bound >= known:
         return Fraction(known)

@@ -10,14 +10,18 @@ last, and left where no better one can follow.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from functools import lru_cache
 from itertools import pairwise
+from math import gcd
 from typing import NamedTuple
 
 from core.lay.needs import Lengths
-from core.lay.tariff import Tariff, Worth
+from core.lay.tariff import Step, Tariff, Worth
 
 # After so many divisions the looser figure is taken that no division goes below.
 MOST_DIVISIONS = 400
+# A run of more segments than this at their longest is not gone through at all.
+MOST_SEGMENTS = 24
 
 
 class Reach(NamedTuple):
@@ -51,6 +55,35 @@ class Division(NamedTuple):
 def least_division(run: Lengths, tariff: Tariff, most: int = MOST_DIVISIONS) -> Division:
     """The division of a run that is worth the least; `worth` is never above the truth."""
     return _Divider(run, list(_reaches(run, tariff)), most).least()
+
+
+def least_worth(run: Lengths, tariff: Tariff, most: int = MOST_DIVISIONS) -> int:
+    """What a run is worth at least, at prices in whole numbers.
+
+    It is remembered, since many tariffs differ in the prices of pieces only.
+    """
+    price = int(tariff.of_width(run.strip)) if run.lengthwise else 0
+    prices = [int(tariff.rate), int(tariff.shared), *(int(step.price) for step in tariff.steps)]
+    scale = gcd(price, *prices) or 1
+    rate, shared, *steps = (one // scale for one in prices)
+    above = tuple(step.above for step in tariff.steps)
+    least = _least_worth(run, price // scale, rate, shared, tariff.alone, above, tuple(steps), most)
+    return scale * least
+
+
+@lru_cache(maxsize=4096)
+def _least_worth(
+    run: Lengths,
+    price: int,
+    rate: int,
+    shared: int,
+    alone: int,
+    above: tuple[int, ...],
+    steps: tuple[int, ...],
+    most: int,
+) -> int:
+    tariff = Tariff(lambda _: price, rate, shared, alone, tuple(map(Step, above, steps)))
+    return int(least_division(run, tariff, most).worth)
 
 
 def _reaches(run: Lengths, tariff: Tariff) -> Iterator[Reach]:
@@ -87,7 +120,11 @@ class _Divider:
         if not firsts and not self.ends:
             return Division(0, ())
         self.best = min(firsts) if firsts else self._of_the_cheapest()
-        self._add(0, self.run.demand, 0, ())
+        longest = max((end.length - self.run.loss for end in self.ends), default=self.run.demand)
+        if self.run.demand > MOST_SEGMENTS * longest:
+            self.left = -1
+        else:
+            self._add(0, self.run.demand, 0, ())
         if self.left < 0:
             return Division(min(self.best.worth, self._floor(self.run.demand)), self.best.segments)
         return self.best

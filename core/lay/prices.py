@@ -14,7 +14,7 @@ from collections.abc import Callable, Iterator
 from fractions import Fraction
 
 from core.lay.bars import Across, Bar, dearest_bar
-from core.lay.division import least_division
+from core.lay.division import least_worth
 from core.lay.needs import Needs, Rectangles, Shape
 from core.lay.tariff import Step, Tariff, Worth
 
@@ -22,6 +22,8 @@ from core.lay.tariff import Step, Tariff, Worth
 DIVISORS = range(1, 7)
 # Only so many widths are tried as thresholds: prices beyond seldom add anything.
 MOST_EDGES = 12
+# Divisions of a run that are gone through at ready prices, which have few steps.
+FEW_DIVISIONS = 60
 
 
 def least_by_prices(needs: Needs, width: int, known: int) -> Fraction:
@@ -32,13 +34,15 @@ def least_by_prices(needs: Needs, width: int, known: int) -> Fraction:
     )
 
 
-def least_at(needs: Needs, tariff: Tariff, width: int, along: int) -> Fraction:
+def least_at(
+    needs: Needs, tariff: Tariff, width: int, along: int, divisions: int = FEW_DIVISIONS
+) -> Fraction:
     """The length that the needs take at these prices, with no single thing above `along`.
 
-    The prices must be whole numbers.
+    The prices must be whole numbers. So many `divisions` of each run are gone through.
     """
     worth = sum(_worth(things, tariff) * things.copies for things in needs.rectangles)
-    worth += sum(least_division(run, tariff).worth * run.copies for run in needs.lengths)
+    worth += sum(least_worth(run, tariff, divisions) * run.copies for run in needs.lengths)
     for hold in needs.boards:
         if worth <= 0:
             return Fraction(0)
@@ -91,7 +95,7 @@ def price_lists(needs: Needs, width: int) -> Iterator[Tariff]:
     """Price lists worth trying."""
     shapes: list[Shape] = [shape for things in needs.rectangles for shape in things.shapes]
     lists = list(_for_lengths(needs, width))
-    yield from (tariff._replace(of_width=_plain) for tariff in lists)
+    yield from plain_lists(needs, width)
     edges = {across for across, _ in shapes if across <= width}
     edges |= {run.strip for run in needs.lengths if run.lengthwise}
     for edge in sorted(edges)[-MOST_EDGES:]:
@@ -102,6 +106,11 @@ def price_lists(needs: Needs, width: int) -> Iterator[Tariff]:
         yield from (_times(tariff, k)._replace(of_width=_divided(width, k)) for tariff in lists)
     if shapes and needs.lengths:
         yield from lists
+
+
+def plain_lists(needs: Needs, width: int) -> Iterator[Tariff]:
+    """The few in which a piece is worth its width."""
+    yield from (tariff._replace(of_width=_plain) for tariff in _for_lengths(needs, width))
 
 
 def _for_lengths(needs: Needs, width: int) -> Iterator[Tariff]:
