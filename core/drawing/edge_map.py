@@ -87,6 +87,8 @@ class _Frame:
         _, (dx, dy) = outline.point_at(place)
         inside = float(outline.width) - 3.2 * self.band
         rooms = _BRIEFLY if self.many else _AT_LENGTH
+        if inside <= 0:
+            return ()
         found = []
         for wide, high, further in rooms:
             said = min(self.size * wide, inside), self.size * high
@@ -96,12 +98,15 @@ class _Frame:
         return tuple(found)
 
     def _inside(self, centre: Point, room: Point) -> Point:
-        """The centre, moved so far that words near a corner do not lie over the band."""
+        """The centre, moved so far that words near a corner do not lie over the band.
+
+        Where there is no such place, the middle.
+        """
         outline, band = self.plan.sizes.outline, self.band * 1.2
 
         def moved(at: float, wide: float, whole: float) -> float:
             least, most = self.aside + band + wide / 2, self.aside + whole - band - wide / 2
-            return min(max(at, least), most) if least < most else at
+            return min(max(at, least), most) if least < most else self.aside + whole / 2
 
         return (
             moved(centre[0], room[0], float(outline.width)),
