@@ -28,18 +28,7 @@ PARTS = (
     TABLE,
 )
 INNER = tuple(inner for kind in PARTS for inner in kind.inner)
-SINGLE_PARTS = (
-    MEASURED,
-    TAKE_UP,
-    SQUARING,
-    OUTLINE,
-    BACKING,
-    BATTING,
-    BINDING,
-    SLEEVE,
-    LABEL,
-    TABLE,
-)
+SINGLE_PARTS = PARTS[3:]
 
 
 def part_name(form: FileForm, prefix: str) -> str:
