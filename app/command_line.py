@@ -23,9 +23,14 @@ def main(argv: Sequence[str]) -> int:
     """Run what the words after the program's name ask for; return the exit status."""
     if not argv or argv[0] not in (*NAMES, "-h", "--help", "--version"):
         return _window(argv)
+    from app.languages import of_terminal, speak_language
     from core.refusal import Refusal
 
+    speak_language(of_terminal())
+
     arguments = _parser().parse_args(argv)
+    if arguments.language:
+        speak_language(arguments.language)
     try:
         status: int = arguments.run(arguments)
         return status
@@ -47,6 +52,7 @@ def _parser() -> argparse.ArgumentParser:
     import argparse
 
     from app.commands import COMMANDS
+    from app.languages import LANGUAGES
     from app.version import version_text
 
     parser = argparse.ArgumentParser(
@@ -62,6 +68,9 @@ def _parser() -> argparse.ArgumentParser:
             name, help=command.HELP, description=command.HELP, allow_abbrev=False
         )
         sub.set_defaults(run=command.run)
+        sub.add_argument(
+            "--language", choices=LANGUAGES, help="the language of its words; as the terminal's"
+        )
         command.add_arguments(sub)
     return parser
 

@@ -13,6 +13,11 @@ from hypothesis import settings
 # Qt draws into memory, on a desktop too: the same pixels everywhere, and no windows that pop up.
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
+# English, whatever the language of the desk.
+os.environ.pop("LC_ALL", None)
+os.environ["LC_MESSAGES"] = "C"
+os.environ.pop("LANGUAGE", None)
+
 # `--hypothesis-profile=deep` looks further, and elsewhere each time.
 settings.register_profile("ci", deadline=None, derandomize=True, print_blob=True)
 settings.register_profile("deep", deadline=None, max_examples=2000)

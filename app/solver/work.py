@@ -16,6 +16,7 @@ from collections.abc import Callable
 from threading import Condition, Thread
 from types import FrameType
 
+from app.languages import speak_language
 from app.solver.talk import Answer, Ask, Fault, Job, Unpacker, packed
 from core.plan import Plan, make_plan
 from core.quilt import Project
@@ -118,8 +119,9 @@ class Solver:
             view = view[os.write(self._answers, view) :]
 
 
-def main() -> None:
+def main(language: str) -> None:
     """Serve on standard input and output, where nothing else may be printed from now on."""
+    speak_language(language)
     answers = os.dup(sys.stdout.fileno())
     os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
     Solver(sys.stdin.fileno(), answers).serve()

@@ -17,6 +17,7 @@ from app.window.furnishing import AfterPaint
 from app.window.main_window import MainWindow
 from app.window.memory import Memory
 from app.window.planner import Planner
+from app.window.spoken import language_of, speak_in
 
 if TYPE_CHECKING:
     from app.window.document import Document
@@ -43,20 +44,23 @@ class Opener(QObject):
 def run(argv: list[str], project_path: Path | None) -> int:
     """Open the window on a file, or on the demo; return the exit status once it is closed."""
     application = QApplication([sys.argv[0], *argv])
+    memory = Memory(QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, "Crossgrain"))
+    speak_in(application, language_of(memory))
     planner = Planner()
     planner.start()
     try:
-        return _run(application, planner, project_path)
+        return _run(application, planner, memory, project_path)
     finally:
         planner.close()
 
 
-def _run(application: QApplication, planner: Planner, project_path: Path | None) -> int:
+def _run(
+    application: QApplication, planner: Planner, memory: Memory, project_path: Path | None
+) -> int:
     application.setApplicationName("Crossgrain")
     application.setOrganizationName("Crossgrain")
     application.setDesktopFileName("crossgrain")
     application.setWindowIcon(QIcon(str(asset("icon.svg"))))
-    memory = Memory(QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, "Crossgrain"))
     appearance = Appearance(application, closely=False)
     appearance.recall(memory)
     window = MainWindow(None, planner, memory, appearance)

@@ -11,18 +11,21 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QWidget
 
+from app.languages import LANGUAGES
 from app.packet.paper import Paper
 from app.window.appearance import TEXT_SIZES, Colours, Look
 from app.window.by_hand import cloth_menu
 from app.window.export import Kind
 from app.window.sizes import KEY, SizesDialog, remembered_sizes
+from app.window.spoken import AS_SYSTEM, remembered
+from app.window.spoken import KEY as LANGUAGE_KEY
 from core.lengths import Units
 from core.sizes import QuiltSizes, dumps
 
 if TYPE_CHECKING:
     from app.window.main_window import MainWindow
 
-Value = TypeVar("Value", bound=Enum | int)
+Value = TypeVar("Value", bound=Enum | int | str)
 Keys = QKeySequence.StandardKey
 UNITS = {Units.INCHES: "Inches", Units.CENTIMETRES: "Centimetres", Units.MILLIMETRES: "Millimetres"}
 LOOKS = {
@@ -233,6 +236,16 @@ class Menus:
         chosen = appearance.text_percent
         self.letters = self._choices(letters, words, chosen, appearance.write_at)
         appearance.changed.connect(self._show_text_size)
+        self.languages = self._choices(
+            menu.addMenu("Lan&guage"),
+            {AS_SYSTEM: "As the &System", **LANGUAGES},
+            remembered(self._window.memory),
+            self._speak,
+        )
+
+    def _speak(self, language: str) -> None:
+        self._window.memory.keep(LANGUAGE_KEY, language)
+        self._window.tell("The language changes when Crossgrain is next opened.")
 
     def _show_text_size(self) -> None:
         self.letters[self._window.appearance.text_percent].setChecked(True)

@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QProcess, QTimer, Signal
 
 import app
+from app.languages import language_spoken
 from app.solver.talk import Answer, Ask, Fault, Unpacker, packed
 
 if TYPE_CHECKING:
@@ -56,7 +57,7 @@ class Planner(QObject):
         self._solver = QProcess(self)
         self._solver.setWorkingDirectory(str(ROOT))
         self._solver.setProgram(sys.executable)
-        self._solver.setArguments(["-m", "app.solver"])
+        self._solver.setArguments(["-m", "app.solver", language_spoken()])
         self._solver.setProcessChannelMode(QProcess.ProcessChannelMode.ForwardedErrorChannel)
         self._solver.readyReadStandardOutput.connect(self._read)
         self._solver.finished.connect(self._died)
