@@ -4,11 +4,15 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator
+from gettext import NullTranslations
 from pathlib import Path
 from typing import Any
 
 import pytest
 from hypothesis import settings
+
+from core.language import speak
+from tests.stand_in import StandIn
 
 # Qt draws into memory, on a desktop too: the same pixels everywhere, and no windows that pop up.
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
@@ -52,6 +56,14 @@ def a_desk_of_its_own(
     _refuse_to_wait(monkeypatch)
     yield
     _leave_nothing_open()
+
+
+@pytest.fixture
+def stand_in() -> Iterator[None]:
+    """Tell every text in the stand-in language, and English again afterwards."""
+    speak(StandIn())
+    yield
+    speak(NullTranslations())
 
 
 def _refuse_to_wait(monkeypatch: pytest.MonkeyPatch) -> None:

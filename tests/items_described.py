@@ -1,0 +1,33 @@
+"""The items as projects: their parts added and their values written, as the window does it."""
+
+from __future__ import annotations
+
+from functools import cache
+
+from core import edit
+from core.project_file import dumps, loads
+from core.quilt import Project
+from tests.items import ITEMS, plain_quilt
+
+_NOT_LATIN = {"plum": "Ω1", "dots": "Ω2", "tide": "Ω3", "moss": "Ω4", "Plain": "Ω"}
+
+
+@cache
+def described(name: str) -> Project:
+    """The project that an item of that name describes."""
+    item, project = ITEMS[name], plain_quilt()
+    for part in item.adds:
+        listed = part == "borders" or part.endswith("on_hand")
+        project = edit.add(project, part) if listed else edit.add_part(project, part)
+    for path, value in item.writes.items():
+        project = edit.put(project, path, value)
+    return project
+
+
+@cache
+def without_latin_names(name: str) -> Project:
+    """The same, its quilt and cloths called by names that are no words in Latin letters."""
+    text = dumps(described(name))
+    for latin, other in _NOT_LATIN.items():
+        text = text.replace(f'"{latin}"', f'"{other}"')
+    return loads(text)
