@@ -16,6 +16,7 @@ from core import edit
 from core.by_hand.holding import Holding, pick_up
 from core.by_hand.said import HandFlaw, HandMotif, HandPin, Said, moved_sheet
 from core.by_hand.spot import Spot
+from core.language import told
 from core.lay.lay import BOLT, Placement, Rect, Sheet
 from core.plan import Plan
 from core.project_file.hand_form import said_document
@@ -42,7 +43,7 @@ def _require_same(project: Project, plan: Plan, place: int) -> None:
     """A plan is shown a moment longer than its project: what it shows may be gone."""
     now, then = project.fabrics[place : place + 1], plan.project.fabrics[place : place + 1]
     if [fabric.name for fabric in now] != [fabric.name for fabric in then]:
-        raise Refusal("fabrics", "the quilt has changed meanwhile; wait for its picture")
+        raise Refusal("fabrics", told("the quilt has changed meanwhile; wait for its picture"))
 
 
 def _pin_of(held: Holding, sheet: Sheet) -> HandPin:
@@ -120,9 +121,10 @@ def give_motif(project: Project, plan: Plan, path: str, label: str) -> Project:
     """
     held = pick_up(plan, label)
     if held is None or path.partition(".")[0] != f"fabrics[{held.place}]":
-        raise Refusal(path, "choose a piece that is cut from this cloth")
+        raise Refusal(path, told("choose a piece that is cut from this cloth"))
     if held.taken.run_copy is not None:
-        raise Refusal(path, "a strip of a joined length cannot hold a motif; choose a piece")
+        sentence = told("a strip of a joined length cannot hold a motif; choose a piece")
+        raise Refusal(path, sentence)
     _require_there(project, plan, path)
     return edit.put(project, f"{path}.name", held.taken.name)
 
@@ -139,7 +141,7 @@ def _require_there(project: Project, plan: Plan, path: str) -> None:
     _require_same(project, plan, int(place))
     now, then = (getattr(one.fabrics[int(place)], kind) for one in (project, plan.project))
     if now[int(number) :][:1] != then[int(number) :][:1]:
-        raise Refusal(path, "the quilt has changed meanwhile; wait for its picture")
+        raise Refusal(path, told("the quilt has changed meanwhile; wait for its picture"))
 
 
 def said_at(plan: Plan, place: int, sheet: Sheet, at: tuple[float, float]) -> str:

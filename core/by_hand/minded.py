@@ -15,9 +15,11 @@ from fractions import Fraction
 from core.by_hand.said import NOWHERE, HandFlaw, HandMotif, HandPin, Said, moved_sheet
 from core.fabric import Fabric
 from core.finish.demand import Wanted
+from core.language import told, told_count
 from core.lay.lay import BOLT, Rect
 from core.lay.places import pinned_at, sheet_size
 from core.lay.problem import Flaw, Motif, Piece, Pin, Run
+from core.part_names import told_part
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,41 +77,50 @@ def _pins(
         if why is None and isinstance(part, Piece):
             taken[said.name] += 1
             if taken[said.name] > part.count:
-                why = f"there are only {part.count} of them now"
+                why = told("there are only {count} of them now", count=part.count)
         if why is None:
             pin = Pin(said.name, said.x, said.y, said.sheet, said.turned, said.copy)
             yield place, replace(pin, length=said.length, run_copy=said.run_copy)
         else:
-            text = f"The pin of {called(said)} is left aside: {why}."
+            text = told("The pin of {piece} is left aside: {why}.", piece=called(said), why=why)
             aside.append(Aside(f"pins[{place}]", text))
 
 
 def called(said: HandPin) -> str:
     """What a pinned piece is called without its letter: "border 2 side 1"."""
-    return said.name if said.copy is None else f"{said.name} {said.copy}"
+    name = told_part(said.name)
+    return name if said.copy is None else f"{name} {said.copy}"
 
 
 def _no_piece(fabric: Fabric, said: HandPin, part: Wanted | None) -> str | None:
     """Why nothing is there to be pinned; None if it is."""
     if part is None:
-        return f"no such piece is cut from {fabric.name} now"
+        return _not_cut_from(fabric)
     if isinstance(part, Run):
         if said.length is None:
-            return "it is joined from strips now"
+            return told("it is joined from strips now")
         count, copy = part.count, said.run_copy
     else:
         if said.length is not None:
-            return "it is cut in one piece now"
+            return told("it is cut in one piece now")
         count, copy = part.count, said.copy or 1
-    return f"there {'is' if count == 1 else 'are'} only {count} now" if copy > count else None
+    if copy <= count:
+        return None
+    return told_count("there is only {count} now", "there are only {count} now", count)
+
+
+def _not_cut_from(fabric: Fabric) -> str:
+    return told("no such piece is cut from {fabric} now", fabric=fabric.name)
 
 
 def _no_sheet(fabric: Fabric, said: Said) -> str | None:
     """Why the sheet is not there; None if it is."""
     if said.sheet.on == BOLT:
-        return None if fabric.buy_more else f"no more {fabric.name} may be bought"
+        if fabric.buy_more:
+            return None
+        return told("no more {fabric} may be bought", fabric=fabric.name)
     if sheet_size(fabric, said.sheet) is None:
-        return f"that piece of {fabric.name} is not on hand now"
+        return told("that piece of {fabric} is not on hand now", fabric=fabric.name)
     return None
 
 
@@ -121,8 +132,13 @@ def _flaws(fabric: Fabric, aside: list[Aside]) -> Iterator[tuple[int, Flaw]]:
         if rect is not None:
             yield place, Flaw(fabric.name, rect, said.sheet)
             continue
-        why = why or "it lies beside the cloth"
-        text = f"The {said.called} on {fabric.name} is left aside: {why}."
+        why = why or told("it lies beside the cloth")
+        text = told(
+            "The {flaw} on {fabric} is left aside: {why}.",
+            flaw=said.called,
+            fabric=fabric.name,
+            why=why,
+        )
         aside.append(Aside(f"flaws[{place}]", text))
 
 
@@ -142,14 +158,16 @@ def _motifs(
             continue
         why = _no_sheet(fabric, said)
         if why is None and not isinstance(parts.get(said.name), Piece):
-            why = f"no such piece is cut from {fabric.name} now"
+            why = _not_cut_from(fabric)
         if why is None and free[said.name] <= 0:
-            why = "every such piece has its place already"
+            why = told("every such piece has its place already")
         if why is None:
             free[said.name] -= 1
             yield place, Motif(said.name, said.rect, said.sheet)
         else:
-            text = f"The motif for {said.name} is left aside: {why}."
+            text = told(
+                "The motif for {piece} is left aside: {why}.", piece=told_part(said.name), why=why
+            )
             aside.append(Aside(f"motifs[{place}]", text))
 
 

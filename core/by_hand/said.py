@@ -12,6 +12,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Final, TypeAlias
 
+from core.language import told
 from core.lay.lay import THE_BOLT, Rect, Sheet
 from core.lengths import Inches
 
@@ -46,7 +47,7 @@ class HandFlaw:
     @property
     def called(self) -> str:
         """Its word, or "flaw" where it has none."""
-        return self.word or "flaw"
+        return self.word or told("flaw")
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from core.by_hand.holding import mark_of, to_mark, usual_marks
 from core.by_hand.sheets import hand_sheets, rect_of
+from core.language import told
 from core.lay.lay import Rect, Sheet
 from core.lay.places import meet
 from core.lengths import Inches, show, show_size
@@ -85,9 +86,12 @@ def said_of_spot(plan: Plan, spot: Spot) -> str:
     """Where a spot is and how large, in words."""
     units, rect = plan.project.units, spot.rect
     size = show_size(rect.across, rect.along, units)
-    return (
-        f"{size} on {plan.fabrics[spot.place].fabric.name}, {show(rect.x, units)} from the near "
-        f"edge, {show(rect.y, units)} from the straight end"
+    return told(
+        "{size} on {fabric}, {across} from the near edge, {along} from the straight end",
+        size=size,
+        fabric=plan.fabrics[spot.place].fabric.name,
+        across=show(rect.x, units),
+        along=show(rect.y, units),
     )
 
 

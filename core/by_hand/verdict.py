@@ -13,6 +13,7 @@ from fractions import Fraction
 from core.by_hand.holding import Holding
 from core.by_hand.sheets import rect_of
 from core.cloth_lay import cloth_of
+from core.language import told, told_list
 from core.lay.lay import BOLT, Placement, Rect
 from core.lay.places import box_of, meet
 from core.lay.slabs import NotGuillotine, slabs
@@ -43,17 +44,24 @@ class Verdict:
         said = f"{self.where}: {self.words}."
         if self.used is None or self.share is None:
             return said
-        return (
-            f"{said} {show(self.used, units)} used, buy {self.buy}: "
-            f"{round(self.share * 100)} % of it in pieces."
+        reach = told(
+            "{used} used, buy {buy}: {share} % of it in pieces.",
+            used=show(self.used, units),
+            buy=self.buy,
+            share=round(self.share * 100),
         )
+        return f"{said} {reach}"
 
 
 def verdict(plan: Plan, held: Holding) -> Verdict:
     """What is to be said of the piece where it is held."""
     fabric_plan, units = plan.fabrics[held.place], plan.project.units
-    across, along = show(held.x, units), show(held.y, units)
-    where = f"{held.label}, {across} from the near edge, {along} from the straight end"
+    where = told(
+        "{piece}, {across} from the near edge, {along} from the straight end",
+        piece=held.label,
+        across=show(held.x, units),
+        along=show(held.y, units),
+    )
     wrong = next(_faults(plan, fabric_plan, held), None)
     if wrong is not None:
         return Verdict(False, wrong, where)
@@ -63,20 +71,20 @@ def verdict(plan: Plan, held: Holding) -> Verdict:
 def _faults(plan: Plan, fabric_plan: FabricPlan, held: Holding) -> Iterator[str]:
     rect, fabric = held.rect, fabric_plan.fabric
     if _off(fabric_plan, held):
-        yield "off the cloth"
+        yield told("off the cloth")
     if held.turned != held.taken.turned and not held.may_turn:
-        yield "against the grain"
+        yield told("against the grain")
     for flaw in fabric.flaws:
         if meet(held.sheet, rect, flaw.sheet, flaw.rect):
-            yield f"on a flaw ({flaw.word})" if flaw.word else "on a flaw"
+            yield told("on a flaw ({flaw})", flaw=flaw.word) if flaw.word else told("on a flaw")
     pinned = [placed for _, placed in fabric_plan.by_hand.pins if placed != held.taken]
     over = [plan.label(placed) for placed in _under(held, pinned)]
     if over:
-        yield f"overlaps {_listed(over)}, pinned there"
+        yield told("overlaps {pieces}, pinned there", pieces=_listed(over))
     if any(not _keeps(plan, held, fabric.motifs[m].rect) for m in _motifs(fabric_plan, held)):
-        yield "leaves the motif that it must hold"
+        yield told("leaves the motif that it must hold")
     if not _can_be_cut(fabric_plan, held, pinned):
-        yield "cannot be cut edge to edge beside what is pinned"
+        yield told("cannot be cut edge to edge beside what is pinned")
 
 
 def _off(fabric_plan: FabricPlan, held: Holding) -> bool:
@@ -118,15 +126,16 @@ def _what_then(plan: Plan, fabric_plan: FabricPlan, held: Holding) -> str:
     others = [p for p in fabric_plan.lay.placements if p != held.taken and p.sheet == held.sheet]
     over = [plan.label(placed) for placed in _under(held, others)]
     if over:
-        return f"lies well; overlaps {_listed(over)}, laid again elsewhere"
+        return told("lies well; overlaps {pieces}, laid again elsewhere", pieces=_listed(over))
     if len(others) <= MOST_ASKED and not _can_be_cut(fabric_plan, held, others):
-        return "lies well; the rest is laid again, for edge-to-edge cuts"
-    return "lies well"
+        return told("lies well; the rest is laid again, for edge-to-edge cuts")
+    return told("lies well")
 
 
 def _listed(labels: list[str]) -> str:
-    shown = labels if len(labels) <= 4 else [*labels[:3], f"{len(labels) - 3} more"]
-    return shown[0] if len(shown) == 1 else f"{', '.join(shown[:-1])} and {shown[-1]}"
+    if len(labels) <= 4:
+        return told_list(labels)
+    return told_list([*labels[:3], told("{count} more", count=len(labels) - 3)])
 
 
 def _reach(fabric_plan: FabricPlan, held: Holding) -> tuple[Inches | None, str, Fraction | None]:

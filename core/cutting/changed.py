@@ -15,12 +15,13 @@ from core.cutting.order import Marked, Order
 from core.cutting.progress import Bit, OnTable, on_table
 from core.cutting.remaining import lay_again
 from core.finish.binding_plan import segment_length
+from core.language import marked, told
 from core.lay.lay import Sheet
 from core.lay.stop import Stop
 from core.plan import Plan
 from core.refusal import Refusal
 
-BECAUSE: Final = "The plan was changed."
+BECAUSE: Final = marked("The plan was changed.")
 _CUT: Final = Sheet("cut")  # where flaws of the cloth that it came from do not count
 _NUMBER = re.compile(r"\d*$", re.ASCII)
 
@@ -54,7 +55,7 @@ class ChangedPlan:
         problem = replace(cloth.order.problem, flaws=flaws, motifs=())
         order = replace(cloth.order, problem=problem)
         again = lay_again(order, table, self.plan.project.units, self.iterations)
-        again = replace(again, because=BECAUSE)
+        again = replace(again, because=told(BECAUSE))
         return replace(cloth, orders=(cloth.order, again), done=(0, 0), first=1)
 
 

@@ -19,6 +19,7 @@ from typing import Any, Final, get_args, get_origin, get_type_hints
 from core.cutting.cutting import ClothCutting, Cutting, laid
 from core.cutting.order import Order
 from core.cutting.progress import on_table
+from core.language import marked, told
 from core.lay.places_file import MOST_PIECES
 from core.reading import Fields
 from core.refusal import Refusal
@@ -26,7 +27,11 @@ from core.refusal import Refusal
 FORMAT: Final = "crossgrain-cutting"
 VERSION: Final = 1
 _FRACTION = re.compile(r"-?\d{1,30}(/\d{1,30})?", re.ASCII)
-_WORDS: Final = {str: "text", int: "a whole number", bool: "true or false"}
+_WORDS: Final = {
+    str: marked("write text"),
+    int: marked("write a whole number"),
+    bool: marked("write true or false"),
+}
 
 
 def cutting_document(cutting: Cutting) -> dict[str, Any]:
@@ -60,7 +65,7 @@ def cutting_from(document: dict[str, Any]) -> Cutting:
     )
     top.done()
     if not planned or len(cloths) != kits * len(planned):
-        raise Refusal("cloths", "write each cloth once for each kit")
+        raise Refusal("cloths", told("write each cloth once for each kit"))
     return Cutting(cloths, kits)
 
 
@@ -72,7 +77,7 @@ def mark_of(cutting: Cutting) -> str:
 
 def _cloth(top: Fields, planned: tuple[Order, ...], place: int) -> ClothCutting:
     if not planned:
-        raise Refusal("planned", "there is no cloth")
+        raise Refusal("planned", told("there is no cloth"))
     kit, which = divmod(place, len(planned))
     again: tuple[Order, ...] = _value(
         tuple[Order, ...], top.raw("laid_again"), top.at("laid_again")
@@ -86,7 +91,7 @@ def _cloth(top: Fields, planned: tuple[Order, ...], place: int) -> ClothCutting:
         or not 0 <= first < len(orders)
         or not all(map(_fits, orders, done))
     ):
-        raise Refusal(top.path, "the cuts do not fit the cloth")
+        raise Refusal(top.path, told("the cuts do not fit the cloth"))
     return ClothCutting(kit + 1, orders, done, first)
 
 
@@ -126,25 +131,25 @@ def _value(kind: Any, data: object, path: str) -> Any:  # noqa: ANN401 - of the 
     if kind is Fraction:
         if isinstance(data, str) and _FRACTION.fullmatch(data) and not data.endswith("/0"):
             return Fraction(data)
-        raise Refusal(path, 'write an exact number in quotes, such as "5/2"')
+        raise Refusal(path, told('write an exact number in quotes, such as "5/2"'))
     if issubclass(kind, StrEnum):
         if data in [one.value for one in kind]:
             return kind(data)
-        raise Refusal(path, "this is not one of the known words")
+        raise Refusal(path, told("this is not one of the known words"))
     if type(data) is not kind:
-        raise Refusal(path, f"write {_WORDS[kind]}")
+        raise Refusal(path, told(_WORDS[kind]))
     return data
 
 
 def _fields(kind: Any, data: object, path: str) -> Any:  # noqa: ANN401 - a dataclass
     names = [field.name for field in fields(kind)]
     if not isinstance(data, dict) or set(data) != set(names):
-        raise Refusal(path, f"write an object with {', '.join(names)}")
+        raise Refusal(path, told("write an object with {keys}", keys=", ".join(names)))
     hints = _hints(kind)
     return kind(**{name: _value(hints[name], data[name], f"{path}.{name}") for name in names})
 
 
 def _items(kinds: tuple[Any, ...], data: object, path: str) -> tuple[Any, ...]:
     if not isinstance(data, list):
-        raise Refusal(path, "write a list")
+        raise Refusal(path, told("write a list"))
     return tuple(_value(kinds[0], item, f"{path}[{place}]") for place, item in enumerate(data))

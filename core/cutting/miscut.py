@@ -7,16 +7,18 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Final, TypeAlias
 
+from core.cloth_names import told_cloth
 from core.cutting.cuts import parted
 from core.cutting.order import Order
 from core.cutting.progress import Bit, OnTable, on_table
+from core.language import marked, told
 from core.lay.lay import THE_BOLT, Direction
 from core.lengths import Inches, Units, show, show_size
 from core.reading import LARGEST
 from core.refusal import Refusal
 from core.steps import Becomes
 
-WRONG_STRIP: Final = "strip cut wrong"
+WRONG_STRIP: Final = "strip cut wrong"  # told by `core.cloth_names`
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,13 +62,14 @@ def on_table_after(order: Order, done: int, miscut: Miscut) -> OnTable:
 
 def _other_size(table: OnTable, miscut: OtherSize) -> OnTable:
     if not 0 <= miscut.bit < len(table.hand):
-        raise Refusal("bit", "there is no such cloth in hand; choose one that is")
+        raise Refusal("bit", told("there is no such cloth in hand; choose one that is"))
     for path, length in (("across", miscut.across), ("along", miscut.along)):
         if not 0 < length <= LARGEST:
-            raise Refusal(path, "write what it measures, more than 0")
+            raise Refusal(path, told("write what it measures, more than 0"))
     bit = table.hand[miscut.bit]
     if (bit.rect.across, bit.rect.along) == (miscut.across, miscut.along):
-        raise Refusal("across", "that is the size that it should have; write what it measures")
+        sentence = told("that is the size that it should have; write what it measures")
+        raise Refusal("across", sentence)
     real = replace(bit, rect=replace(bit.rect, across=miscut.across, along=miscut.along))
     hand = (*table.hand[: miscut.bit], real, *table.hand[miscut.bit + 1 :])
     return replace(table, hand=hand)
@@ -75,25 +78,28 @@ def _other_size(table: OnTable, miscut: OtherSize) -> OnTable:
 def _spoilt(table: OnTable, miscut: Spoilt) -> OnTable:
     good = tuple(mark for mark in table.pieces if mark.label != miscut.label)
     if len(good) == len(table.pieces):
-        raise Refusal("label", f'no piece "{miscut.label}" is cut yet; choose one that is')
+        raise Refusal(
+            "label", told('no piece "{piece}" is cut yet; choose one that is', piece=miscut.label)
+        )
     return replace(table, pieces=good)
 
 
 def _wrong_width(order: Order, done: int, table: OnTable, miscut: WrongWidth) -> OnTable:
     """The last cut undone, and made where it really went."""
     if not may_be_wrong(order, done):
-        raise Refusal("width", "nothing was cut off yet; say what else went wrong")
+        raise Refusal("width", told("nothing was cut off yet; say what else went wrong"))
     cut = order.cuts[done - 1]
     crosswise = cut.step.direction is Direction.CROSSWISE
     whole = cut.region.along if crosswise else cut.region.across
     if not 0 < miscut.width < whole:
         raise Refusal(
             "width",
-            "the cloth in hand was {whole}; write what came off, less than that",
+            told("the cloth in hand was {whole}; write what came off, less than that"),
             whole=whole,
         )
     if miscut.width == cut.step.measure:
-        raise Refusal("width", "that is the width that it should have; write what it measures")
+        sentence = told("that is the width that it should have; write what it measures")
+        raise Refusal("width", sentence)
     off, rest = parted(cut.region, cut.step.direction, miscut.width)
     before = on_table(order, done - 1)
     source = Bit(cut.step.source, cut.step.sheet, cut.region)
@@ -120,20 +126,43 @@ def may_be_wrong(order: Order, done: int) -> bool:
     return done > 0 and not order.cuts[done - 1].step.straightening
 
 
-def told(order: Order, done: int, miscut: Miscut, units: Units) -> str:
+def what_happened(order: Order, done: int, miscut: Miscut, units: Units) -> str:
     """What went wrong, as one sentence."""
     match miscut:
         case OtherSize(number, across, along):
             bit = on_table(order, done).hand[number]
-            name = (
-                f"The {bit.name}" if not bit.name.startswith("section") else bit.name.capitalize()
-            )
-            return f"{name} measured {show_size(across, along, units)}."
+            return _measured_otherwise(bit.name, show_size(across, along, units))
         case Spoilt(label):
-            return f"{label} was spoilt or lost."
+            return told("{piece} was spoilt or lost.", piece=label)
         case WrongWidth(width, keep):
             cut = order.cuts[done - 1]
-            name = cut.off.label if cut.off.becomes is Becomes.PIECE else f"the {cut.off.label}"
-            use = "cut further" if keep else "lost"
-            said = f"{show(width, units)} instead of {show(cut.step.measure, units)}"
-            return f"{name[0].upper()}{name[1:]} came off {said} and is {use}."
+            widths = {"real": show(width, units), "planned": show(cut.step.measure, units)}
+            off = cut.off
+            if off.becomes is Becomes.PIECE:
+                return _piece_came_off(off.label, widths, keep=keep)
+            return _cloth_came_off(told_cloth(off.label), widths, keep=keep)
+
+
+def _measured_otherwise(name: str, size: str) -> str:
+    said = told_cloth(name)
+    if name.startswith("section"):
+        return told("{section} measured {size}.", section=said[0].upper() + said[1:], size=size)
+    return told("The {cloth} measured {size}.", cloth=said, size=size)
+
+
+def _piece_came_off(label: str, widths: dict[str, str], *, keep: bool) -> str:
+    said = (
+        marked("{piece} came off {real} instead of {planned} and is cut further.")
+        if keep
+        else marked("{piece} came off {real} instead of {planned} and is lost.")
+    )
+    return told(said, piece=label, **widths)
+
+
+def _cloth_came_off(name: str, widths: dict[str, str], *, keep: bool) -> str:
+    said = (
+        marked("The {cloth} came off {real} instead of {planned} and is cut further.")
+        if keep
+        else marked("The {cloth} came off {real} instead of {planned} and is lost.")
+    )
+    return told(said, cloth=name, **widths)

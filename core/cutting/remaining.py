@@ -15,21 +15,24 @@ from fractions import Fraction
 from itertools import count
 
 from core.cloth_lay import CannotMind, lay_one
-from core.cutting.miscut import Miscut, bolt_width, on_table_after, told
+from core.cloth_names import told_cloth
+from core.cutting.miscut import Miscut, bolt_width, on_table_after, what_happened
 from core.cutting.order import Marked, Order, TableSheet
 from core.cutting.progress import Bit, OnTable
 from core.fabric import OnHand
 from core.finish.binding_plan import segment_length
+from core.language import marked, told
 from core.lay.lay import THE_BOLT, ClothLay, Lay, Placement, Rect, Sheet
 from core.lay.places import meet
 from core.lay.problem import Cloth, Flaw, Motif, Piece, Run
 from core.lay.stop import Stop
 from core.lengths import Inches, Units, sale_text, show_size
+from core.part_names import told_part
 from core.refusal import Refusal
 from core.steps import CLOTH, steps_for
 
 ZERO = Fraction(0)
-MOTIFS_GONE = " Not every motif can be kept: look where the pieces come to lie on the print."
+MOTIFS_GONE = marked("Not every motif can be kept: look where the pieces come to lie on the print.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,10 +58,10 @@ class LaidAgain:
         [cloth] = order.problem.cloths
         bolt = replace(cloth, usable_width=bolt_width(order, done, miscut))
         order = replace(order, problem=replace(order.problem, cloths=(bolt,)))
-        because = told(order, done, miscut, self.units)
+        because = what_happened(order, done, miscut, self.units)
         again = lay_again(order, table, self.units, self.iterations)
         if len(again.problem.motifs) < len(order.problem.motifs) and again.pieces:
-            because += MOTIFS_GONE
+            because = f"{because} {told(MOTIFS_GONE)}"
         return replace(again, because=because)
 
 
@@ -88,18 +91,20 @@ def _laid(rest: _Rest, iterations: int) -> Lay:
         problem, tuple((name, "") for name in (*rest.named, *by_hand, *motifs)), iterations
     )
     if lay.unplaced and problem.motifs:
-        raise CannotMind("", "the motifs leave no room for the rest")
+        raise CannotMind("", told("the motifs leave no room for the rest"))
     if lay.unplaced:
         raise _no_room(rest, lay)
     return lay
 
 
 def _no_room(rest: _Rest, lay: Lay) -> Refusal:
-    names = ", ".join(dict.fromkeys(rest.named[gone.name][0] for gone in lay.unplaced))
-    cloth = rest.problem.cloths[0].name
-    return Refusal(
-        "", f"what is left of {cloth} has no room for {names}, and the bolt is too narrow for it"
+    names = dict.fromkeys(rest.named[gone.name][0] for gone in lay.unplaced)
+    sentence = told(
+        "what is left of {cloth} has no room for {pieces}, and the bolt is too narrow for it",
+        cloth=rest.problem.cloths[0].name,
+        pieces=", ".join(map(told_part, names)),
     )
+    return Refusal("", sentence)
 
 
 class _Rest:
@@ -219,7 +224,7 @@ class _Rest:
         if lay and bought is not None:
             straight = any(cut.sheet == THE_BOLT for cut in lay.cuts)
             raw = self._order.problem.cloths[0].straightening if straight else ZERO
-            yield TableSheet(THE_BOLT, bought, f"{name}, newly bought", raw)
+            yield TableSheet(THE_BOLT, bought, told("{fabric}, newly bought", fabric=name), raw)
 
     def _marked(self, placements: Sequence[Placement]) -> Iterator[Marked]:
         """The new pieces under the plan's names and numbers; new segments take free numbers."""
@@ -239,7 +244,7 @@ class _Rest:
 
 
 def _called(bit: Bit) -> str:
-    return "what is left" if bit.name == CLOTH else bit.name
+    return told("what is left") if bit.name == CLOTH else told_cloth(bit.name)
 
 
 def _within(outer: Rect, inner: Rect) -> Rect:

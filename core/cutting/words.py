@@ -7,16 +7,23 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Final
 
+from core.cloth_names import told_cloth
 from core.cutting.cuts import TableCut
 from core.cutting.cutting import ClothCutting, Cutting
 from core.cutting.order import Order
+from core.language import marked, told
 from core.lay.lay import Direction
 from core.lengths import Units, show, show_size
+from core.part_names import told_part
 from core.steps import CLOTH, Becomes, Fall, reminder
 from core.table import Table
 
 LOOK_EVERY: Final = 3  # cuts; as the cut order on paper
-_FOLDS: Final = ("", "Fold it once, selvage to selvage.", "Fold it twice, selvage to selvage.")
+_FOLDS: Final = (
+    "",
+    marked("Fold it once, selvage to selvage."),
+    marked("Fold it twice, selvage to selvage."),
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,49 +50,57 @@ def cut_words(order: Order, cut: TableCut, units: Units, table: Table) -> CutWor
 
 def source_name(name: str) -> str:
     """The cloth in hand with its article, where it wants one."""
-    return f"the {name}" if name == CLOTH else name
+    return told("the cloth") if name == CLOTH else told_cloth(name)
 
 
 def _do(cut: TableCut, units: Units) -> str:
     by, source = show(cut.step.measure, units), source_name(cut.step.source)
     if cut.step.straightening:
-        return f"Straighten the cut end: trim about {by} off, selvage to selvage."
+        return told("Straighten the cut end: trim about {by} off, selvage to selvage.", by=by)
     if cut.step.direction is Direction.CROSSWISE:
-        return f"Cut {source} across, {by} from its straight end."
-    return f"Cut {source} along the grain, {by} from its near edge."
+        return told("Cut {source} across, {by} from its straight end.", source=source, by=by)
+    return told("Cut {source} along the grain, {by} from its near edge.", source=source, by=by)
 
 
 def _hold(cut: TableCut, table: Table) -> str:
     held = cut.alone.hold(table)
-    ruler = "" if held.moves == 1 else f"Lay the ruler {held.moves} times along the cut."
-    return f"{_FOLDS[held.folds]} {ruler}".strip()
+    folded = told(_FOLDS[held.folds])
+    if held.moves == 1:
+        return folded
+    ruler = told("Lay the ruler {count} times along the cut.", count=held.moves)
+    return f"{folded} {ruler}".strip()
 
 
 def _gives(order: Order, cut: TableCut, units: Units) -> Iterator[str]:
     if cut.step.straightening:
-        yield "The raw end is waste."
+        yield told("The raw end is waste.")
         return
-    yield f"Off comes {_fallen(order, cut.off, units)}."
+    yield told("Off comes {piece}.", piece=_fallen(order, cut.off, units))
     if cut.rest is None:
-        size = show_size(cut.left.across, cut.left.along, units)
-        yield f"Go on with what is left of {source_name(cut.step.source)}, {size}."
+        yield told(
+            "Go on with what is left of {source}, {size}.",
+            source=source_name(cut.step.source),
+            size=show_size(cut.left.across, cut.left.along, units),
+        )
     elif cut.rest.becomes is Becomes.WASTE:
-        yield "What is left is waste."
+        yield told("What is left is waste.")
     else:
-        yield f"Left is {_fallen(order, cut.rest, units)}."
+        yield told("Left is {piece}.", piece=_fallen(order, cut.rest, units))
 
 
 def _fallen(order: Order, fall: Fall, units: Units) -> str:
     """A piece with its letter and name, or what else it is, with its size."""
     size = show_size(fall.rect.across, fall.rect.along, units)
     if fall.becomes is Becomes.WASTE:
-        return "waste"
+        return told("waste")
     if fall.becomes is Becomes.OFFCUT:
-        return f"an offcut to keep, {size}"
+        return told("an offcut to keep, {size}", size=size)
     if fall.becomes is Becomes.SECTION:
-        return f"{fall.label}, {size}, to be cut further"
+        return told(
+            "{section}, {size}, to be cut further", section=told_cloth(fall.label), size=size
+        )
     mark = next(mark for mark in order.pieces if mark.label == fall.label)
-    return f"{fall.label}, {mark.placed.name}, {size}"
+    return f"{fall.label}, {told_part(mark.placed.name)}, {size}"
 
 
 def _mind(cut: TableCut, units: Units) -> str:
@@ -95,12 +110,17 @@ def _mind(cut: TableCut, units: Units) -> str:
 
 def progress_words(cutting: Cutting, cloth: ClothCutting) -> str:
     """How far a cloth is cut: "cut 7 of 31, cloth plum"."""
-    kit = f", kit {cloth.kit} of {cutting.kits}" if cutting.kits > 1 else ""
-    total = len(cloth.order.cuts)
-    number = min(cloth.cuts_done + 1, total)
+    fabric, total = cloth.order.name, len(cloth.order.cuts)
+    kit = {"kit": cloth.kit, "kits": cutting.kits} if cutting.kits > 1 else {}
     if cloth.next_cut is None:
-        return f"cloth {cloth.order.name}{kit}: all cut"
-    return f"cut {number} of {total}, cloth {cloth.order.name}{kit}"
+        said = marked("cloth {fabric}: all cut")
+        of_kit = marked("cloth {fabric}, kit {kit} of {kits}: all cut")
+        return told(of_kit if kit else said, fabric=fabric, **kit)
+    said = marked("cut {number} of {total}, cloth {fabric}")
+    of_kit = marked("cut {number} of {total}, cloth {fabric}, kit {kit} of {kits}")
+    return told(
+        of_kit if kit else said, number=cloth.cuts_done + 1, total=total, fabric=fabric, **kit
+    )
 
 
 def sheet_words(order: Order, cut: TableCut) -> str:
@@ -111,5 +131,11 @@ def sheet_words(order: Order, cut: TableCut) -> str:
 def to_buy(order: Order) -> str:
     """What an order laid again wants bought, in one sentence."""
     if order.bought == Fraction(0):
-        return f"What is left of {order.name} is enough: nothing more is to be bought."
-    return f"What is left of {order.name} is not enough: buy {order.sale} more of {order.name}."
+        return told(
+            "What is left of {fabric} is enough: nothing more is to be bought.", fabric=order.name
+        )
+    return told(
+        "What is left of {fabric} is not enough: buy {length} more of {fabric}.",
+        fabric=order.name,
+        length=order.sale,
+    )
