@@ -15,6 +15,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any, Final, TypeVar
 
+from core.language import told
 from core.lengths import Inches, LengthError, Units, parse
 from core.refusal import Refusal
 
@@ -30,39 +31,53 @@ Item = TypeVar("Item")
 def text_of(path: Path) -> str:
     """The text of the file at `path`; raises `OSError` if it cannot be read."""
     if path.stat().st_size > LARGEST_FILE:
-        raise Refusal("", "the file is far too large; open a file that this program wrote")
+        raise Refusal("", told("the file is far too large; open a file that this program wrote"))
     try:
         return path.read_bytes().decode("utf-8-sig")
     except UnicodeDecodeError:
-        raise Refusal("", "the file is not text (UTF-8); open a file of this program") from None
+        raise Refusal(
+            "", told("the file is not text (UTF-8); open a file of this program")
+        ) from None
 
 
 def json_object(text: str, kind: str, version: int) -> dict[str, Any]:
     """The JSON object in `text`, if it is a `kind` file of a version known here."""
     if not text.strip():
-        raise Refusal("", f"the file is empty; it should hold a {kind} as JSON")
+        raise Refusal("", told("the file is empty; it should hold a {kind} as JSON", kind=kind))
     try:
         data = json.loads(text, object_pairs_hook=_refuse_repeats)
     except Refusal:
         raise
     except RecursionError:
-        raise Refusal("", f"the file is nested too deeply to be a {kind}") from None
+        raise Refusal("", told("the file is nested too deeply to be a {kind}", kind=kind)) from None
     except json.JSONDecodeError as error:
         raise Refusal(
-            "", f"the file is not JSON (line {error.lineno}: {error.msg}); open a {kind} file"
+            "",
+            told(
+                "the file is not JSON (line {line}: {fault}); open a {kind} file",
+                line=error.lineno,
+                fault=error.msg,
+                kind=kind,
+            ),
         ) from None
     except ValueError:
-        raise Refusal("", "the file holds a number that is far too long") from None
+        raise Refusal("", told("the file holds a number that is far too long")) from None
     if not isinstance(data, dict):
-        raise Refusal("", f"the file holds no JSON object; open a {kind} file")
+        raise Refusal("", told("the file holds no JSON object; open a {kind} file", kind=kind))
     if data.get("format") != kind:
-        raise Refusal("format", f'write "{kind}"; this file is of another kind')
+        raise Refusal("format", told('write "{kind}"; this file is of another kind', kind=kind))
     found = data.get("version")
     if not isinstance(found, int) or isinstance(found, bool) or found < 1:
-        raise Refusal("version", f"write {version}, the version of the format")
+        raise Refusal(
+            "version", told("write {version}, the version of the format", version=version)
+        )
     if found > version:
         raise Refusal(
-            "version", f"the file is of version {found}, written by a newer program; update yours"
+            "version",
+            told(
+                "the file is of version {found}, written by a newer program; update yours",
+                found=found,
+            ),
         )
     return data
 
@@ -72,7 +87,7 @@ def _refuse_repeats(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     data = dict(pairs)
     if len(data) < len(pairs):
         again = next(key for i, (key, _) in enumerate(pairs) if key in dict(pairs[:i]))
-        raise Refusal(again, "this key is written twice in one object; keep one of them")
+        raise Refusal(again, told("this key is written twice in one object; keep one of them"))
     return data
 
 
@@ -81,7 +96,7 @@ class Fields:
 
     def __init__(self, data: object, path: str, units: Units = Units.INCHES) -> None:
         if not isinstance(data, dict):
-            raise Refusal(path, f"write an object {{…}} here, not {_named(data)}")
+            raise Refusal(path, told("write an object {{…}} here, not {value}", value=_named(data)))
         self.data: dict[str, Any] = data
         self.path = path
         self.units = units
@@ -102,21 +117,27 @@ class Fields:
         if key in self.data:
             return self.data[key]
         if default is _REQUIRED:
-            raise Refusal(self.at(key), "this is missing; write a value for it")
+            raise Refusal(self.at(key), told("this is missing; write a value for it"))
         return default
 
     def text(self, key: str, default: object = _REQUIRED, *, empty: bool = False) -> str:
         value = self.raw(key, default)
         if not isinstance(value, str):
             raise Refusal(
-                self.at(key), f'write text in quotes, such as "plum", not {_named(value)}'
+                self.at(key),
+                told('write text in quotes, such as "plum", not {value}', value=_named(value)),
             )
         if not empty and not value.strip():
-            raise Refusal(self.at(key), "this is empty; write a name")
+            raise Refusal(self.at(key), told("this is empty; write a name"))
         if len(value) > LONGEST_NAME:
-            raise Refusal(self.at(key), f"write at most {LONGEST_NAME} characters")
+            raise Refusal(
+                self.at(key),
+                told("write at most {most} characters", most=LONGEST_NAME),
+            )
         if not value.isprintable():
-            raise Refusal(self.at(key), "write one line of plain text, without control characters")
+            raise Refusal(
+                self.at(key), told("write one line of plain text, without control characters")
+            )
         return value
 
     def length(self, key: str, default: object = _REQUIRED, *, zero: bool = False) -> Inches:
@@ -127,18 +148,21 @@ class Fields:
         if not isinstance(value, str):
             raise Refusal(
                 self.at(key),
-                f'write the length as text in quotes, such as "50 1/2", not {_named(value)}',
+                told(
+                    'write the length as text in quotes, such as "50 1/2", not {value}',
+                    value=_named(value),
+                ),
             )
         try:
             length = parse(value, self.units)
         except LengthError as error:
             raise Refusal(self.at(key), str(error)) from None
         if length == 0 and not zero:
-            raise Refusal(self.at(key), "this cannot be 0; write a length above 0")
+            raise Refusal(self.at(key), told("this cannot be 0; write a length above 0"))
         if length > LARGEST:
             raise Refusal(
                 self.at(key),
-                "that is over {largest}; write a smaller length",
+                told("that is over {largest}; write a smaller length"),
                 self.units,
                 largest=LARGEST,
             )
@@ -148,37 +172,52 @@ class Fields:
         value = self.raw(key, default)
         known = [option.value for option in options]
         if not isinstance(value, str) or value not in known:
-            raise Refusal(self.at(key), f"write one of {', '.join(known)}, not {_named(value)}")
+            raise Refusal(
+                self.at(key),
+                told(
+                    "write one of {known}, not {value}", known=", ".join(known), value=_named(value)
+                ),
+            )
         return options(value)
 
     def flag(self, key: str, default: object = _REQUIRED) -> bool:
         value = self.raw(key, default)
         if not isinstance(value, bool):
-            raise Refusal(self.at(key), f"write true or false, not {_named(value)}")
+            raise Refusal(
+                self.at(key), told("write true or false, not {value}", value=_named(value))
+            )
         return value
 
     def count(self, key: str, default: object = _REQUIRED, *, most: int) -> int:
         value = self.raw(key, default)
         if isinstance(value, bool) or not isinstance(value, int):
-            raise Refusal(self.at(key), f"write a whole number, such as 2, not {_named(value)}")
+            raise Refusal(
+                self.at(key),
+                told("write a whole number, such as 2, not {value}", value=_named(value)),
+            )
         if not 1 <= value <= most:
-            raise Refusal(self.at(key), f"write a whole number from 1 to {most}")
+            raise Refusal(self.at(key), told("write a whole number from 1 to {most}", most=most))
         return value
 
     def whole(self, key: str, default: object = _REQUIRED, *, most: int) -> int:
         """A whole number from 0 to `most`."""
         value = self.raw(key, default)
         if isinstance(value, bool) or not isinstance(value, int) or not 0 <= value <= most:
-            raise Refusal(self.at(key), f"write a whole number from 0 to {most}")
+            raise Refusal(self.at(key), told("write a whole number from 0 to {most}", most=most))
         return value
 
     def each(self, key: str, read: Callable[[object, str], Item], *, most: int) -> tuple[Item, ...]:
         """Every item of the list at `key` (absent: none), read with its own path."""
         value = self.raw(key, [])
         if not isinstance(value, list):
-            raise Refusal(self.at(key), f"write a list [...] here, not {_named(value)}")
+            raise Refusal(
+                self.at(key), told("write a list [...] here, not {value}", value=_named(value))
+            )
         if len(value) > most:
-            raise Refusal(self.at(key), f"that is {len(value)} items; write at most {most}")
+            raise Refusal(
+                self.at(key),
+                told("that is {count} items; write at most {most}", count=len(value), most=most),
+            )
         return tuple(read(item, f"{self.at(key)}[{i}]") for i, item in enumerate(value))
 
     def done(self) -> None:
@@ -186,7 +225,10 @@ class Fields:
         for key in self.data:
             if key not in self.asked:
                 known = ", ".join(sorted(self.asked))
-                raise Refusal(self.at(str(key)), f"this key is not known here; known are {known}")
+                raise Refusal(
+                    self.at(str(key)),
+                    told("this key is not known here; known are {known}", known=known),
+                )
 
 
 def share(fields: Fields, key: str, default: object = _REQUIRED) -> Fraction:
@@ -194,7 +236,7 @@ def share(fields: Fields, key: str, default: object = _REQUIRED) -> Fraction:
     text = fields.raw(key, default)
     found = _PERCENT.fullmatch(text.strip()) if isinstance(text, str) else None
     if found is None:
-        raise Refusal(fields.at(key), 'write a share of 0 % to 99 % as text, such as "3%"')
+        raise Refusal(fields.at(key), told('write a share of 0 % to 99 % as text, such as "3%"'))
     return Fraction(found[1].replace(",", ".")) / 100
 
 
@@ -205,6 +247,6 @@ def _named(value: object) -> str:
     if isinstance(value, bool):
         return "true" if value else "false"
     if isinstance(value, dict | list):
-        return "an object" if isinstance(value, dict) else "a list"
+        return told("an object") if isinstance(value, dict) else told("a list")
     text = f'"{value}"' if isinstance(value, str) else json.dumps(value)
     return text if len(text) <= 40 else f"{text[:37]}…"

@@ -11,6 +11,7 @@ from app.comparing import comparison_lines
 from core.compare.choices import CHOICES, Choice
 from core.compare.columns import Comparison, compare
 from core.compare.document import comparison_document
+from core.language import told
 from core.lengths import Units
 from core.project_file import load
 from core.quilt import Project
@@ -53,7 +54,10 @@ def place_of(project: Project, arguments: argparse.Namespace, choice: Choice) ->
     if choice.part == "fabrics" and arguments.of is not None:
         names = [fabric.name for fabric in project.fabrics]
         if arguments.of not in names:
-            raise Refusal("--of", f"no fabric is called {arguments.of}; write one of the project's")
+            raise Refusal(
+                "--of",
+                told("no fabric is called {name}; write one of the project's", name=arguments.of),
+            )
         return names.index(arguments.of)
     return None
 
@@ -77,7 +81,7 @@ def _compared(project: Project, arguments: argparse.Namespace) -> Comparison:
     asked = [choice for choice in CHOICES if getattr(arguments, choice.name) is not None]
     if len(asked) != 1:
         raise Refusal(
-            "compare", "give two to six values of one choice, such as --strip-width 2 and 2.5"
+            "compare", told("give two to six values of one choice, such as --strip-width 2 and 2.5")
         )
     values = getattr(arguments, asked[0].name)
     return compare(project, asked[0], values, place_of(project, arguments, asked[0]))

@@ -13,6 +13,7 @@ from app.packet.paper import USUAL, Format
 from core.compare.choices import STRIP_WIDTH, usual_values
 from core.compare.columns import Comparison, compare
 from core.compare.staircase import Staircase, staircase, usual_range
+from core.language import told
 from core.lengths import INCHES_PER_MM, Inches, LengthError, Units, exact_text, parse
 from core.quilt import Project
 from core.refusal import Refusal
@@ -119,9 +120,14 @@ def pages_named(text: str) -> tuple[Pages, ...]:
     known = ", ".join(Pages)
     for word in sorted(words):
         if word not in list(Pages):
-            raise Refusal("--pages", f"there is no page called {word}; write some of {known}")
+            raise Refusal(
+                "--pages",
+                told(
+                    "there is no page called {word}; write some of {known}", word=word, known=known
+                ),
+            )
     if not words:
-        raise Refusal("--pages", f"no page is chosen; write some of {known}")
+        raise Refusal("--pages", told("no page is chosen; write some of {known}", known=known))
     return tuple(kind for kind in Pages if kind in words)
 
 
@@ -133,7 +139,14 @@ def names_listed(text: str) -> tuple[str, ...]:
     """
     names = tuple(dict.fromkeys(filter(None, map(str.strip, re.split(r"[,;\n]", text)))))
     if len(names) > MOST_NAMES:
-        raise Refusal("--for", f"{len(names)} names are too many; write at most {MOST_NAMES}")
+        raise Refusal(
+            "--for",
+            told(
+                "{count} names are too many; write at most {most}",
+                count=len(names),
+                most=MOST_NAMES,
+            ),
+        )
     return names
 
 
@@ -141,7 +154,10 @@ def copies_counted(text: str) -> int:
     """How many of each packet. Raises `Refusal`."""
     number = text.strip()
     if not (number.isascii() and number.isdigit() and 1 <= int(number[:9]) <= MOST_COPIES):
-        raise Refusal("--copies", f"write a whole number from 1 to {MOST_COPIES}")
+        raise Refusal(
+            "--copies",
+            told("write a whole number from 1 to {most}", most=MOST_COPIES),
+        )
     return int(number)
 
 
@@ -158,7 +174,10 @@ def correction_of(text: str, units: Units) -> Fraction:
     if not measured or abs(_BAR / measured - 1) > _FURTHEST:
         raise Refusal(
             "--bar",
-            "write how long the printed 100 mm bar measures, from {least} to {most}, with its unit",
+            told(
+                "write how long the printed 100 mm bar measures, from {least} to {most}, with "
+                "its unit"
+            ),
             units=Units.CENTIMETRES,
             least=_BAR / (1 + _FURTHEST),
             most=_BAR / (1 - _FURTHEST),

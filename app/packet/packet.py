@@ -23,6 +23,7 @@ from app.packet.tags_page import tag_pages
 from app.packet.true_size_page import true_size_pages
 from app.type_fit import shortened
 from app.typeface import typeface
+from core.language import told
 from core.plan import Plan
 from core.refusal import Refusal
 from core.whole_file import write_whole
@@ -57,7 +58,9 @@ def packet_pages(
     for name in choice.names or ("",):
         bound = [page for kind in choice.pages for page in _for(name, kind, shared, plan, choice)]
         if not bound:
-            raise Refusal("pages", "the chosen pages have nothing on them; choose the quilt's page")
+            raise Refusal(
+                "pages", told("the chosen pages have nothing on them; choose the quilt's page")
+            )
         footed = tuple(_footed(bound, plan.project.quilt.name, name, choice.form))
         for copy in range(choice.copies):
             pages.extend(footed if copy == 0 else (replace(page, entries=()) for page in footed))

@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Any, Final
 
 from core.fabric import Grain, OnHand
+from core.language import told
 from core.lay.lay import ClothLay, Cut, Direction, Lay, Offcut, Placement
 from core.lay.places_file import (
     MOST_FLAWS,
@@ -85,7 +86,7 @@ def _price(fields: Fields) -> Fraction | None:
     if text is None:
         return None
     if not isinstance(text, str) or _PRICE.fullmatch(text.strip()) is None:
-        raise Refusal(fields.at("price_per_yard"), 'write the price as text, such as "12.50"')
+        raise Refusal(fields.at("price_per_yard"), told('write the price as text, such as "12.50"'))
     return Fraction(text.strip().replace(",", "."))
 
 
@@ -94,7 +95,7 @@ def _share(fields: Fields, key: str) -> Fraction:
     text = fields.raw(key, "0%")
     found = _PERCENT.fullmatch(text.strip()) if isinstance(text, str) else None
     if found is None:
-        raise Refusal(fields.at(key), 'write a share of 0 % to 99 % as text, such as "3%"')
+        raise Refusal(fields.at(key), told('write a share of 0 % to 99 % as text, such as "3%"'))
     return Fraction(found[1].replace(",", ".")) / 100
 
 
@@ -143,7 +144,7 @@ def _names(fields: Fields, key: str) -> tuple[str, ...]:
 
     def name(data: object, at: str) -> str:
         if not isinstance(data, str):
-            raise Refusal(at, 'write a name in quotes, such as "plum"')
+            raise Refusal(at, told('write a name in quotes, such as "plum"'))
         return data
 
     return fields.each(key, name, most=MOST_CLOTHS)

@@ -12,10 +12,12 @@ from fractions import Fraction
 from typing import Final
 
 from core.fabric import Grain
+from core.language import told
 from core.lay.places_file import MOST_PIECES
 from core.lay.problem import Cloth, LayProblem, Piece, Run
 from core.lay.refuse_places import require_places
 from core.lengths import Inches
+from core.part_names import told_part
 from core.refusal import Refusal
 
 MOST_SHEETS: Final = 1000
@@ -29,7 +31,7 @@ def require_layable(problem: LayProblem) -> None:
     `unplaced` in the lay.
     """
     if not problem.cloths:
-        raise Refusal("cloths", "there is no cloth; write at least one")
+        raise Refusal("cloths", told("there is no cloth; write at least one"))
     _require_different("cloths", (cloth.name for cloth in problem.cloths))
     for index, cloth in enumerate(problem.cloths):
         _require_cloth(f"cloths[{index}]", cloth)
@@ -42,14 +44,21 @@ def require_layable(problem: LayProblem) -> None:
     for index, run in enumerate(problem.runs):
         path = f"runs[{index}]"
         if run.name in used:
-            raise Refusal(f"{path}.name", f'"{run.name}" is also {used[run.name]}; choose another')
+            raise Refusal(
+                f"{path}.name",
+                told(
+                    '"{run}" is also {used}; choose another',
+                    run=told_part(run.name),
+                    used=used[run.name],
+                ),
+            )
         _require_run(path, run, _cloth_of(path, run, cloths))
         for place, name in enumerate(run.cloths):
             other = _cloth_of(path, replace(run, cloth=name), cloths, f"cloths[{place}]")
             _require_run(path, run, other)
     if problem.stages is not None and problem.stages < FEWEST_STAGES:
         raise Refusal(
-            "stages", "rows and what stands in them take 2 stages; write 2 or more, or null"
+            "stages", told("rows and what stands in them take 2 stages; write 2 or more, or null")
         )
     _require_few(problem)
     require_places(problem)
@@ -61,24 +70,32 @@ def _require_different(path: str, names: Iterable[str]) -> None:
         if name in seen:
             raise Refusal(
                 f"{path}[{index}].name",
-                f'"{name}" is also the name of {path}[{seen[name]}]; choose another',
+                told(
+                    '"{name}" is also the name of {path}[{place}]; choose another',
+                    name=told_part(name),
+                    path=path,
+                    place=seen[name],
+                ),
             )
         seen[name] = index
 
 
 def _require_above_zero(path: str, length: Inches) -> None:
     if length <= 0:
-        raise Refusal(path, "this must be above 0; write a length such as 2 1/2")
+        raise Refusal(path, told("this must be above 0; write a length such as 2 1/2"))
 
 
 def _require_not_negative(path: str, length: Inches) -> None:
     if length < 0:
-        raise Refusal(path, "this cannot be negative; write 0 or a length")
+        raise Refusal(path, told("this cannot be negative; write 0 or a length"))
 
 
 def _require_count(path: str, count: int) -> None:
     if not 1 <= count <= MOST_PIECES:
-        raise Refusal(f"{path}.count", f"write a whole number from 1 to {MOST_PIECES}")
+        raise Refusal(
+            f"{path}.count",
+            told("write a whole number from 1 to {most}", most=MOST_PIECES),
+        )
 
 
 def _require_cloth(path: str, cloth: Cloth) -> None:
@@ -86,19 +103,27 @@ def _require_cloth(path: str, cloth: Cloth) -> None:
     _require_above_zero(f"{path}.sale_unit", cloth.sale_unit)
     _require_not_negative(f"{path}.straightening", cloth.straightening)
     if not 0 <= cloth.shrinkage_along < 1:
-        raise Refusal(f"{path}.shrinkage_along", 'write a share below 100%, such as "3%"')
+        raise Refusal(f"{path}.shrinkage_along", told('write a share below 100%, such as "3%"'))
     for index, hand in enumerate(cloth.on_hand):
         _require_above_zero(f"{path}.on_hand[{index}].across", hand.across)
         _require_above_zero(f"{path}.on_hand[{index}].along", hand.along)
         _require_count(f"{path}.on_hand[{index}]", hand.count)
     if sum(hand.count for hand in cloth.on_hand) > MOST_SHEETS:
-        raise Refusal(f"{path}.on_hand", f"write at most {MOST_SHEETS} pieces of cloth in all")
+        raise Refusal(
+            f"{path}.on_hand",
+            told("write at most {most} pieces of cloth in all", most=MOST_SHEETS),
+        )
 
 
 def _cloth_of(path: str, part: Piece | Run, cloths: dict[str, Cloth], key: str = "cloth") -> Cloth:
     if part.cloth not in cloths:
         known = ", ".join(f'"{name}"' for name in cloths)
-        raise Refusal(f"{path}.{key}", f'there is no cloth "{part.cloth}"; write one of {known}')
+        raise Refusal(
+            f"{path}.{key}",
+            told(
+                'there is no cloth "{cloth}"; write one of {known}', cloth=part.cloth, known=known
+            ),
+        )
     return cloths[part.cloth]
 
 
@@ -114,14 +139,22 @@ def _require_piece(path: str, piece: Piece, cloth: Cloth) -> None:
             return
         raise Refusal(
             f"{path}.across",
-            f'"{piece.name}" is {{across}} across and fits "{cloth.name}" only if it is turned; '
-            'let it turn ("may_turn": true) or choose wider cloth',
+            told(
+                '"{piece}" is {{across}} across and fits "{cloth}" only if it is turned; let '
+                'it turn ("may_turn": true) or choose wider cloth',
+                piece=told_part(piece.name),
+                cloth=cloth.name,
+            ),
             across=piece.across,
         )
     raise Refusal(
         f"{path}.across",
-        f'"{piece.name}" is {{across}} across and "{cloth.name}" gives {{most}}; '
-        "choose wider cloth or a smaller piece",
+        told(
+            '"{piece}" is {{across}} across and "{cloth}" gives {{most}}; choose wider '
+            "cloth or a smaller piece",
+            piece=told_part(piece.name),
+            cloth=cloth.name,
+        ),
         across=piece.across,
         most=_widest(cloth),
     )
@@ -145,12 +178,17 @@ def _require_run(path: str, run: Run, cloth: Cloth) -> None:
     _require_not_negative(f"{path}.shortest", run.shortest)
     _require_count(path, run.count)
     if run.grain is Grain.BIAS:
-        raise Refusal(f"{path}.grain", "write crosswise, lengthwise or either; bias is not laid")
+        raise Refusal(
+            f"{path}.grain", told("write crosswise, lengthwise or either; bias is not laid")
+        )
     if run.strip > _widest(cloth):
         raise Refusal(
             f"{path}.strip",
-            f'the strip is {{strip}} wide and "{cloth.name}" gives {{most}}; '
-            "choose wider cloth or a narrower strip",
+            told(
+                'the strip is {{strip}} wide and "{cloth}" gives {{most}}; choose wider '
+                "cloth or a narrower strip",
+                cloth=cloth.name,
+            ),
             strip=run.strip,
             most=_widest(cloth),
         )
@@ -166,14 +204,20 @@ def _require_segments(path: str, run: Run, cloth: Cloth) -> None:
     if run.shortest > most:
         raise Refusal(
             f"{path}.shortest",
-            f'"{cloth.name}" gives segments of {{most}} at most; write a shorter length',
+            told(
+                '"{cloth}" gives segments of {{most}} at most; write a shorter length',
+                cloth=cloth.name,
+            ),
             most=most,
         )
     if run.join_loss >= most:
         raise Refusal(
             f"{path}.join_loss",
-            f'a join loses as much as a whole segment of "{cloth.name}" gives ({{most}}); '
-            "write a smaller loss",
+            told(
+                'a join loses as much as a whole segment of "{cloth}" gives ({{most}}); '
+                "write a smaller loss",
+                cloth=cloth.name,
+            ),
             most=most,
         )
 
@@ -188,5 +232,10 @@ def _require_few(problem: LayProblem) -> None:
         total += run.count * (1 + int(run.needs / gain))
     if total > MOST_PIECES:
         raise Refusal(
-            "pieces", f"that makes {total} pieces and segments; write at most {MOST_PIECES} in all"
+            "pieces",
+            told(
+                "that makes {total} pieces and segments; write at most {most} in all",
+                total=total,
+                most=MOST_PIECES,
+            ),
         )

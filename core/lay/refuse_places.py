@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from itertools import combinations
 
 from core.fabric import Grain
+from core.language import told
 from core.lay.lay import BOLT, Rect, Sheet
 from core.lay.places import arrangements, cloth_of, meet, pinned_at, sheet_size
 from core.lay.problem import Cloth, LayProblem, Motif, Piece, Pin, Run
+from core.part_names import told_part
 from core.refusal import Refusal
 
 
@@ -26,9 +28,16 @@ def require_places(problem: LayProblem) -> None:
     for index, flaw in enumerate(problem.flaws):
         path = f"flaws[{index}]"
         if flaw.cloth not in cloths:
-            raise Refusal(f"{path}.cloth", f'there is no cloth "{flaw.cloth}"; {_one_of(cloths)}')
+            raise Refusal(
+                f"{path}.cloth",
+                told(
+                    'there is no cloth "{cloth}"; write one of {known}',
+                    cloth=flaw.cloth,
+                    known=_quoted(cloths),
+                ),
+            )
         _require_on_sheet(path, cloths[flaw.cloth], flaw.sheet, flaw.rect)
-        flaws.append((path, flaw.cloth, flaw.sheet, flaw.rect, "a flaw"))
+        flaws.append((path, flaw.cloth, flaw.sheet, flaw.rect, told("a flaw")))
     pinned = []
     for index, pin in enumerate(problem.pins):
         path = f"pins[{index}]"
@@ -36,7 +45,7 @@ def require_places(problem: LayProblem) -> None:
         _require_pin(path, pin, part)
         rect, name = pinned_at(pin, part).rect, cloth_of(pin, part)
         _require_cloth_there(path, cloths[name], pin.sheet, rect)
-        called = f'the pinned "{pin.name}"'
+        called = told('the pinned "{pin}"', pin=told_part(pin.name))
         pinned.append((path, name, pin.sheet, rect, called))
     for index, motif in enumerate(problem.motifs):
         path = f"motifs[{index}]"
@@ -50,53 +59,83 @@ def require_places(problem: LayProblem) -> None:
             raise _cannot_be_cut(problem, cloth)
 
 
-def _one_of(names: dict[str, Cloth] | dict[str, Piece | Run]) -> str:
-    return "write one of " + ", ".join(f'"{name}"' for name in names)
+def _quoted(names: Iterable[str]) -> str:
+    return ", ".join(f'"{name}"' for name in names)
 
 
 def _part(path: str, asked: Pin | Motif, parts: dict[str, Piece | Run]) -> Piece | Run:
     if asked.name not in parts:
-        raise Refusal(f"{path}.name", f'there is no piece or run "{asked.name}"; {_one_of(parts)}')
+        raise Refusal(
+            f"{path}.name",
+            told(
+                'there is no piece or run "{name}"; write one of {known}',
+                name=asked.name,
+                known=_quoted(map(told_part, parts)),
+            ),
+        )
     return parts[asked.name]
 
 
 def _require_pin(path: str, pin: Pin, part: Piece | Run) -> None:
     sources = part.sources if isinstance(part, Run) else (part.cloth,)
     if cloth_of(pin, part) not in sources:
-        known = ", ".join(f'"{name}"' for name in sources)
-        raise Refusal(f"{path}.cloth", f'"{pin.name}" is cut from {known}; write one of its cloths')
+        known = _quoted(sources)
+        raise Refusal(
+            f"{path}.cloth",
+            told(
+                '"{pin}" is cut from {known}; write one of its cloths',
+                pin=told_part(pin.name),
+                known=known,
+            ),
+        )
     if isinstance(part, Piece):
         if pin.length is not None:
-            raise Refusal(f"{path}.length", "a piece has its own length; leave this out")
+            raise Refusal(f"{path}.length", told("a piece has its own length; leave this out"))
         if pin.turned and not part.may_turn:
             raise Refusal(
-                f"{path}.turned", f'"{pin.name}" may not turn; write false or let it ("may_turn")'
+                f"{path}.turned",
+                told(
+                    '"{pin}" may not turn; write false or let it ("may_turn")',
+                    pin=told_part(pin.name),
+                ),
             )
         if pin.copy is not None and not 1 <= pin.copy <= part.count:
-            raise Refusal(f"{path}.copy", f"write a number from 1 to {part.count}")
+            raise Refusal(
+                f"{path}.copy", told("write a number from 1 to {count}", count=part.count)
+            )
         return
     if pin.copy is not None:
-        raise Refusal(f"{path}.copy", "the lay numbers the segments of a run; leave this out")
+        raise Refusal(f"{path}.copy", told("the lay numbers the segments of a run; leave this out"))
     if pin.length is None:
-        raise Refusal(f"{path}.length", "this is missing; write how long the pinned segment is")
+        raise Refusal(
+            f"{path}.length", told("this is missing; write how long the pinned segment is")
+        )
     if pin.length < min(part.shortest, part.needs):
         raise Refusal(
             f"{path}.length",
-            "a segment is at least {shortest}; write a longer one",
+            told("a segment is at least {shortest}; write a longer one"),
             shortest=part.shortest,
         )
     if not 1 <= pin.run_copy <= part.count:
-        raise Refusal(f"{path}.run_copy", f"write a number from 1 to {part.count}")
+        raise Refusal(
+            f"{path}.run_copy", told("write a number from 1 to {count}", count=part.count)
+        )
     against = Grain.CROSSWISE if pin.turned else Grain.LENGTHWISE
     if part.grain is against:
         raise Refusal(
-            f"{path}.turned", f"the segments of this run lie {part.grain.value}; turn the other way"
+            f"{path}.turned",
+            told("the segments of this run lie crosswise; turn the other way")
+            if pin.turned
+            else told("the segments of this run lie lengthwise; turn the other way"),
         )
 
 
 def _require_cloth_there(path: str, cloth: Cloth, sheet: Sheet, rect: Rect) -> None:
     if sheet.on == BOLT and not cloth.buy_more:
-        raise Refusal(f"{path}.on", f'no more "{cloth.name}" may be bought; choose a piece on hand')
+        raise Refusal(
+            f"{path}.on",
+            told('no more "{cloth}" may be bought; choose a piece on hand', cloth=cloth.name),
+        )
     _require_on_sheet(path, cloth, sheet, rect)
 
 
@@ -105,23 +144,34 @@ def _require_on_sheet(path: str, cloth: Cloth, sheet: Sheet, rect: Rect) -> None
     if size is None and (sheet.on != BOLT or sheet.copy != 1):
         raise Refusal(
             f"{path}.on",
-            f'"{cloth.name}" has no {sheet.on}, copy {sheet.copy}; '
-            'write "bolt", or "on_hand[0]" for the first piece on hand',
+            told(
+                '"{cloth}" has no {on}, copy {copy}; write "bolt", or "on_hand[0]" for the '
+                "first piece on hand",
+                cloth=cloth.name,
+                on=sheet.on,
+                copy=sheet.copy,
+            ),
         )
     across, along = size or (cloth.usable_width, None)
     if rect.x < 0 or rect.right > across:
         raise Refusal(
             f"{path}.x",
-            f'this reaches to {{right}} across and "{cloth.name}" gives {{across}} there; '
-            "move it onto the cloth",
+            told(
+                'this reaches to {{right}} across and "{cloth}" gives {{across}} there; move '
+                "it onto the cloth",
+                cloth=cloth.name,
+            ),
             right=rect.right,
             across=across,
         )
     if rect.y < 0 or (along is not None and rect.end > along):
         raise Refusal(
             f"{path}.y",
-            f'this reaches to {{end}} along and the piece of "{cloth.name}" is {{along}} long; '
-            "move it onto the cloth",
+            told(
+                'this reaches to {{end}} along and the piece of "{cloth}" is {{along}} long; '
+                "move it onto the cloth",
+                cloth=cloth.name,
+            ),
             end=rect.end,
             along=along or rect.end,
         )
@@ -129,13 +179,19 @@ def _require_on_sheet(path: str, cloth: Cloth, sheet: Sheet, rect: Rect) -> None
 
 def _require_motif(path: str, motif: Motif, part: Piece | Run) -> None:
     if isinstance(part, Run):
-        raise Refusal(f"{path}.name", f'"{motif.name}" is a run; only a piece can hold a motif')
+        raise Refusal(
+            f"{path}.name",
+            told('"{motif}" is a run; only a piece can hold a motif', motif=told_part(motif.name)),
+        )
     ways = [(part.across, part.along)] + [(part.along, part.across)] * part.may_turn
     if not any(motif.rect.across <= a and motif.rect.along <= b for a, b in ways):
         raise Refusal(
             f"{path}.across",
-            f'the motif is {{wide}} × {{long}} and "{motif.name}" only {{across}} × {{along}}; '
-            "choose a smaller motif or a larger piece",
+            told(
+                'the motif is {{wide}} × {{long}} and "{motif}" only {{across}} × {{along}}; '
+                "choose a smaller motif or a larger piece",
+                motif=told_part(motif.name),
+            ),
             wide=motif.rect.across,
             long=motif.rect.along,
             across=part.across,
@@ -149,11 +205,18 @@ At = tuple[str, str, Sheet, Rect, str]  # path, cloth, sheet, rectangle, what it
 def _require_apart(pinned: list[At], flaws: list[At]) -> None:
     for one, other in combinations(pinned, 2):
         if _meet(one, other):
-            raise Refusal(other[0], f"{other[4]} lies over {one[4]}; pin one of them elsewhere")
+            raise Refusal(
+                other[0],
+                told(
+                    "{other} lies over {one}; pin one of them elsewhere", other=other[4], one=one[4]
+                ),
+            )
     for pin in pinned:
         for flaw in flaws:
             if _meet(pin, flaw):
-                raise Refusal(pin[0], f"{pin[4]} lies on a flaw; pin it beside the flaw")
+                raise Refusal(
+                    pin[0], told("{pin} lies on a flaw; pin it beside the flaw", pin=pin[4])
+                )
 
 
 def _meet(one: At, other: At) -> bool:
@@ -168,7 +231,11 @@ def _require_copies(problem: LayProblem) -> None:
             if (pin.name, pin.copy) in seen:
                 raise Refusal(
                     f"pins[{index}].copy",
-                    f'copy {pin.copy} of "{pin.name}" is pinned already; choose another copy',
+                    told(
+                        'copy {copy} of "{pin}" is pinned already; choose another copy',
+                        copy=pin.copy,
+                        pin=told_part(pin.name),
+                    ),
                 )
             seen.add((pin.name, pin.copy))
     counts = {piece.name: piece.count for piece in problem.pieces}
@@ -178,7 +245,11 @@ def _require_copies(problem: LayProblem) -> None:
         if taken[name] > counts.get(name, taken[name]):
             raise Refusal(
                 f"{path}.name",
-                f'there are only {counts[name]} of "{name}", and all have their place already',
+                told(
+                    'there are only {count} of "{name}", and all have their place already',
+                    count=counts[name],
+                    name=told_part(name),
+                ),
             )
 
 
@@ -194,17 +265,29 @@ def _cannot_be_cut(problem: LayProblem, cloth: Cloth) -> Refusal:
     if any(motif.name in own for motif in problem.motifs):
         return Refusal(
             "motifs",
-            f'no place on "{cloth.name}" was found where each motif lies inside its piece, '
-            "clear of pins and flaws, and edge-to-edge cuts free them; move a motif or a pin",
+            told(
+                'no place on "{cloth}" was found where each motif lies inside its piece, '
+                "clear of pins and flaws, and edge-to-edge cuts free them; move a motif or a "
+                "pin",
+                cloth=cloth.name,
+            ),
         )
     if problem.stages is not None and next(
         arrangements(replace(problem, stages=None), cloth), None
     ):
         return Refusal(
             "stages",
-            f'what is pinned on "{cloth.name}" takes more stages of cuts than {problem.stages}; '
-            "allow more, or move a pin",
+            told(
+                'what is pinned on "{cloth}" takes more stages of cuts than {stages}; allow '
+                "more, or move a pin",
+                cloth=cloth.name,
+                stages=problem.stages,
+            ),
         )
     return Refusal(
-        "pins", f'no edge-to-edge cuts free all that is pinned on "{cloth.name}"; move a pin'
+        "pins",
+        told(
+            'no edge-to-edge cuts free all that is pinned on "{cloth}"; move a pin',
+            cloth=cloth.name,
+        ),
     )

@@ -19,6 +19,7 @@ from core.binding_choices import (
     WidthRule,
 )
 from core.fabric import Grain
+from core.language import told
 from core.lengths import Inches, Units, exact_text
 from core.quilt import Binding, Closing, Fold, Joins
 from core.reading import Fields
@@ -35,12 +36,15 @@ def read_binding(fields: Fields) -> Binding:
     strip, finished = _maybe(fields, "strip_width"), _maybe(fields, "finished_width")
     if strip is None and finished is None:
         raise Refusal(
-            fields.at("strip_width"), "this is missing; write the strip's width or finished_width"
+            fields.at("strip_width"),
+            told("this is missing; write the strip's width or finished_width"),
         )
     if strip is not None and finished is not None:
         raise Refusal(
             fields.at("finished_width"),
-            "the strip's width is given as well, and one follows from the other; write only one",
+            told(
+                "the strip's width is given as well, and one follows from the other; write only one"
+            ),
         )
     binding = Binding(
         fabric=fields.text("fabric"),
@@ -135,11 +139,13 @@ def _scrappy(fields: Fields) -> Scrappy:
     for place, name in enumerate(scrappy.cloths):
         if name in scrappy.cloths[:place]:
             raise Refusal(
-                f"{fields.at('cloths')}[{place}]", f'"{name}" is listed twice; write it once'
+                f"{fields.at('cloths')}[{place}]",
+                told('"{name}" is listed twice; write it once', name=name),
             )
     if scrappy.order is not Order.NONE and len(scrappy.cloths) < _CLOTHS_AT_LEAST:
         raise Refusal(
-            fields.at("cloths"), "a scrappy binding is made of several; write at least two fabrics"
+            fields.at("cloths"),
+            told("a scrappy binding is made of several; write at least two fabrics"),
         )
     return scrappy
 

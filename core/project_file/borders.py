@@ -8,6 +8,7 @@ from typing import Any, Final
 
 from core.fabric import Grain
 from core.figures import figure
+from core.language import told
 from core.lengths import Inches, Units, exact_text
 from core.quilt import Border, Corners, First, Joins, Piecing, Sizing
 from core.reading import Fields
@@ -58,7 +59,7 @@ def _straight_grain(fields: Fields) -> Grain:
     if grain is Grain.BIAS:
         raise Refusal(
             fields.at("grain"),
-            "a border is not cut on the bias; write crosswise, lengthwise or either",
+            told("a border is not cut on the bias; write crosswise, lengthwise or either"),
         )
     return grain
 

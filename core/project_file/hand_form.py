@@ -11,6 +11,7 @@ from typing import Any, Final, TypedDict
 
 from core.by_hand.said import HandFlaw, HandMotif, HandPin, Said
 from core.fabric import Fabric
+from core.language import told
 from core.lay.lay import Sheet
 from core.lay.places_file import MOST_FLAWS, MOST_PIECES, read_region, read_sheet
 from core.lengths import Units, exact_text
@@ -70,7 +71,9 @@ def _motif(fields: Fields) -> HandMotif:
 def _sheet(fields: Fields) -> Sheet:
     sheet = read_sheet(fields)
     if not _SHEET.fullmatch(sheet.on):
-        raise Refusal(fields.at("on"), 'write "bolt", or "on_hand[0]" for the first piece on hand')
+        raise Refusal(
+            fields.at("on"), told('write "bolt", or "on_hand[0]" for the first piece on hand')
+        )
     return sheet
 
 

@@ -9,6 +9,7 @@ from typing import Any, Final
 
 from core.batting_packages import COMMON, Package
 from core.figures import figure
+from core.language import told
 from core.layers import MOST_SHORT_STRIPS
 from core.lengths import Inches, Units, exact_text
 from core.project_file.sale_units import sale_unit_text
@@ -103,13 +104,17 @@ def _refuse_packages(fields: Fields, batting: Batting) -> None:
             again = len(names) - 1 - names[::-1].index(name)
             raise Refusal(
                 f"{fields.at('packages')}[{again}].name",
-                f'"{name}" is in the table already; write another name',
+                told('"{name}" is in the table already; write another name', name=name),
             )
     if batting.package is not None and batting.package not in names:
         raise Refusal(
             fields.at("package"),
-            f'no package is called "{batting.package}"; write one of {", ".join(names)}, or '
-            "nothing for the smallest that will do",
+            told(
+                'no package is called "{package}"; write one of {names}, or nothing for the '
+                "smallest that will do",
+                package=batting.package,
+                names=", ".join(names),
+            ),
         )
 
 

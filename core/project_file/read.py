@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import Any
 
 from core.fabric import Fabric, OnHand
+from core.language import told
 from core.lengths import Units
 from core.project_file.binding import named_fabrics, read_binding
 from core.project_file.borders import border_fabrics, read_border
@@ -107,11 +108,12 @@ def _fabric(fields: Fields) -> Fabric:
     if fabric.price_per_yard is not None and fabric.price_per_metre is not None:
         raise Refusal(
             fields.at("price_per_metre"),
-            "this fabric has a price per yard too; keep one of the two and clear the other",
+            told("this fabric has a price per yard too; keep one of the two and clear the other"),
         )
     if fabric.cutting_width <= 0:
         raise Refusal(
-            fields.at("selvage"), "the selvages and shrinkage use up the width; write smaller ones"
+            fields.at("selvage"),
+            told("the selvages and shrinkage use up the width; write smaller ones"),
         )
     return fabric
 
@@ -130,7 +132,7 @@ def _price(fields: Fields, key: str) -> Fraction | None:
         return None
     text = fields.raw(key)
     if not isinstance(text, str) or not _PRICE.fullmatch(text.strip()):
-        raise Refusal(fields.at(key), 'write the price as text, such as "12.50", or null')
+        raise Refusal(fields.at(key), told('write the price as text, such as "12.50", or null'))
     return Fraction(text.strip().replace(",", "."))
 
 
@@ -160,8 +162,12 @@ def _refuse_unknown_fabrics(project: Project) -> None:
         if uses > 1:
             again = len(names) - 1 - names[::-1].index(name)
             raise Refusal(
-                f"fabrics[{again}].name", f'"{name}" is there already; write another name'
+                f"fabrics[{again}].name",
+                told('"{name}" is there already; write another name', name=name),
             )
     for path, name in fabric_names(project):
         if name not in names:
-            raise Refusal(path, f'no fabric is called "{name}"; add it or write one of the fabrics')
+            raise Refusal(
+                path,
+                told('no fabric is called "{name}"; add it or write one of the fabrics', name=name),
+            )

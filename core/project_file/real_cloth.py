@@ -9,6 +9,7 @@ from pathlib import Path, PureWindowsPath
 from typing import Any
 
 from core.fabric import Fabric, Photo, RealCloth
+from core.language import told
 from core.lengths import Units, exact_text
 from core.quilt import Project
 from core.reading import Fields
@@ -29,7 +30,7 @@ def _colour(fields: Fields) -> str:
     value = fields.raw("colour")
     text = value.strip().lower() if isinstance(value, str) else ""
     if not _COLOUR.fullmatch(text):
-        raise Refusal(fields.at("colour"), 'write a colour such as "#7a1f2b", or null')
+        raise Refusal(fields.at("colour"), told('write a colour such as "#7a1f2b", or null'))
     return text
 
 
@@ -48,7 +49,7 @@ def _file(fields: Fields) -> str:
     if not text or len(text) > LONGEST_FILE or not text.isprintable() or path.anchor:
         raise Refusal(
             fields.at("file"),
-            'write where the photo is as seen from the project, such as "photos/plum.jpg"',
+            told('write where the photo is as seen from the project, such as "photos/plum.jpg"'),
         )
     return text
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from core.figures import figure
+from core.language import told
 from core.lengths import Inches, Units, exact_text
 from core.reading import Fields
 from core.refusal import Refusal
@@ -51,7 +52,9 @@ def _length(fields: Fields, key: str) -> Any:  # noqa: ANN401 - mypy cannot see 
 def _spot(data: object, path: str, units: Units) -> Spot:
     """A corner as a list of two lengths: to the right, and down."""
     if not isinstance(data, list) or len(data) != 2:
-        raise Refusal(path, "write a corner as two lengths, to the right and down, such as 12 × 0")
+        raise Refusal(
+            path, told("write a corner as two lengths, to the right and down, such as 12 × 0")
+        )
     pair = Fields({"right": data[0], "down": data[1]}, path, units)
     return pair.length("right", zero=True), pair.length("down", zero=True)
 
