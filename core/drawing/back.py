@@ -15,8 +15,10 @@ from core.drawing.real_cloth import sewn_from
 from core.drawing.shapes import area, free_of, label, moved
 from core.finish.backing import ACCENT, BackingPlan
 from core.finish.overage import overages
+from core.language import told
 from core.lay.lay import Rect
 from core.lay.problem import Piece
+from core.part_names import told_part
 from core.plan import Plan
 from core.quilt import Seams
 
@@ -41,7 +43,7 @@ def draw_back(plan: Plan) -> Drawing | None:
     if not marks:
         return None
     marks.append(_edge(plan, quilt))
-    name = f"{plan.project.quilt.name or 'the quilt'}, from the back"
+    name = told("{quilt}, from the back", quilt=plan.project.quilt.name or told("the quilt"))
     x, y = outer.x - _MARGIN, outer.y - _MARGIN
     wide, long = outer.across + 2 * _MARGIN, outer.along + 2 * _MARGIN
     shifted = tuple(moved(mark, -float(x), -float(y)) for mark in sewn_from(marks, plan))
@@ -152,4 +154,4 @@ def _sewn_on(plan: Plan, name: str, rect: Rect) -> Iterator[Mark]:
     """A sleeve or a label, with its letter; its name is its role too."""
     letter = plan.part(name).letter
     yield area(rect, name, letter)
-    yield label(rect, (f"{letter}  {name}", letter), name, letter)
+    yield label(rect, (f"{letter}  {told_part(name)}", letter), name, letter)

@@ -15,7 +15,9 @@ from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 from core.drawing.shapes import moved
 from core.edge.root_two import root_two_down
 from core.finish.bias_cloth import BiasPiece, BiasPlan
+from core.language import told, told_count
 from core.lengths import Inches, Rounding, Units, show, show_size
+from core.part_names import told_part
 from core.plan import Plan
 
 _ROOT = sqrt(2)
@@ -52,7 +54,7 @@ def _tube(bias: BiasPlan, piece: BiasPiece, units: Units) -> Drawing:
     for number, texts in enumerate(lines):
         middle = (width / 2, high + row * (number + 1))
         marks.append(Label(middle, texts, (width, row * 0.9), "note"))
-    return _framed(piece.name, marks, width, high + row * (len(lines) + 0.5))
+    return _framed(told_part(piece.name), marks, width, high + row * (len(lines) + 0.5))
 
 
 def _cloth(long: float, high: float, row: float) -> Iterator[Mark]:
@@ -85,28 +87,50 @@ def _tube_words(bias: BiasPlan, piece: BiasPiece, units: Units) -> tuple[tuple[s
     gives = show(piece.gives, units, Rounding.DOWN)
     step = _marked(bias.width, units)
     return (
-        (f"Cut {size} at 45°; sew 1 to the other end of 2 with a {seam} seam: the dashed line",),
         (
-            f"Mark {piece.turns} strips {wide} wide, {step} apart along the edge",
-            f"{piece.turns} strips of {wide}",
+            told(
+                "Cut {size} at 45°; sew 1 to the other end of 2 with a {seam} seam: the "
+                "dashed line",
+                size=size,
+                seam=seam,
+            ),
         ),
-        ("Sew top to bottom, one strip out of step: line 1 above to the first corner below",),
-        _given(piece, f"Gives {gives} in whole strips", units),
+        (
+            told_count(
+                "Mark {count} strip {wide} wide, {step} apart along the edge",
+                "Mark {count} strips {wide} wide, {step} apart along the edge",
+                piece.turns,
+                wide=wide,
+                step=step,
+            ),
+            told("{count} strips of {wide}", count=piece.turns, wide=wide),
+        ),
+        (told("Sew top to bottom, one strip out of step: line 1 above to the first corner below"),),
+        _given(piece, told("Gives {length} in whole strips", length=gives), units),
     )
 
 
 def _given(piece: BiasPiece, joined: str, units: Units) -> tuple[str, ...]:
     """What the cloth gives, joined or cut apart, beside its bare area; shorter ways behind."""
-    bare = f"charts print {show(piece.bare_area, units)} by bare area"
+    bare = told("charts print {length} by bare area", length=show(piece.bare_area, units))
     if not piece.segments:
         return f"{joined}; {bare}", joined
-    apart = f"{piece.segments} segments of {show(piece.segment, units)}"
-    return f"Cut apart at the same slant: {apart}; {bare}", f"Cut apart: {apart}", apart
+    apart = told_count(
+        "{count} segment of {length}",
+        "{count} segments of {length}",
+        piece.segments,
+        length=show(piece.segment, units),
+    )
+    return (
+        told("Cut apart at the same slant: {apart}; {bare}", apart=apart, bare=bare),
+        told("Cut apart: {apart}", apart=apart),
+        apart,
+    )
 
 
 def _span(lengths: list[Inches], units: Units) -> str:
     longest, shortest = (show(of(lengths), units, Rounding.DOWN) for of in (max, min))
-    return f"Long edges then {longest} to {shortest}"
+    return told("Long edges then {longest} to {shortest}", longest=longest, shortest=shortest)
 
 
 def _marked(width: Inches, units: Units) -> str:
@@ -130,22 +154,35 @@ def _one_by_one(bias: BiasPlan, piece: BiasPiece, units: Units) -> Drawing:
     size, wide = show_size(piece.across, piece.along, units), show(bias.width, units)
     joined = show(piece.gives, units, Rounding.DOWN)
     lines = (
-        (f"{size}: first cut from a corner at 45°, then every {_marked(bias.width, units)}",),
         (
-            f"{len(strips)} strips {wide} wide, both ends trimmed to slant the same way",
-            f"{len(strips)} strips {wide} wide",
+            told(
+                "{size}: first cut from a corner at 45°, then every {step}",
+                size=size,
+                step=_marked(bias.width, units),
+            ),
         ),
         (
-            f"Long edges then: {_lengths([strip.usable for strip in strips], units)}",
+            told(
+                "{count} strips {wide} wide, both ends trimmed to slant the same way",
+                count=len(strips),
+                wide=wide,
+            ),
+            told("{count} strips {wide} wide", count=len(strips), wide=wide),
+        ),
+        (
+            told(
+                "Long edges then: {lengths}",
+                lengths=_lengths([strip.usable for strip in strips], units),
+            ),
             _span([strip.usable for strip in strips], units),
         ),
-        _given(piece, f"Joined {joined}", units),
+        _given(piece, told("Joined {length}", length=joined), units),
     )
     width = max(across, 3 * max(across, along) / 2)
     for number, texts in enumerate(lines):
         middle = (width / 2, along + row * (number + 1))
         marks.append(Label(middle, texts, (width, row * 0.9), "note"))
-    return _framed(piece.name, marks, width, along + row * (len(lines) + 0.5))
+    return _framed(told_part(piece.name), marks, width, along + row * (len(lines) + 0.5))
 
 
 def _lengths(lengths: list[Inches], units: Units) -> str:
@@ -158,7 +195,9 @@ def _lengths(lengths: list[Inches], units: Units) -> str:
     said, number = [], 1
     for length, same in groupby(lengths):
         last = number + len(list(same)) - 1
-        which = str(number) if last == number else f"{number} to {last}"
+        which = (
+            str(number) if last == number else told("{first} to {last}", first=number, last=last)
+        )
         said.append(f"{which}: {show(length, units, Rounding.DOWN)}")
         number = last + 1
     return "; ".join(said)

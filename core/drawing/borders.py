@@ -9,6 +9,7 @@ from core.drawing.marks import Area, Line, Mark, Point
 from core.drawing.shapes import area, corners, label, point
 from core.finish.border import BorderPlan, long_strips
 from core.finish.border_sides import BorderStrip, Side, covered
+from core.language import told
 from core.lay.lay import Rect
 from core.lengths import Inches
 from core.quilt import Corners, Joins
@@ -35,7 +36,12 @@ def draw_border(border: BorderPlan, outer: Rect, letters: Letters) -> Iterator[M
             band = _band(border, side, outer, inner)
             shape = _mitred(side, outer, inner) if mitred else corners(band)
             yield Area(shape, "border", key)
-            yield label(band, (f"{letter}  border {border.number}", letter), "border", key)
+            yield label(
+                band,
+                (told("{letter}  border {number}", letter=letter, number=border.number), letter),
+                "border",
+                key,
+            )
             for at in places.get(side, ()):
                 if (seam := _join(border, strip, side, band, at)) is not None:
                     yield seam

@@ -19,8 +19,10 @@ from core.drawing.real_cloth import cut_from
 from core.drawing.said import flaws_on, motifs_on, notes_of, pin_at
 from core.drawing.shapes import free_of
 from core.fabric import Fabric
+from core.language import told
 from core.lay.lay import Placement, Rect, Sheet
 from core.lengths import RULERS, Inches, Units, show, show_size
+from core.part_names import told_part
 from core.plan import FabricPlan, Plan
 
 _WORDS, _CORNER = Fraction(16), Fraction(12)  # lengths for the words by the arrow and "far edge"
@@ -34,12 +36,19 @@ def sheet_title(fabric: Fabric, sheet: Sheet, length: Inches, units: Units) -> s
     'linen, from the bolt'
     """
     if sheet == Sheet():
-        return f"{fabric.name}, from the bolt"
+        return told("{cloth}, from the bolt", cloth=fabric.name)
     place = int(sheet.on.removeprefix("on_hand[").removesuffix("]"))
     piece = fabric.on_hand[place]
     size = show_size(piece.across, length, units)
-    which = f", piece {sheet.copy} of {piece.count}" if piece.count > 1 else ""
-    return f"{fabric.name}, on hand {size}{which}"
+    if piece.count == 1:
+        return told("{cloth}, on hand {size}", cloth=fabric.name, size=size)
+    return told(
+        "{cloth}, on hand {size}, piece {number} of {count}",
+        cloth=fabric.name,
+        size=size,
+        number=sheet.copy,
+        count=piece.count,
+    )
 
 
 def frame_of(fabric_plan: FabricPlan, sheet: Sheet, heading: Heading) -> Frame:
@@ -93,7 +102,11 @@ def _offcut(frame: Frame, rect: Rect, units: Units, motifs: Sequence[Rect]) -> I
     size = show_size(rect.across, rect.along, units)
     yield frame.area(rect, "offcut")
     room = free_of(rect, motifs)
-    yield frame.label(room, (f"offcut\n{size}", f"offcut {size}", size, "offcut"), "offcut")
+    yield frame.label(
+        room,
+        (told("offcut\n{size}", size=size), told("offcut {size}", size=size), size, told("offcut")),
+        "offcut",
+    )
 
 
 def _piece(
@@ -101,7 +114,8 @@ def _piece(
 ) -> Iterator[Mark]:
     part, key = plan.part(placement.name), plan.label(placement)
     size = show_size(placement.rect.across, placement.rect.along, plan.project.units)
-    full = (f"{key}\n{part.name}\n{size}", f"{key}  {part.name}  {size}", f"{key}\n{size}")
+    name = told_part(part.name)
+    full = (f"{key}\n{name}\n{size}", f"{key}  {name}  {size}", f"{key}\n{size}")
     texts = (*full, f"{key}  {size}", key)
     notes = notes_of(fabric_plan, placement)
     noted = tuple(f"{text} ({notes})" for text in texts if notes)
@@ -148,9 +162,9 @@ def _arrow(frame: Frame, cloth: Rect, fabric: Fabric) -> Iterator[Mark]:
         )
         yield Area(head, "grain")
     words = (
-        ("print, this way up", "print up")
+        (told("print, this way up"), told("print up"))
         if fabric.one_way_print
-        else ("lengthwise grain", "grain")
+        else (told("lengthwise grain"), told("grain"))
     )
     if cloth.along > length + 1 + _WORDS + _CORNER:
         room = Rect(across - 1, end + 1, Fraction(2), _WORDS)
@@ -158,4 +172,4 @@ def _arrow(frame: Frame, cloth: Rect, fabric: Fabric) -> Iterator[Mark]:
     if cloth.along > length + _CORNER:
         at = cloth.end - _CORNER
         room = Rect(frame.size.right + Fraction(1, 2), at, Fraction(2), _CORNER)
-        yield frame.label(room, ("far edge",), "note")
+        yield frame.label(room, (told("far edge"),), "note")

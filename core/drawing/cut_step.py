@@ -12,6 +12,7 @@ from fractions import Fraction
 from itertools import groupby
 
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
+from core.language import told
 from core.lay.lay import Direction
 from core.lengths import show
 from core.plan import Plan
@@ -32,7 +33,7 @@ def draw_cut(plan: Plan, step: CutStep) -> Drawing:
     """The picture of a step."""
     cut = _Cut(plan, step)
     height = _TOP + cut.high + _FOOT
-    return Drawing(f"step {step.number}", WIDTH, height, tuple(cut.marks()))
+    return Drawing(told("step {number}", number=step.number), WIDTH, height, tuple(cut.marks()))
 
 
 class _Cut:
@@ -125,9 +126,9 @@ class _Cut:
             at, top = self._point(x, 0.0)
             yield Line(((at, top - _TICK), (at, top)), "cut")
         if held.folds:
-            yield self._below(f"folded: {parts} layers")
+            yield self._below(told("folded: {layers} layers", layers=parts))
         elif held.moves > 1:
-            yield self._below(f"ruler laid {held.moves} times")
+            yield self._below(told("ruler laid {count} times", count=held.moves))
 
     def _below(self, said: str) -> Label:
         """Words under the cloth, which may be wider than it."""

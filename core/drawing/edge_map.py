@@ -16,6 +16,7 @@ from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 from core.edge.edge_map import Landing
 from core.edge.nearest import nearest_place
 from core.finish.sewn import Sewn
+from core.language import told
 from core.lengths import Inches, show
 from core.plan import Plan
 
@@ -152,7 +153,7 @@ def draw_edge_map(plan: Plan) -> Drawing | None:
         *_apart([*_landings(frame), *_corners(frame), *_letters(frame)], _inner_edge(frame)),
     )
     wide, high = (float(size) + 2 * frame.aside for size in (outline.width, outline.length))
-    return Drawing("the binding as sewn", wide, high, marks)
+    return Drawing(told("the binding as sewn"), wide, high, marks)
 
 
 def place_under(plan: Plan, at: Point, step: Inches) -> tuple[Inches, float]:
@@ -240,9 +241,9 @@ def _landings(frame: _Frame) -> Iterator[tuple[Label, ...]]:
     """Words for the closing, then for each join."""
     made = frame.sewn.edge_map
     place = float(made.closing.place)
-    yield frame.labels(place, _words(frame, "start and closing", "start", made.closing))
+    yield frame.labels(place, _words(frame, told("start and closing"), told("start"), made.closing))
     for number, join in enumerate(made.joins, start=1):
-        name = str(number) if frame.many else f"join {number}"
+        name = str(number) if frame.many else told("join {number}", number=number)
         words = _words(frame, name, str(number), join)
         yield frame.labels(float(join.place), words)
 
@@ -252,7 +253,11 @@ def _words(frame: _Frame, name: str, short: str, landing: Landing) -> tuple[str,
         return name, short
     away = show(landing.to_corner, frame.plan.project.units)
     brief = f"{name}: {away}", name, short
-    return brief if frame.many else (f"{name}\n{away} to the corner", *brief)
+    return (
+        brief
+        if frame.many
+        else (told("{place}\n{length} to the corner", place=name, length=away), *brief)
+    )
 
 
 def _start(frame: _Frame) -> Iterator[Mark]:

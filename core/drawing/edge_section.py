@@ -10,12 +10,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import cos, pi, sin
 
-from core.binding_choices import AccentKind, Finishing
+from core.binding_choices import AccentKind, Face, Finishing
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 from core.drawing.shapes import moved
 from core.figures import usual
 from core.finish.binding_plan import BindingPlan
 from core.finish.binding_width import REACH_BY_MACHINE, REACH_BY_MACHINE_MM
+from core.language import told
 from core.lengths import Units, show
 from core.plan import Plan
 from core.quilt import Binding, Fold
@@ -45,7 +46,7 @@ def draw_edge_section(plan: Plan) -> Drawing | None:
     height = max(y for _, y in points) + _ROW / 2 - top
     width = _LEFT + section.inward + _RIGHT
     return Drawing(
-        "The bound edge, cut through",
+        told("The bound edge, cut through"),
         width,
         height,
         tuple(moved(mark, _LEFT, -top) for mark in marks),
@@ -81,7 +82,7 @@ class _Section:
             yield Area(_rectangle(0, thick, self.s, 2 * thick), "batting")
         left = self.second if self.faced else max(self.first, self.second)
         middle = (left + self.inward) / 2
-        yield Label((middle, thick / 2), ("quilt",), (self.inward - left, thick), "batting")
+        yield Label((middle, thick / 2), (told("quilt"),), (self.inward - left, thick), "batting")
 
     def _accent(self) -> Iterator[Mark]:
         accent = self.plan.accent
@@ -147,23 +148,35 @@ class _Section:
 
     def _measures(self) -> Iterator[Mark]:
         """Widths between ticks: the first face above, the second and the reach below."""
-        other = "back" if self.spec.first_face == "front" else "front"
         above = -self.under - 5 * _GAP - _TICK
         if self.first > 0:
             said = show(self.plan.first_face_width, self.units)
-            yield from self._measure(
-                0, self.first, above, (f"first face ({self.spec.first_face}) {said}",), up=True
-            )
+            yield from self._measure(0, self.first, above, (self._first(said),), up=True)
         below = self.back + 5 * _GAP + _TICK
         said = show(self.plan.second_face_width, self.units)
-        name = "facing on the back" if self.faced else f"second face ({other})"
-        yield from self._measure(0, self.second, below, (f"{name} {said}",), up=False)
+        yield from self._measure(0, self.second, below, (self._second(said),), up=False)
         if not self.faced and self.second != self.s:
             said = show(abs(self.plan.reach), self.units)
-            words = "past the seam" if self.second > self.s else "short of the seam"
+            words = (
+                told("{length} past the seam", length=said)
+                if self.second > self.s
+                else told("{length} short of the seam", length=said)
+            )
             near, far = sorted((self.s, self.second))
             under = below + _TO_WORDS + _ROW / 2 + _TICK
-            yield from self._measure(near, far, under, (f"{said} {words}",), up=False)
+            yield from self._measure(near, far, under, (words,), up=False)
+
+    def _first(self, width: str) -> str:
+        if self.spec.first_face is Face.FRONT:
+            return told("first face (front) {width}", width=width)
+        return told("first face (back) {width}", width=width)
+
+    def _second(self, width: str) -> str:
+        if self.faced:
+            return told("facing on the back {width}", width=width)
+        if self.spec.first_face is Face.FRONT:
+            return told("second face (back) {width}", width=width)
+        return told("second face (front) {width}", width=width)
 
     def _measure(
         self, start: float, end: float, y: float, texts: tuple[str, ...], *, up: bool

@@ -6,6 +6,7 @@ from core.compare.columns import Comparison
 from core.drawing.edge_section import draw_edge_section
 from core.drawing.marks import Drawing, Label, Mark
 from core.drawing.shapes import moved
+from core.language import told
 
 _CAPTION = 0.2  # inches kept over each section for its value
 _GAP = 0.2
@@ -28,4 +29,4 @@ def draw_edge_sections(comparison: Comparison) -> Drawing | None:
         marks += [moved(mark, left, _CAPTION) for mark in section.marks]
         left += section.width + _GAP
     height = _CAPTION + max(section.height for _, section in sections)
-    return Drawing("The bound edge, cut through", left - _GAP, height, tuple(marks))
+    return Drawing(told("The bound edge, cut through"), left - _GAP, height, tuple(marks))

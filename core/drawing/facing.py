@@ -13,6 +13,7 @@ from core.drawing.edge import band
 from core.drawing.marks import Area, Drawing, Label, Mark, Point
 from core.drawing.shapes import moved
 from core.finish.side_strips import SideStrip
+from core.language import told
 from core.lengths import show
 from core.plan import Plan
 
@@ -32,7 +33,7 @@ def draw_facing(plan: Plan) -> Drawing | None:
     )
     left, top = aside - float(outline.x), aside - float(outline.y)
     return Drawing(
-        "the facing",
+        told("the facing"),
         float(outline.width) + 2 * aside,
         float(outline.length) + 2 * aside,
         tuple(moved(mark, left, top) for mark in marks),
@@ -67,7 +68,8 @@ def _words(plan: Plan, aside: float) -> Iterator[Label]:
     for number, (start, end) in enumerate(pairwise(starts), start=1):
         (x, y), (dx, dy) = outline.point_at((start + end) / 2)
         length, key = show(_strip_of(plan, number).length, units), _key(plan, number)
-        name = f"side {number}" + (f": {key}" if key else "")
+        side = told("side {number}", number=number)
+        name = f"{side}: {key}" if key else side
         centre: Point = (x - dx * aside / 2, y - dy * aside / 2)
         room = _room(end - start, abs(dx), aside)
         yield Label(centre, (f"{name}, {length}", f"{name}\n{length}", name, str(number)), room,

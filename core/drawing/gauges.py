@@ -6,6 +6,7 @@ Inches, which a page must draw as inches.
 from __future__ import annotations
 
 from core.drawing.marks import Area, Drawing, Label, Line
+from core.language import told
 from core.lengths import Inches, Units, show
 
 _LEAST_LONG, _BESIDE = 3.0, 1.5
@@ -28,12 +29,12 @@ def draw_strip_guide(width: Inches, units: Units, longest: float) -> Drawing:
         Label((right * 0.72, w * 0.72), ("45°",), (right * 0.4, w * 0.3), "note"),
         Label(
             ((right + long) / 2, w / 2),
-            (f"strip, cut\n{show(width, units)} wide", show(width, units)),
+            (told("strip, cut\n{width} wide", width=show(width, units)), show(width, units)),
             ((long - right) * 0.9, w * 0.9),
             "note",
         ),
     )
-    return Drawing(f"strip of {show(width, units)}", long, w, marks)
+    return Drawing(told("strip of {width}", width=show(width, units)), long, w, marks)
 
 
 def draw_sewing_gauge(seam: Inches, stop: Inches) -> Drawing:
@@ -47,4 +48,4 @@ def draw_sewing_gauge(seam: Inches, stop: Inches) -> Drawing:
         Line(((_GAUGE - s, 0.0), (_GAUGE - s, foot)), "seam"),
         Area(dot, "grain"),
     )
-    return Drawing("sewing gauge", _GAUGE, _GAUGE, marks)
+    return Drawing(told("sewing gauge"), _GAUGE, _GAUGE, marks)

@@ -11,8 +11,10 @@ from collections.abc import Iterator
 from core.cutting.cuts import TableCut
 from core.cutting.order import Order
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
+from core.language import told
 from core.lay.lay import Direction, Rect
 from core.lengths import Units, show, show_size
+from core.part_names import told_part
 from core.steps import Becomes, Fall
 
 _MARGIN = 0.09  # of the longer side, on every side, for words and measures
@@ -25,7 +27,7 @@ _ROLES = {Becomes.SECTION: "cloth", Becomes.OFFCUT: "offcut", Becomes.WASTE: "st
 def draw_in_hand(order: Order, cut: TableCut, units: Units) -> Drawing:
     """The picture of a cut, in inches of cloth."""
     hand = _InHand(order, cut, units)
-    return Drawing("the cloth in hand", hand.width, hand.height, tuple(hand.marks()))
+    return Drawing(told("the cloth in hand"), hand.width, hand.height, tuple(hand.marks()))
 
 
 class _InHand:
@@ -77,7 +79,7 @@ class _InHand:
         if fall.becomes is Becomes.PIECE:
             mark = next(mark for mark in self.order.pieces if mark.label == fall.label)
             role, key = self.order.part(mark.placed).role, fall.label
-            name = f"{fall.label}\n{mark.placed.name}"
+            name = f"{fall.label}\n{told_part(mark.placed.name)}"
         size = show_size(fall.rect.across, fall.rect.along, self.units)
         yield self._area(fall.rect, role, key)
         thick = float(fall.rect.along if self.crosswise else fall.rect.across)
@@ -101,11 +103,11 @@ class _InHand:
         """The edge to measure from, heavy, and what it is called."""
         if self.crosswise:
             yield Line((self._point(0, 0), self._point(self.across, 0)), "edge")
-            name = "raw end" if self.cut.step.straightening else "straight end"
+            name = told("raw end") if self.cut.step.straightening else told("straight end")
             at, room = (self.margin / 2, self.height / 2), (self.margin * 0.9, self.height)
         else:
             yield Line((self._point(0, 0), self._point(0, self.along)), "edge")
-            name = "near edge"
+            name = told("near edge")
             at = (self.width / 2, self.height - self.margin / 2)
             room = (self.width, self.margin * 0.9)
         yield Label(at, (name,), room, "note")

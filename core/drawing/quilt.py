@@ -15,6 +15,7 @@ from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 from core.drawing.real_cloth import sewn_from
 from core.drawing.shapes import area, grown, label, moved, point
 from core.finish.overage import overages
+from core.language import told
 from core.lay.lay import Rect
 from core.lengths import Inches, show_size
 from core.plan import Plan
@@ -33,7 +34,7 @@ def draw_quilt(plan: Plan) -> Drawing:
     marks = [*_layers(plan, box), *_cut(plan, _borders(plan, quilt)), *_binding(plan)]
     sewn = sewn_from(marks, plan)
     shifted = tuple(moved(mark, -float(outermost.x), -float(outermost.y)) for mark in sewn)
-    name = plan.project.quilt.name or "the quilt"
+    name = plan.project.quilt.name or told("the quilt")
     return Drawing(name, float(outermost.across), float(outermost.along), shifted)
 
 
@@ -114,7 +115,9 @@ def _borders(plan: Plan, quilt: Rect) -> Iterator[Mark]:
     units = plan.project.units
     size = show_size(*plan.project.top, units)
     yield area(outer, "top")
-    yield label(outer, (f"quilt top\n{size}", "quilt top", "top"), "top")
+    yield label(
+        outer, (told("quilt top\n{size}", size=size), told("quilt top"), told("top")), "top"
+    )
 
 
 def _binding(plan: Plan) -> Iterator[Mark]:

@@ -12,8 +12,10 @@ from math import cos, pi, sin
 from core.drawing.frame import Frame
 from core.drawing.marks import Line, Mark
 from core.fabric import Fabric
+from core.language import told
 from core.lay.lay import Placement, Rect, Sheet
 from core.lay.places import meet
+from core.part_names import told_part
 from core.plan import FabricPlan
 
 _SHANK, _HEAD = Fraction(3, 2), 0.35  # inches of cloth: how long a pin is drawn, how large its head
@@ -28,7 +30,15 @@ def flaws_on(frame: Frame, fabric: Fabric, sheet: Sheet, cloth: Rect) -> Iterato
         if seen is not None:
             word = flaw.called
             yield frame.area(seen, "flaw")
-            yield frame.label(seen, (f"{word}\nkeep clear", f"{word}, keep clear", word), "flaw")
+            yield frame.label(
+                seen,
+                (
+                    told("{flaw}\nkeep clear", flaw=word),
+                    told("{flaw}, keep clear", flaw=word),
+                    word,
+                ),
+                "flaw",
+            )
 
 
 def motifs_on(frame: Frame, fabric_plan: FabricPlan, sheet: Sheet, cloth: Rect) -> Iterator[Mark]:
@@ -39,15 +49,17 @@ def motifs_on(frame: Frame, fabric_plan: FabricPlan, sheet: Sheet, cloth: Rect) 
         if seen is not None:
             yield frame.line(seen, "motif")
             if not any(meet(sheet, seen, placed.sheet, placed.rect) for placed in laid):
-                words = ("motif",) if motif.name is None else (f"motif for {motif.name}", "motif")
+                words: tuple[str, ...] = (told("motif"),)
+                if motif.name is not None:
+                    words = (told("motif for {part}", part=told_part(motif.name)), *words)
                 yield frame.label(seen, words, "motif")
 
 
 def notes_of(fabric_plan: FabricPlan, placement: Placement) -> str:
     """What is written on a piece beside its letter, name and size."""
     by_hand = fabric_plan.by_hand
-    notes = ["pinned"] if by_hand.pin_of(placement) is not None else []
-    return ", ".join([*notes, *(["with motif"] if by_hand.motifs_of(placement) else [])])
+    notes = [told("pinned")] if by_hand.pin_of(placement) is not None else []
+    return ", ".join([*notes, *([told("with motif")] if by_hand.motifs_of(placement) else [])])
 
 
 def pin_at(frame: Frame, rect: Rect) -> Iterator[Mark]:

@@ -12,6 +12,7 @@ from fractions import Fraction
 
 from core.compare.staircase import Staircase, Step
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
+from core.language import told
 from core.lengths import INCHES_PER_MM, Inches, Units, sale_text, show
 from core.quilt import Project
 
@@ -33,7 +34,9 @@ def draw_staircase(project: Project, stairs: Staircase) -> Drawing:
         *_ruler(project.units, axis),
         *_now(project.units, axis),
     )
-    return Drawing(f"What each {stairs.choice.name} buys", WIDTH, HEIGHT, marks)
+    return Drawing(
+        told("What each {choice} buys", choice=told(stairs.choice.name)), WIDTH, HEIGHT, marks
+    )
 
 
 class _Axis:
@@ -77,7 +80,7 @@ def _block(project: Project, axis: _Axis, place: int, step: Step) -> Iterator[Ma
 
 def _words(project: Project, axis: _Axis, step: Step) -> tuple[str, ...]:
     if not step.bought:
-        return ("cannot be cut", "none")
+        return (told("cannot be cut"), told("none"))
     alone = len(axis.moving) == 1
     bought = [
         sale_text(step.bought[place], project.fabrics[place].sale_unit)
@@ -127,4 +130,9 @@ def _now(units: Units, axis: _Axis) -> Iterator[Mark]:
     foot = axis.y(axis.bought(step)) if step and step.bought else _FOOT
     yield Line(((x, 4.0), (x, foot)), "cut")
     middle = min(max(x, 8.0), WIDTH - 8.0)
-    yield Label((middle, 2.0), (f"now {show(present, units)}", "now"), (16.0, 3.0), "note")
+    yield Label(
+        (middle, 2.0),
+        (told("now {width}", width=show(present, units)), told("now")),
+        (16.0, 3.0),
+        "note",
+    )

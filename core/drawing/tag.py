@@ -6,6 +6,7 @@ Not to scale: as wide and as long as tells it apart, across level and along upri
 from __future__ import annotations
 
 from core.drawing.marks import Area, Drawing, Line
+from core.language import told
 from core.lay.lay import Rect
 
 SIDE = 10.0  # of the square that the picture fills at the most
@@ -26,7 +27,7 @@ def draw_piece(rect: Rect, role: str, *, one_way: bool) -> Drawing:
     ]
     if not one_way:
         marks.append(_head(x, foot, -1))
-    return Drawing("piece", wide, high, tuple(marks))
+    return Drawing(told("piece"), wide, high, tuple(marks))
 
 
 def _head(x: float, tip: float, way: int) -> Area:
