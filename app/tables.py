@@ -12,8 +12,10 @@ from collections.abc import Iterable, Iterator, Sequence
 from io import StringIO
 
 from app.wording import cost
+from core.language import told
 from core.lay.lay import BOLT
 from core.lengths import RULERS, Units, show, show_size
+from core.part_names import told_part
 from core.plan import FabricPlan, Plan
 
 _FORMULAS = ("=", "+", "-", "@", "\t", "\r")
@@ -33,7 +35,14 @@ def pieces_table(plan: Plan) -> bytes:
     """
     units = plan.project.units
     unit = RULERS[units].unit
-    head = ("letter", "part", "fabric", f"across ({unit})", f"along ({unit})", "count")
+    head = (
+        told("letter"),
+        told("part"),
+        told("fabric"),
+        told("across ({unit})", unit=unit),
+        told("along ({unit})", unit=unit),
+        told("count"),
+    )
     return _csv([head, *_pieces(plan, units)])
 
 
@@ -48,13 +57,19 @@ def _pieces(plan: Plan, units: Units) -> Iterator[Sequence[str]]:
     for part in plan.parts:
         for (name, across, along), count in sizes.items():
             if name == part.name:
-                yield part.letter, part.name, part.fabric, across, along, str(count)
+                yield part.letter, told_part(part.name), part.fabric, across, along, str(count)
 
 
 def purchases_table(plan: Plan) -> bytes:
     """A row for each fabric: what to buy of it, for how much, and what is used from the shelf."""
     units = plan.project.units
-    head = ("fabric", "buy", f"length ({RULERS[units].unit})", "cost", "from the shelf")
+    head = (
+        told("fabric"),
+        told("buy"),
+        told("length ({unit})", unit=RULERS[units].unit),
+        told("cost"),
+        told("from the shelf"),
+    )
     return _csv([head, *(_purchase(fabric, units) for fabric in plan.fabrics)])
 
 
@@ -62,7 +77,7 @@ def _purchase(fabric: FabricPlan, units: Units) -> Sequence[str]:
     buy = fabric.buy
     return (
         fabric.fabric.name,
-        buy.sale_text if buy.along else "nothing",
+        buy.sale_text if buy.along else told("nothing"),
         show(buy.along, units, unit=False) if buy.along else "0",
         cost(buy.cost if buy.along else None).replace("–", ""),
         "; ".join(

@@ -8,13 +8,15 @@ from app.cautions import CAUTIONS
 from app.packet.column import Column
 from app.packet.page import Page
 from app.packet.paper import USUAL, Format
+from core.language import marked, told
 
-_TITLE: Final = "Cautions"
+_TITLE: Final = marked("Cautions")
 
 
 def cautions_pages(form: Format = USUAL) -> tuple[Page, ...]:
-    column = Column(_TITLE, form)
-    column.mark(_TITLE, 0)
-    column.title(_TITLE)
-    column.items(CAUTIONS)
+    title = told(_TITLE)
+    column = Column(title, form)
+    column.mark(title, 0)
+    column.title(title)
+    column.items([told(caution) for caution in CAUTIONS])
     return column.pages()

@@ -13,7 +13,7 @@ from app.packet.paper import USUAL, Format
 from core.compare.choices import STRIP_WIDTH, usual_values
 from core.compare.columns import Comparison, compare
 from core.compare.staircase import Staircase, staircase, usual_range
-from core.language import told
+from core.language import marked, told
 from core.lengths import INCHES_PER_MM, Inches, LengthError, Units, exact_text, parse
 from core.quilt import Project
 from core.refusal import Refusal
@@ -35,19 +35,19 @@ class Pages(StrEnum):
     @property
     def said(self) -> str:
         """What the kind is called where it is chosen."""
-        return _SAID[self]
+        return told(_SAID[self])
 
 
 _SAID: Final = {
-    Pages.QUILT: "The quilt, and what to buy",
-    Pages.CLOTHS: "Every cloth, to scale",
-    Pages.CUTS: "The cut order",
-    Pages.TAGS: "Piece tags",
-    Pages.SEWING: "Sewing the strips",
-    Pages.TRUE_SIZE: "True-size page",
-    Pages.COMPARISON: "Strip widths compared",
-    Pages.STAIRCASE: "The staircase of strip widths",
-    Pages.CAUTIONS: "Cautions",
+    Pages.QUILT: marked("The quilt, and what to buy"),
+    Pages.CLOTHS: marked("Every cloth, to scale"),
+    Pages.CUTS: marked("The cut order"),
+    Pages.TAGS: marked("Piece tags"),
+    Pages.SEWING: marked("Sewing the strips"),
+    Pages.TRUE_SIZE: marked("True-size page"),
+    Pages.COMPARISON: marked("Strip widths compared"),
+    Pages.STAIRCASE: marked("The staircase of strip widths"),
+    Pages.CAUTIONS: marked("Cautions"),
 }
 # What costs no further planning; a comparison and a staircase are made when they are asked for.
 USUAL_PAGES: Final = tuple(

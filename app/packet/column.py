@@ -13,6 +13,7 @@ from app.packet.page import Box, Entry, Item, Page, Words
 from app.packet.paper import USUAL, Format
 from app.type_fit import CAPITALS, LEADING, limited, shortened, wrap
 from app.typeface import Typeface, typeface
+from core.language import told
 
 BODY: Final = 10.5
 HEADING: Final = 13.0
@@ -46,7 +47,9 @@ class Column:
         """Start a new page under `head` (none given: the running head, continued)."""
         self._pages.append(([], []))
         self.y = 0.0
-        for line in self.heading_lines(f"{self.head}, continued" if head is None else head):
+        for line in self.heading_lines(
+            told("{heading}, continued", heading=self.head) if head is None else head
+        ):
             self._line(line, HEADING)
         self.y += 4
 

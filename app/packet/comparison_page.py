@@ -21,6 +21,7 @@ from core.drawing.cloth import draw_sheet
 from core.drawing.edge_sections import draw_edge_sections
 from core.drawing.frame import Heading
 from core.drawing.marks import Drawing
+from core.language import told
 from core.lengths import Units, typeset
 
 _NAME_SHARE: Final = 1.5  # of the first column, beside 1 for each value
@@ -57,20 +58,24 @@ def _units(comparison: Comparison) -> Units:
 
 def _title(comparison: Comparison) -> str:
     name = next((plan.project.quilt.name for plan in comparison.plans), "")
-    return f"{name or 'A quilt'}: {comparison.choice.name}"
+    return told(
+        "{quilt}: {choice}",
+        quilt=name or told("A quilt"),
+        choice=told(comparison.choice.name),
+    )
 
 
 def _values(column: Column, comparison: Comparison, units: Units) -> None:
     """The table; the best of a row says so, and the others by how much they miss it."""
     heads = [ColumnHead("", _NAME_SHARE)]
     for value in comparison.columns:
-        now = " (now)" if value.present else ""
-        heads.append(ColumnHead(typeset(f"{value.text}{now}"), 1.0))
+        said = told("{value} (now)", value=value.text) if value.present else value.text
+        heads.append(ColumnHead(typeset(said), 1.0))
     every = rows(comparison)
     table(column, heads, [_cells(row, units) for row in every if not row.alike])
     alike = [f"{row.name} {_shared(row, units)}" for row in every if row.alike]
     if alike:
-        column.text(f"Alike for all: {'; '.join(alike)}.")
+        column.text(told("Alike for all: {values}.", values="; ".join(alike)))
 
 
 def _shared(row: Row, units: Units) -> str:
@@ -102,7 +107,7 @@ def _pictures(column: Column, comparison: Comparison) -> None:
     place = comparison.differing
     if place is None:
         column.gap(_GAP)
-        column.text("All values lay the cloth in the same way.")
+        column.text(told("All values lay the cloth in the same way."))
         return
     stacks = [_drawings(value, place) for value in comparison.columns]
     name = comparison.plans[0].fabrics[place].fabric.name

@@ -9,6 +9,7 @@ from app.packet.page import Page, Picture
 from app.packet.paper import USUAL, Format
 from core.drawing.cloth import sheet_title
 from core.drawing.cut_step import draw_cut
+from core.language import marked, told
 from core.lay.lay import Sheet
 from core.plan import FabricPlan, Plan
 from core.steps import FOLDED, CutStep, reminder, sentence
@@ -20,22 +21,23 @@ _PICTURE: Final = 152.0  # points wide, beside the words
 _LARGER: Final = 220.0  # below them, in large print
 _GUTTER: Final = 12.0
 _HALF_PAGE: Final = 200.0  # points, in any format
-_TITLE: Final = "The cut order"
+_TITLE: Final = marked("The cut order")
+_HOW: Final = marked(
+    "Work from the top. All cuts run edge to edge of the cloth in hand. Tick each one off; one "
+    "that says “each from the fresh edge” after the last of its cuts. The near edge is the one "
+    "with the ruler on the picture, and the straight end the one it starts from: keep every "
+    "section lying as it is drawn. The pictures are not to scale; the heavy edge is the one to "
+    "measure from. Selvages are not counted: trim them off first, or measure from inside them."
+)
 
 
 def cut_order_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
     """The checklist, cloth by cloth and sheet by sheet; a line is never broken over pages."""
-    column = Column(_TITLE, form)
-    column.mark(_TITLE, 0)
-    column.title(_TITLE)
-    column.text(
-        "Work from the top. All cuts run edge to edge of the cloth in hand. Tick each one off; "
-        "one that says “each from the fresh edge” after the last of its cuts. The near edge is "
-        "the one with the ruler on the picture, and the straight end the one it starts from: "
-        "keep every section lying as it is drawn. The pictures are not to scale; the heavy edge is "
-        "the one to measure from. Selvages are not counted: trim them off first, "
-        "or measure from inside them. " + FOLDED
-    )
+    title = told(_TITLE)
+    column = Column(title, form)
+    column.mark(title, 0)
+    column.title(title)
+    column.text(f"{told(_HOW)} {told(FOLDED)}")
     column.gap(LINE)
     for fabric_plan in plan.fabrics:
         if fabric_plan.lay.placements:
@@ -100,8 +102,12 @@ def _said(plan: Plan, step: CutStep) -> str:
 def _done(column: Column, plan: Plan, fabric_plan: FabricPlan) -> None:
     """What should now lie on the table."""
     labels = ", ".join(plan.label(placement) for placement in fabric_plan.lay.placements)
-    name = fabric_plan.fabric.name
-    lines = lines_of(f"{name} is all cut when you have: {labels}.", column.width - _TEXT_AT)
+    said = told(
+        "{cloth} is all cut when you have: {letters}.",
+        cloth=fabric_plan.fabric.name,
+        letters=labels,
+    )
+    lines = lines_of(said, column.width - _TEXT_AT)
     column.need(min(len(lines) * LINE, column.bottom))
     for place, line in enumerate(lines):
         top = column.take(LINE)

@@ -38,7 +38,7 @@ def packet_bytes(
     plan: Plan, choice: PacketChoice = THE_USUAL, asked: Asked = NOTHING_ASKED
 ) -> bytes:
     """The packet as a PDF; the same plan and choice give the same bytes. Raises `Refusal`."""
-    title = f"{plan.project.quilt.name or 'A quilt'}: cutting packet"
+    title = told("{quilt}: cutting packet", quilt=plan.project.quilt.name or told("A quilt"))
     return print_pages(
         packet_pages(plan, choice, asked), title, choice.form, keywords=respelled(plan)
     )
@@ -110,9 +110,11 @@ def _footed(pages: Sequence[Page], quilt: str, name: str, form: Format) -> Itera
     face = typeface()
     rule, foot = form.height - FOOT_HEIGHT + 8, form.height - 3
     for number, page in enumerate(pages, start=1):
-        count = f"page {number} of {len(pages)}"
+        count = told("page {number} of {count}", number=number, count=len(pages))
         left = form.width - face.width(count) * FOOT
-        whose = f"{quilt}, for {name}" if quilt and name else name or quilt
+        whose = (
+            told("{quilt}, for {name}", quilt=quilt, name=name) if quilt and name else name or quilt
+        )
         shown = shortened(face.words(whose), left - 20, face.width, FOOT)
         items: tuple[Item, ...] = (
             Rule((0.0, rule), (form.width, rule), 0.5),

@@ -7,17 +7,17 @@ from collections.abc import Sequence
 from io import BytesIO
 from typing import TYPE_CHECKING, assert_never
 
+from app.languages import language_spoken
 from app.packet.page import Box, Frame, Item, Page, Picture, Rule, Words
 from app.packet.paper import Format
 from app.paint_pdf import paint_pdf
 from app.right_to_left import as_seen
 from app.typeface import typeface
 from core.drawing.marks import Point
+from core.language import told
 
 if TYPE_CHECKING:
     from reportlab.pdfgen.canvas import Canvas
-
-LANGUAGE = "en"
 
 
 def print_pages(
@@ -63,13 +63,13 @@ def _canvas(out: BytesIO, title: str, form: Format) -> Canvas:
         out,
         pagesize=form.paper.size,
         invariant=1,
-        lang=LANGUAGE,
+        lang=language_spoken(),
         pdfVersion=(1, 7),
         pageCompression=1,
         initialFontName=typeface().name,
     )
     canvas.setTitle(title)
-    canvas.setSubject("Cutting plan")
+    canvas.setSubject(told("Cutting plan"))
     canvas.setAuthor("")
     canvas.setCreator("Crossgrain")
     canvas.setProducer("Crossgrain, ReportLab")

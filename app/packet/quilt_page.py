@@ -12,16 +12,18 @@ from app.packet.page import Page, Picture, Rule
 from app.packet.paper import USUAL, Format
 from app.packet.quilt_facts import quilt_facts
 from app.packet.swatch import WIDTH, swatch
-from app.packet.table import ColumnHead, start_height, table
+from app.packet.table import ColumnHead, start_height, table, told_heads
 from app.type_fit import shortened
 from app.typeface import typeface, visible
 from app.wording import cost, part_size, purchase
 from core.drawing.quilt import draw_quilt
+from core.language import marked, told
 from core.lay.lay import BOLT
 from core.lengths import show, show_size
+from core.part_names import told_part
 from core.plan import FabricPlan, Plan
 
-_TITLE: Final = "The quilt"
+_TITLE: Final = marked("The quilt")
 _FACTS_AT: Final = 264.0
 _ASIDE: Final = WIDTH + 6
 _GAP: Final = 10.0
@@ -42,19 +44,19 @@ class _Room:
 _USUAL: Final = _Room(250.0, 205.0, 3)
 _TIGHT: Final = _Room(250.0, 160.0, 1)
 _BUY = (
-    ColumnHead("Fabric", 21),
-    ColumnHead("Buy", 20),
-    ColumnHead("Lay takes", 13),
-    ColumnHead("From the shelf", 20),
-    ColumnHead("Cost", 9),
-    ColumnHead("Proved least", 17),
+    ColumnHead(marked("Fabric"), 21),
+    ColumnHead(marked("Buy"), 20),
+    ColumnHead(marked("Lay takes"), 13),
+    ColumnHead(marked("From the shelf"), 20),
+    ColumnHead(marked("Cost"), 9),
+    ColumnHead(marked("Proved least"), 17),
 )
 _CUT = (
-    ColumnHead("Letter", 9),
-    ColumnHead("Part", 34),
-    ColumnHead("Cut size", 27),
-    ColumnHead("Count", 10),
-    ColumnHead("Fabric", 22),
+    ColumnHead(marked("Letter"), 9),
+    ColumnHead(marked("Part"), 34),
+    ColumnHead(marked("Cut size"), 27),
+    ColumnHead(marked("Count"), 10),
+    ColumnHead(marked("Fabric"), 22),
 )
 
 
@@ -72,9 +74,9 @@ def quilt_pages(plan: Plan, form: Format = USUAL, name: str = "") -> tuple[Page,
 
 
 def _pages(plan: Plan, form: Format, name: str, room: _Room) -> tuple[Page, ...]:
-    column = Column(_TITLE, form)
-    column.mark(_TITLE, 0)
-    column.title(plan.project.quilt.name or "A quilt")
+    column = Column(told(_TITLE), form)
+    column.mark(told(_TITLE), 0)
+    column.title(plan.project.quilt.name or told("A quilt"))
     _whose(column, name)
     _quilt(column, plan, room)
     _buy(column, plan)
@@ -87,13 +89,13 @@ def _pages(plan: Plan, form: Format, name: str, room: _Room) -> tuple[Page, ...]
 def _whose(column: Column, name: str) -> None:
     """Whose packet it is, and when: written by hand, since a file knows no date."""
     face, half = typeface(), column.width * _WHO
-    top = column.take(_WRITE)
-    _to_write(column, "For", 0.0, half - _GAP, top)
+    top, whose = column.take(_WRITE), told("For")
+    _to_write(column, whose, 0.0, half - _GAP, top)
     if name:
-        start = face.width("For ") * BODY
+        start = face.width(f"{whose} ") * BODY
         shown = shortened(face.words(name), half - start - 2 * _GAP, face.width, BODY)
         column.words(shown, start + 4, top, bold=True)
-    _to_write(column, "Date", half, column.width, top)
+    _to_write(column, told("Date"), half, column.width, top)
     column.gap(_GAP)
 
 
@@ -130,8 +132,9 @@ def _quilt(column: Column, plan: Plan, most: _Room) -> None:
 
 def _notes(column: Column, left: float, top: float, lines: int) -> None:
     """Lines to write on."""
-    column.words("Notes", left, top + 4)
-    start = left + typeface().width("Notes ") * BODY
+    notes = told("Notes")
+    column.words(notes, left, top + 4)
+    start = left + typeface().width(f"{notes} ") * BODY
     for line in range(lines):
         y = top + LINE + 4 + line * _WRITE
         column.add(Rule((left if line else start, y), (column.width, y), 0.35))
@@ -149,15 +152,18 @@ def _buy(column: Column, plan: Plan) -> None:
     rows = [_buy_row(plan, fabric_plan) for fabric_plan in plan.fabrics]
     summed = plan.cost is not None and len(rows) > 1
     if summed and not column.form.large:
-        rows.append(("All cloth", "", "", "", cost(plan.cost), ""))
-    column.heading("What to buy", level=1, follow=start_height(column, _BUY, rows))
-    table(column, _BUY, rows)
+        rows.append((told("All cloth"), "", "", "", cost(plan.cost), ""))
+    heads = told_heads(_BUY)
+    column.heading(told("What to buy"), level=1, follow=start_height(column, heads, rows))
+    table(column, heads, rows)
     if summed and column.form.large:
-        column.text(f"All cloth: {cost(plan.cost)}", bold=True)
+        column.text(told("All cloth: {cost}", cost=cost(plan.cost)), bold=True)
     if any(not fabric_plan.lay.proved_least for fabric_plan in plan.fabrics):
         column.text(
-            "Proved least: no lay of these pieces can be bought in less. Not proved: a better lay "
-            "may exist."
+            told(
+                "Proved least: no lay of these pieces can be bought in less. Not proved: a better "
+                "lay may exist."
+            )
         )
     column.gap(_GAP)
 
@@ -170,7 +176,7 @@ def _buy_row(plan: Plan, fabric_plan: FabricPlan) -> tuple[str, ...]:
         show(lay.used_along, units) if lay.used_along else "–",
         _from_the_shelf(plan, fabric_plan),
         cost(buy.cost if buy.along else None),
-        "yes" if lay.proved_least else "not proved",
+        told("yes") if lay.proved_least else told("not proved"),
     )
 
 
@@ -182,7 +188,7 @@ def _from_the_shelf(plan: Plan, fabric_plan: FabricPlan) -> str:
     units = plan.project.units
     return (
         "\n".join(
-            f"{count} of {show_size(across, along, units)}"
+            told("{count} of {size}", count=count, size=show_size(across, along, units))
             for (across, along), count in used.items()
         )
         or "–"
@@ -194,11 +200,12 @@ def _cut(column: Column, plan: Plan) -> None:
         return
     units = plan.project.units
     rows = [
-        (part.letter, part.name, part_size(part, units), str(part.count), part.fabric)
+        (part.letter, told_part(part.name), part_size(part, units), str(part.count), part.fabric)
         for part in plan.parts
     ]
-    column.heading("What to cut", level=1, follow=start_height(column, _CUT, rows))
-    table(column, _CUT, rows)
+    heads = told_heads(_CUT)
+    column.heading(told("What to cut"), level=1, follow=start_height(column, heads, rows))
+    table(column, heads, rows)
     column.gap(_GAP)
 
 
@@ -206,8 +213,11 @@ def _spelled(column: Column, plan: Plan) -> None:
     """A word on letters that the typeface lacks, where a name has some."""
     if respelled(plan):
         column.text(
-            "Names in letters that this packet's type lacks are given in Latin letters, as they "
-            "sound, or by the letters' Unicode numbers. The file's keywords have them as written."
+            told(
+                "Names in letters that this packet's type lacks are given in Latin letters, as "
+                "they sound, or by the letters' Unicode numbers. The file's keywords have them as "
+                "written."
+            )
         )
         column.gap(_GAP)
 
@@ -221,6 +231,6 @@ def respelled(plan: Plan) -> tuple[str, ...]:
 def _warnings(column: Column, plan: Plan) -> None:
     if not plan.warnings:
         return
-    column.heading("Before you cut", level=1)
+    column.heading(told("Before you cut"), level=1)
     column.items([warning.text for warning in plan.warnings], "!")
     column.gap(_GAP)

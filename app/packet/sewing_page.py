@@ -9,15 +9,17 @@ from app.packet.binding_facts import binding_facts
 from app.packet.column import LINE, Column
 from app.packet.page import Page, Picture
 from app.packet.paper import USUAL, Format
+from app.wording import upper_first
 from core.drawing.back import draw_back
 from core.drawing.bias_plan import bias_drawings
 from core.drawing.edge_map import draw_edge_map
 from core.drawing.join import draw_join
 from core.drawing.marks import Drawing
+from core.language import marked, told
 from core.plan import Plan
 from core.sewing import sewing
 
-_TITLE: Final = "Sewing the strips"
+_TITLE: Final = marked("Sewing the strips")
 _GAP: Final = 10.0
 _BETWEEN: Final = 4.0  # from one part to the next, beside what a heading keeps free
 _WIDEST: Final = 440.0  # points
@@ -28,9 +30,10 @@ _ABOVE: Final = 4.0  # between a picture and its title
 
 def sewing_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
     """The binding and the other parts; none where there is nothing to sew."""
-    column = Column(_TITLE, form)
-    column.mark(_TITLE, 0)
-    column.title(_TITLE)
+    title = told(_TITLE)
+    column = Column(title, form)
+    column.mark(title, 0)
+    column.title(title)
     start = column.y
     _binding(column, plan)
     _pictures(column, plan)
@@ -42,7 +45,7 @@ def _binding(column: Column, plan: Plan) -> None:
     if plan.binding is None or plan.project.binding is None:
         return
     facts = tuple(binding_facts(plan.project.binding, plan.binding, plan.project.units))
-    column.heading("The binding", level=1, follow=column.items_height(facts))
+    column.heading(told("The binding"), level=1, follow=column.items_height(facts))
     column.items(facts)
     column.gap(_GAP)
 
@@ -50,16 +53,16 @@ def _binding(column: Column, plan: Plan) -> None:
 def _pictures(column: Column, plan: Plan) -> None:
     """The edge as it is sewn, the back where something is on it, and a join: two in a row."""
     titled = (
-        ("The edge, as it is sewn", draw_edge_map(plan)),
-        ("The back", draw_back(plan)),
-        ("A join of the binding", _join(plan)),
+        (told("The edge, as it is sewn"), draw_edge_map(plan)),
+        (told("The back"), draw_back(plan)),
+        (told("A join of the binding"), _join(plan)),
     )
     drawn = [(title, drawing) for title, drawing in titled if drawing is not None]
     across = 1 if column.form.large else 2
     for first in range(0, len(drawn), across):
         _row(column, drawn[first : first + across], column.width / across)
     for drawing in bias_drawings(plan):
-        _row(column, [(drawing.title.capitalize(), drawing)], min(_WIDEST, column.width))
+        _row(column, [(upper_first(drawing.title), drawing)], min(_WIDEST, column.width))
 
 
 def _join(plan: Plan) -> Drawing | None:

@@ -23,6 +23,7 @@ from app.type_fit import LEADING
 from core.drawing.cloth import draw_sheet, sheet_title
 from core.drawing.frame import Heading
 from core.drawing.marks import Drawing
+from core.language import told
 from core.lay.lay import BOLT, Sheet
 from core.lengths import RULERS, show, show_size
 from core.plan import FabricPlan, Part, Plan
@@ -135,8 +136,13 @@ def _picture(block: Block, room: Room) -> tuple[Drawing, Layout]:
 def scale_said(plan: Plan, ratio: int, page: tuple[int, int]) -> str:
     unit = RULERS[plan.project.units].unit
     number, pages = page
-    part = f" Page {number} of {pages} of this cloth." if pages > 1 else ""
-    return f"Scale 1 : {ratio}. 1 {unit} on paper is {ratio} {unit} of cloth.{part}"
+    scale = told(
+        "Scale 1 : {ratio}. 1 {unit} on paper is {ratio} {unit} of cloth.", ratio=ratio, unit=unit
+    )
+    if pages == 1:
+        return scale
+    page_of = told("Page {number} of {count} of this cloth.", number=number, count=pages)
+    return f"{scale} {page_of}"
 
 
 def facts(block: Block) -> str:
@@ -150,10 +156,13 @@ def _flaws(block: Block) -> Iterator[str]:
     for flaw in block.fabric_plan.fabric.flaws:
         if flaw.sheet == block.sheet:
             rect = flaw.rect
-            yield (
-                f"Keep clear of the {flaw.called}, {show_size(rect.across, rect.along, units)}, "
-                f"{show(rect.x, units)} from the near edge and {show(rect.y, units)} from the "
-                "straight end."
+            yield told(
+                "Keep clear of the {flaw}, {size}, {across} from the near edge and {along} from "
+                "the straight end.",
+                flaw=flaw.called,
+                size=show_size(rect.across, rect.along, units),
+                across=show(rect.x, units),
+                along=show(rect.y, units),
             )
 
 
@@ -161,11 +170,14 @@ def _measured(block: Block) -> str:
     units, lay = block.plan.project.units, block.fabric_plan.lay
     if block.sheet.on != BOLT:
         rect = dict(lay.sheets)[block.sheet]
-        return (
-            f"Before cutting, check that it measures {show_size(rect.across, rect.along, units)}."
+        return told(
+            "Before cutting, check that it measures {size}.",
+            size=show_size(rect.across, rect.along, units),
         )
-    return (
-        f"Usable width {show(block.fabric_plan.fabric.cutting_width, units)}. "
-        f"Buy {block.fabric_plan.buy.sale_text} ({show(lay.bought_along, units)}); "
-        f"the lay takes {show(lay.used_along, units)}."
+    return told(
+        "Usable width {width}. Buy {sale} ({bought}); the lay takes {used}.",
+        width=show(block.fabric_plan.fabric.cutting_width, units),
+        sale=block.fabric_plan.buy.sale_text,
+        bought=show(lay.bought_along, units),
+        used=show(lay.used_along, units),
     )

@@ -12,10 +12,11 @@ from app.packet.paper import Format
 from app.type_fit import shortened
 from app.typeface import typeface
 from app.wording import part_size
+from core.language import told
 from core.lengths import Units
+from core.part_names import told_part
 from core.plan import Part
 
-_TOO_SMALL: Final = " (hatch only)"
 _ONE_COLUMN: Final = 4  # parts that the key lists one below the other
 
 
@@ -42,8 +43,12 @@ def key_entries(
     entries = []
     for part, count in parts:
         hatched = any(part.label(copy) in bare for copy in range(1, part.count + 1))
-        after = face.words(f", {part_size(part, units)}{_TOO_SMALL if hatched else ''}")
-        entries.append(KeyEntry(part.role, f"{part.letter} × {count}: ", part.name, after))
+        size = part_size(part, units)
+        said = told("{size} (hatch only)", size=size) if hatched else size
+        after = face.words(f", {said}")
+        entries.append(
+            KeyEntry(part.role, f"{part.letter} × {count}: ", told_part(part.name), after)
+        )
     return tuple(entries)
 
 

@@ -37,13 +37,17 @@ from app.paint import LEAST
 from app.typeface import typeface
 from core.by_hand.sheets import sheets_of
 from core.drawing.marks import Drawing, Label
+from core.language import marked, told
 from core.plan import Plan
 
 _BEFORE: Final = (
-    "From the page before: lay the dashed lines on each other.",
-    "Lay the dashed lines on each other.",
+    marked("From the page before: lay the dashed lines on each other."),
+    marked("Lay the dashed lines on each other."),
 )
-_AFTER: Final = ("Goes on on the next page, from the dashed line.", "Goes on on the next page.")
+_AFTER: Final = (
+    marked("Goes on on the next page, from the dashed line."),
+    marked("Goes on on the next page."),
+)
 _SHARED: Final = 8  # a cloth at 1 : 8 on half a page may share it; ours, as for the smallest
 
 
@@ -165,10 +169,10 @@ def _stretch(column: Column, shown: Shown, place: int, lowest: float) -> frozens
         column.add(Picture(bare, at, scale, frame if broken else None, _last_resort(form)))
     if place:
         _match(column, left, top + OVERLAP / 2 * scale, frame)
-        column.words(_told(column, _BEFORE), 0, top - MATCH)
+        column.words(_said(column, _BEFORE), 0, top - MATCH)
     if place + 1 < len(layout.stretches):
         _match(column, left, top + (end - start - OVERLAP / 2) * scale, frame)
-        column.words(_told(column, _AFTER), 0, frame.top + frame.height + CLEAR - 1)
+        column.words(_said(column, _AFTER), 0, frame.top + frame.height + CLEAR - 1)
     column.y = top + max((end - start) * scale, called.height) + GAP
     return frozenset(label.key for label in unlettered(bare, scale, form, _last_resort(form)))
 
@@ -184,10 +188,10 @@ def _last_resort(form: Format) -> float:
     return form.least if form.large else LEAST
 
 
-def _told(column: Column, ways: Sequence[str]) -> str:
+def _said(column: Column, ways: Sequence[str]) -> str:
     """The first of several ways to say it that goes on a line."""
-    face = typeface()
-    return next((way for way in ways if face.width(way) * BODY <= column.width), ways[-1])
+    face, said = typeface(), [told(way) for way in ways]
+    return next((way for way in said if face.width(way) * BODY <= column.width), said[-1])
 
 
 def _match(column: Column, left: float, y: float, frame: Frame) -> None:

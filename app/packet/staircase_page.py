@@ -9,12 +9,13 @@ from app.packet.column import Column
 from app.packet.page import Page, Picture
 from app.packet.paper import USUAL, Format
 from app.packet.print_pages import print_pages
-from app.packet.table import ColumnHead, table
-from core.compare.staircase import Staircase
+from app.packet.table import ColumnHead, table, told_heads
+from core.compare.staircase import Staircase, Step
 from core.drawing.staircase import draw_staircase
+from core.language import marked, told
 from core.quilt import Project
 
-_HEADS: Final = (ColumnHead("from … to", 1.0), ColumnHead("buys", 3.0))
+_HEADS: Final = (ColumnHead(marked("from … to"), 1.0), ColumnHead(marked("buys"), 3.0))
 
 
 def staircase_bytes(project: Project, stairs: Staircase, form: Format) -> bytes:
@@ -36,15 +37,24 @@ def staircase_pages(project: Project, stairs: Staircase, form: Format = USUAL) -
     present = stairs.present_step
     rows = [
         [
-            f"{step_range(step, project.units)}{' (now)' if step is present else ''}",
+            _range(project, step, now=step is present),
             step_text(project, step, stairs.moving),
         ]
         for step in stairs.steps
     ]
-    table(column, _HEADS, rows)
+    table(column, told_heads(_HEADS), rows)
     column.text(alike_text(project, stairs))
     return column.pages()
 
 
+def _range(project: Project, step: Step, *, now: bool) -> str:
+    said = step_range(step, project.units)
+    return told("{value} (now)", value=said) if now else said
+
+
 def _title(project: Project, stairs: Staircase) -> str:
-    return f"{project.quilt.name or 'A quilt'}: what each {stairs.choice.name} buys"
+    return told(
+        "{quilt}: what each {choice} buys",
+        quilt=project.quilt.name or told("A quilt"),
+        choice=told(stairs.choice.name),
+    )

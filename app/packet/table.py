@@ -8,13 +8,14 @@ In large print, where columns would be too narrow, each row is a list of its own
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from app.packet.column import BODY, LINE, Column, lines_of
 from app.packet.page import Rule
 from app.type_fit import limited
 from app.typeface import typeface
+from core.language import told
 
 _GUTTER: Final = 8.0
 _ROW_GAP: Final = 4.0
@@ -29,6 +30,11 @@ class ColumnHead:
 
     title: str
     share: float
+
+
+def told_heads(heads: Sequence[ColumnHead]) -> tuple[ColumnHead, ...]:
+    """Heads whose titles stand in a table, in the language spoken."""
+    return tuple(replace(head, title=told(head.title)) for head in heads)
 
 
 def table(column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence[str]]) -> None:

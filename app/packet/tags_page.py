@@ -11,11 +11,13 @@ from app.packet.paper import USUAL, Format
 from app.type_fit import shortened
 from app.typeface import typeface
 from core.drawing.tag import SIDE, draw_piece
+from core.language import marked, told
 from core.lay.lay import Placement
 from core.lengths import show_size
+from core.part_names import told_part
 from core.plan import FabricPlan, Plan
 
-_TITLE: Final = "Piece tags"
+_TITLE: Final = marked("Piece tags")
 _WIDEST: Final = 150.0  # points
 _LETTER: Final = 18.0
 _INSET: Final = 6.0
@@ -25,12 +27,16 @@ _HEAD: Final = _PICTURE + 3.0  # height of the letter and the picture beside it
 
 def tag_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
     """A tag a piece, fabric by fabric, in the order in which they are lettered."""
-    column = Column(_TITLE, form)
-    column.mark(_TITLE, 0)
-    column.title(_TITLE)
+    title = told(_TITLE)
+    column = Column(title, form)
+    column.mark(title, 0)
+    column.title(title)
     column.text(
-        "Cut the tags out and pin each to its piece as it is cut. The size is across × along the "
-        "cloth; the arrow is the lengthwise grain, with one head where the print has one way up."
+        told(
+            "Cut the tags out and pin each to its piece as it is cut. The size is across × along "
+            "the cloth; the arrow is the lengthwise grain, with one head where the print has one "
+            "way up."
+        )
     )
     column.gap(LINE / 2)
     pieces = [(fabric, placed) for fabric in plan.fabrics for placed in _in_order(plan, fabric)]
@@ -73,5 +79,5 @@ def _tag(
 def _lines(plan: Plan, fabric: FabricPlan, placed: Placement, wide: float) -> list[str]:
     """Part, size and cloth, each in as many lines as it takes."""
     size = show_size(placed.rect.across, placed.rect.along, plan.project.units)
-    texts = (plan.part(placed.name).name, size, fabric.fabric.name)
+    texts = (told_part(placed.name), size, fabric.fabric.name)
     return [line for text in texts for line in lines_of(text, wide - 2 * _INSET)]

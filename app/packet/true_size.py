@@ -8,11 +8,12 @@ from typing import Final
 from app.packet.column import BODY, LINE, baseline, lines_of
 from app.packet.page import Box, Item, Rule, Words
 from app.packet.paper import Format
+from core.language import marked, told
 
 _GUTTER = 14.0
 _BAR_HEIGHT = 6.0
 _TICK: Final = 8.0
-_TEXT = (
+_TEXT: Final = marked(
     "Print at 100 % (“actual size”), not fitted to the page. Then measure: "
     "the square is 1 in each way, the bar 100 mm long."
 )
@@ -42,13 +43,14 @@ def _aside(form: Format) -> float:
 
 
 def _lines(form: Format) -> list[str]:
-    corrected = (
-        f" Lengths are printed {float(form.correction):.4g} times as long, as measured for this "
-        "printer."
-        if form.correction != 1
-        else ""
-    )
-    return lines_of(_TEXT + corrected, form.width - _aside(form))
+    said = told(_TEXT)
+    if form.correction != 1:
+        corrected = told(
+            "Lengths are printed {times} times as long, as measured for this printer.",
+            times=f"{float(form.correction):.4g}",
+        )
+        said = f"{said} {corrected}"
+    return lines_of(said, form.width - _aside(form))
 
 
 def _ticks(left: float, bar_top: float, form: Format) -> Iterator[Item]:

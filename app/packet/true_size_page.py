@@ -15,13 +15,14 @@ from core.drawing.edge_section import draw_edge_section
 from core.drawing.gauges import draw_sewing_gauge, draw_strip_guide
 from core.drawing.marks import Drawing
 from core.finish.binding_width import Widths
+from core.language import marked, told
 from core.lengths import show
 from core.plan import Plan
 
-_TITLE: Final = "True size"
+_TITLE: Final = marked("True size")
 _ENLARGED: Final = 4  # times, of the edge cut through, where the page holds that
-_STRIP: Final = "The strip, and 45° across it"
-_GAUGE: Final = "Sewing gauge"
+_STRIP: Final = marked("The strip, and 45° across it")
+_GAUGE: Final = marked("Sewing gauge")
 _GUTTER: Final = 20.0  # between the two
 _STRAIGHT: Final = 1.0  # inches of strip past its 45° line, at least
 _UNDER: Final = HEADING * (LEADING - CAPITALS) / 2 + 4  # from a heading's letters to what follows
@@ -30,14 +31,17 @@ _BLANK: Final = 0.1  # inches of that drawing at its right, which the page may c
 
 def true_size_pages(plan: Plan, form: Format = USUAL) -> tuple[Page, ...]:
     """The check of the printer, and what this project's binding is measured by."""
-    column = Column(_TITLE, form)
-    column.mark(_TITLE, 0)
-    column.title(_TITLE)
+    title = told(_TITLE)
+    column = Column(title, form)
+    column.mark(title, 0)
+    column.title(title)
     column.add(*true_size.true_size(column.take(true_size.height(form)), form))
     column.gap(LINE)
     column.text(
-        "If the bar comes out longer or shorter, measure it, and print again with that length as "
-        "the printer's measure: all that is drawn to size then comes out true."
+        told(
+            "If the bar comes out longer or shorter, measure it, and print again with that length "
+            "as the printer's measure: all that is drawn to size then comes out true."
+        )
     )
     column.gap(LINE / 2)
     _binding(column, plan)
@@ -59,20 +63,23 @@ def _guides(column: Column, plan: Plan, widths: Widths) -> None:
     """The strip, and the sewing gauge at its right where the page is wide enough."""
     # At a square corner the seam lines meet a seam before it; others are told with the edge map.
     gauge, inch = draw_sewing_gauge(widths.seam, widths.seam), column.form.inch
-    aside = column.width - max(gauge.width * inch, _said(_GAUGE))
+    aside = column.width - max(gauge.width * inch, _said(told(_GAUGE)))
     free = aside - _GUTTER
-    beside = free >= max((float(widths.strip) + _STRAIGHT) * inch, _said(_STRIP))
+    beside = free >= max((float(widths.strip) + _STRAIGHT) * inch, _said(told(_STRIP)))
     longest = (free if beside else column.width) / inch
-    strip = (_STRIP, draw_strip_guide(widths.strip, plan.project.units, longest), 0.0)
+    strip = (told(_STRIP), draw_strip_guide(widths.strip, plan.project.units, longest), 0.0)
     if beside:
-        _drawn(column, [strip, (_GAUGE, gauge, aside)], 1)
+        _drawn(column, [strip, (told(_GAUGE), gauge, aside)], 1)
     else:
         _drawn(column, [strip], 1)
-        _drawn(column, [(_GAUGE, gauge, 0.0)], 1)
+        _drawn(column, [(told(_GAUGE), gauge, 0.0)], 1)
     seam = show(widths.seam, plan.project.units)
     column.text(
-        f"Sewing gauge: the heavy lines are the quilt's edge. Sew {seam} from it, on the dashes, "
-        f"and stop at the dot, {seam} before a square corner."
+        told(
+            "Sewing gauge: the heavy lines are the quilt's edge. Sew {seam} from it, on the "
+            "dashes, and stop at the dot, {seam} before a square corner.",
+            seam=seam,
+        )
     )
 
 

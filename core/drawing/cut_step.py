@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 from itertools import groupby
 
+from core.cloth_names import told_cloth
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
 from core.language import told
 from core.lay.lay import Direction
@@ -97,9 +98,9 @@ class _Cut:
                 continue
             for fall, start, end in found:
                 key = fall.label if fall.becomes is Becomes.PIECE else ""
-                yield self._words(start, end, fall.label, self._role(fall), key)
+                yield self._words(start, end, told_cloth(fall.label), self._role(fall), key)
         if len(self.step.falls) == self.step.times:
-            yield self._words(self.step.times * each, 1.0, self.step.source, "note")
+            yield self._words(self.step.times * each, 1.0, told_cloth(self.step.source), "note")
 
     def _together(self, fall: Fall, each: float) -> str:
         """The role of pieces that are named together; "" for what is named for itself."""

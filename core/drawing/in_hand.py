@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from core.cloth_names import told_cloth
 from core.cutting.cuts import TableCut
 from core.cutting.order import Order
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
@@ -47,7 +48,7 @@ class _InHand:
             yield from self._fallen(self.cut.rest)
         else:
             size = show_size(self.cut.left.across, self.cut.left.along, self.units)
-            source = self.cut.step.source
+            source = told_cloth(self.cut.step.source)
             yield self._label(self.cut.left, (f"{source}\n{size}", f"{source} {size}"), "cloth")
         yield from self._edges()
         yield from self._line()
@@ -75,7 +76,7 @@ class _InHand:
     def _fallen(self, fall: Fall) -> Iterator[Mark]:
         """What comes off or is left, with its letter."""
         role, key = _ROLES.get(fall.becomes, ""), ""
-        name = fall.label
+        name = short = told_cloth(fall.label)
         if fall.becomes is Becomes.PIECE:
             mark = next(mark for mark in self.order.pieces if mark.label == fall.label)
             role, key = self.order.part(mark.placed).role, fall.label
@@ -84,7 +85,7 @@ class _InHand:
         yield self._area(fall.rect, role, key)
         thick = float(fall.rect.along if self.crosswise else fall.rect.across)
         if thick >= _THIN * self.longer:
-            yield self._label(fall.rect, (f"{name}\n{size}", name, fall.label), role, key)
+            yield self._label(fall.rect, (f"{name}\n{size}", name, short), role, key)
         elif not self.cut.step.straightening:
             yield self._beside(fall)
 
@@ -97,7 +98,7 @@ class _InHand:
         else:
             at = self._point((near + far) / 2, self.along + self.margin / 2)
             room = self.margin * _PADDING, self.margin / 2
-        return Label(at, (fall.label,), room, "note")
+        return Label(at, (told_cloth(fall.label),), room, "note")
 
     def _edges(self) -> Iterator[Mark]:
         """The edge to measure from, heavy, and what it is called."""
