@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from core.language import told
+
 _HERE = Path(__file__).resolve().parent
 _FOLDERS = (_HERE / "_assets", _HERE.parent / "assets")  # as installed by pip; in a checkout
 
@@ -21,4 +23,6 @@ def asset(name: str) -> Path:
         path = folder / name
         if path.exists():
             return path
-    raise FileNotFoundError(f"assets/{name} is missing from this copy of Crossgrain")
+    raise FileNotFoundError(
+        told("assets/{name} is missing from this copy of Crossgrain", name=name)
+    )

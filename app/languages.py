@@ -34,6 +34,11 @@ def language_spoken() -> str:
     return _spoken
 
 
+def told_in(language: str, text: str) -> str:
+    """The text in one of `LANGUAGES`, whichever is spoken."""
+    return _catalogue(language).gettext(text)
+
+
 def _catalogue(language: str) -> NullTranslations:
     if language == ENGLISH:
         return NullTranslations()

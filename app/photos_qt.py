@@ -14,6 +14,7 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QBrush, QImage, QImageReader, QTransform
 
 from core.fabric import Photo
+from core.language import told
 
 MOST_PIXELS = 1024  # of a photo's width
 LEAST_PIXELS = 8
@@ -84,7 +85,10 @@ class Photos:
     def _look_for(self, photo: Photo) -> SeenPhoto | str:
         path = self._path(photo)
         if not path.is_file():
-            return f"There is no {photo.file} beside the project; the cloth is shown without it."
+            return told(
+                "There is no {file} beside the project; the cloth is shown without it.",
+                file=photo.file,
+            )
         reader = QImageReader(str(path))
         reader.setAutoTransform(True)
         size = reader.size()
@@ -93,7 +97,9 @@ class Photos:
             reader.setScaledSize(QSize(MOST_PIXELS, high))
         image = reader.read()
         if image.isNull():
-            return f"{photo.file} cannot be shown: {reader.errorString().lower()}."
+            said = reader.errorString()
+            reason = said[:1].lower() + said[1:]
+            return told("{file} cannot be shown: {reason}.", file=photo.file, reason=reason)
         return SeenPhoto(image, float(photo.shows), _stamp(path))
 
 

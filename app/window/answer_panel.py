@@ -9,12 +9,13 @@ from PySide6.QtCore import QEvent, QModelIndex, Signal
 from PySide6.QtWidgets import QFrame, QTabWidget, QVBoxLayout, QWidget
 
 from app.window import answer_rows
-from app.window.furniture import Sentence, explain_tabs, group_title
+from app.window.furniture import Sentence, add_tab, group_title
 from app.window.read_table import ReadTable
+from core.language import marked, told
 from core.plan import Plan
 
 # The pictures of `app.window.yardage` lie so; the packet's have words of their own.
-NEAR_EDGE = (
+NEAR_EDGE = marked(
     "In the pictures, the straight end is at the left and the near edge, the one with the ruler, "
     "is at the bottom. Selvages are not counted: trim them off, or measure from inside them."
 )
@@ -41,34 +42,33 @@ class AnswerPanel(QWidget):
         self._letters: dict[str, str] = {}  # of each piece's part, by the piece's label
         self._chosen: frozenset[str] = frozenset()
         self._quiet = False
-        self.buy = ReadTable("What to buy", answer_rows.BUY_HEADERS, 1, whole=True)
-        self.notes = ReadTable("Before you cut", ("",), 0, whole=True)
-        self.cut = ReadTable("What to cut", answer_rows.CUT_HEADERS, 1, whole=False)
-        self.pieces = ReadTable("Pieces", answer_rows.PIECE_HEADERS, 1, whole=False)
-        self.order = ReadTable("Cut order", ("", "Cut"), 1, whole=False)
-        self.sewing = ReadTable("Sewing", ("", "Sew"), 1, whole=False)
-        self.figures = ReadTable("Figures", ("", ""), 1, whole=False, letters=36)
-        self.notes_title = group_title("Before you cut")
+        self.buy = ReadTable(told("What to buy"), answer_rows.BUY_HEADERS, 1, whole=True)
+        self.notes = ReadTable(told("Before you cut"), ("",), 0, whole=True)
+        self.cut = ReadTable(told("What to cut"), answer_rows.CUT_HEADERS, 1, whole=False)
+        self.pieces = ReadTable(told("Pieces"), answer_rows.PIECE_HEADERS, 1, whole=False)
+        self.order = ReadTable(told("Cut order"), ("", marked("Cut")), 1, whole=False)
+        self.sewing = ReadTable(told("Sewing"), ("", marked("Sew")), 1, whole=False)
+        self.figures = ReadTable(told("Figures"), ("", ""), 1, whole=False, letters=36)
+        self.notes_title = group_title(told("Before you cut"))
         self.warned = QFrame()
         self.warned.setObjectName("warned")
         _column(self.warned, self.notes_title, self.notes, margin=6)
         self.near_edge = Sentence("note")
-        self.near_edge.say(NEAR_EDGE)
+        self.near_edge.say(told(NEAR_EDGE))
         ordered = QWidget()
         _column(ordered, self.near_edge, self.order)
         self.tabs = QTabWidget(documentMode=True)
         for part in (self.tabs, self.tabs.tabBar()):
-            part.setAccessibleName("Lists")
-        self.tabs.addTab(self.cut, "To cut")
-        self.tabs.addTab(self.pieces, "Pieces")
-        self.tabs.addTab(ordered, "Cut order")
-        self.tabs.addTab(self.sewing, "Sewing")
-        self.tabs.addTab(self.figures, "Figures")
-        explain_tabs(self.tabs)
+            part.setAccessibleName(told("Lists"))
+        add_tab(self.tabs, self.cut, "To cut")
+        add_tab(self.tabs, self.pieces, "Pieces")
+        add_tab(self.tabs, ordered, "Cut order")
+        add_tab(self.tabs, self.sewing, "Sewing")
+        add_tab(self.tabs, self.figures, "Figures")
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 8, 8, 8)
         column.setSpacing(4)
-        column.addWidget(group_title("To buy"))
+        column.addWidget(group_title(told("To buy")))
         column.addWidget(self.buy)
         column.addWidget(self.warned)
         column.addSpacing(8)
@@ -78,7 +78,7 @@ class AnswerPanel(QWidget):
         self.pieces.selectionModel().selectionChanged.connect(self._pieces_chosen)
         self.tabs.currentChanged.connect(self._list_front)
         self.notes.activated.connect(self._followed)
-        self.notes.setToolTip("Press Enter, or click twice, to go to the field")
+        self.notes.setToolTip(told("Press Enter, or click twice, to go to the field"))
 
     def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
         super().changeEvent(event)

@@ -5,22 +5,38 @@ Nothing is worked out here; what the plan holds is put into words.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from app.binding_wording import bias_given, layers_by_place
 from app.window.read_table import Row
-from app.wording import batting_from, cost, part_size, purchase, times
+from app.wording import batting_from, cost, part_size, purchase
 from core.drawing.cloth import sheet_title
+from core.fabric import Grain
+from core.finish.binding_plan import BindingPlan
+from core.finish.border import BorderPlan
+from core.language import marked, told, told_count, told_list
 from core.lay.lay import Placement
-from core.lengths import Rounding, Units, show, show_size, typeset
+from core.lengths import Inches, Rounding, Units, show, show_size, typeset
+from core.part_names import told_part
 from core.plan import FabricPlan, Part, Plan
 from core.quilt import Seams
 from core.sewing import sewing
 from core.steps import sentence
 
-BUY_HEADERS = ("Cloth", "Buy", "Cost", "Waste")
-CUT_HEADERS = ("", "Part", "Size", "Count", "Cloth")
-PIECE_HEADERS = ("", "Part", "Size", "From edge", "From end")
+BUY_HEADERS = (marked("Cloth"), marked("Buy"), marked("Cost"), marked("Waste"))
+CUT_HEADERS = ("", marked("Part"), marked("Size"), marked("Count"), marked("Cloth"))
+PIECE_HEADERS = ("", marked("Part"), marked("Size"), marked("From edge"), marked("From end"))
+
+GRAINS = {
+    Grain.CROSSWISE: marked("crosswise"),
+    Grain.LENGTHWISE: marked("lengthwise"),
+    Grain.EITHER: marked("either"),
+    Grain.BIAS: marked("bias"),
+}
+SEAMED = {
+    Seams.LENGTHWISE: marked("{panels}, seams lengthwise"),
+    Seams.CROSSWISE: marked("{panels}, seams crosswise"),
+}
 
 
 def _row(*cells: str, key: str = "", heading: bool = False) -> Row:
@@ -32,21 +48,21 @@ def to_buy(plan: Plan) -> list[Row]:
     units = plan.project.units
     rows = [_buy_row(fabric_plan, units) for fabric_plan in plan.fabrics]
     if (batting := plan.batting) is not None:
-        rows.append(_row("batting", batting_from(batting, units), "", ""))
+        rows.append(_row(told("batting"), batting_from(batting, units), "", ""))
     return rows
 
 
 def _buy_row(fabric_plan: FabricPlan, units: Units) -> Row:
     buy, name = fabric_plan.buy, fabric_plan.fabric.name
     if not fabric_plan.lay.placements:
-        return _row(name, "nothing: not used", "", "")
+        return _row(name, told("nothing: not used"), "", "")
     waste = f"{round(fabric_plan.waste_share * 100)} %"
     return _row(name, purchase(fabric_plan, units), cost(buy.cost), waste)
 
 
 def proof(fabric_plan: FabricPlan) -> str:
     """Whether this cloth can be bought in less."""
-    return "proved least" if fabric_plan.lay.proved_least else "not proved least"
+    return told("proved least") if fabric_plan.lay.proved_least else told("not proved least")
 
 
 def to_cut(plan: Plan) -> list[Row]:
@@ -55,7 +71,7 @@ def to_cut(plan: Plan) -> list[Row]:
 
 
 def _cut_row(part: Part, units: Units) -> Row:
-    cells = part.letter, part.name, part_size(part, units), str(part.count), part.fabric
+    cells = part.letter, told_part(part.name), part_size(part, units), str(part.count), part.fabric
     return _row(*cells, key=part.letter)
 
 
@@ -78,7 +94,7 @@ def _piece_row(plan: Plan, placement: Placement) -> Row:
     label, rect, units = plan.label(placement), placement.rect, plan.project.units
     places = (show(place, units, unit=False) for place in (rect.x, rect.y))
     size = show_size(rect.across, rect.along, units)
-    return _row(label, plan.part(placement.name).name, size, *places, key=label)
+    return _row(label, told_part(plan.part(placement.name).name), size, *places, key=label)
 
 
 def cut_order(plan: Plan) -> list[Row]:
@@ -117,59 +133,84 @@ def figures(plan: Plan) -> list[Row]:
     """The finishing arithmetic, part by part."""
     units = plan.project.units
     finished = show_size(plan.finished_width, plan.finished_length, units)
-    rows = [_row("Quilt with its borders", finished)]
+    rows = [_row(told("Quilt with its borders"), finished)]
     rows.extend(
-        _row(f"{cloth.fabric.name}: to buy", proof(cloth))
+        _row(told("{cloth}: to buy", cloth=cloth.fabric.name), proof(cloth))
         for cloth in plan.fabrics
         if cloth.lay.placements
     )
     for border in plan.borders:
-        grain = f"{border.grain.value}, {'joined' if border.joined else 'in one piece'}"
-        shown = dict.fromkeys(w for w in (border.sides_width, border.ends_width) if w)
-        widths = (
-            f"{' and '.join(show(width, units) for width in shown)} finished, "
-            f"{' and '.join(show(width, units) for width in border.cut_widths)} cut"
-        )
-        rows.append(_row(f"Border {border.number}: width", widths))
-        rows.append(_row(f"Border {border.number}: grain", grain))
+        rows.extend(_border(border, units))
     rows.extend(_backing(plan, units))
     if (batting := plan.batting) is not None:
-        rows.append(_row("Batting", show_size(batting.across, batting.along, units)))
+        rows.append(_row(told("Batting"), show_size(batting.across, batting.along, units)))
     rows.extend(_binding(plan, units))
     if (sleeve := plan.sleeve) is not None:
-        each = f"{sleeve.parts} of " if sleeve.parts > 1 else ""
         size = show_size(sleeve.cut_width, sleeve.length, units)
-        rows.append(_row("Sleeve: cut size", f"{each}{size}"))
+        if sleeve.parts > 1:
+            size = told("{count} of {size}", count=sleeve.parts, size=size)
+        rows.append(_row(told("Sleeve: cut size"), size))
     if (label := plan.label_patch) is not None:
-        rows.append(_row("Label: cut size", show_size(label.across, label.along, units)))
+        rows.append(_row(told("Label: cut size"), show_size(label.across, label.along, units)))
     return rows
+
+
+def _border(border: BorderPlan, units: Units) -> Iterator[Row]:
+    number, grain = border.number, told(GRAINS[border.grain])
+    finished = dict.fromkeys(w for w in (border.sides_width, border.ends_width) if w)
+    widths = told(
+        "{finished} finished, {cut} cut",
+        finished=_widths(finished, units),
+        cut=_widths(border.cut_widths, units),
+    )
+    yield _row(told("Border {number}: width", number=number), widths)
+    told_grain = told("{grain}, in one piece", grain=grain)
+    if border.joined:
+        told_grain = told("{grain}, joined", grain=grain)
+    yield _row(told("Border {number}: grain", number=number), told_grain)
+
+
+def _widths(widths: Iterable[Inches], units: Units) -> str:
+    return told_list([show(width, units) for width in widths])
 
 
 def _backing(plan: Plan, units: Units) -> Iterator[Row]:
     if (backing := plan.backing) is None:
         return
-    yield _row("Backing", show_size(backing.across, backing.along, units))
-    panels = times(backing.panels, "panel")
-    seams = "" if backing.seams is Seams.NONE else f", seams {backing.seams.value}"
-    yield _row("Backing: sewn from", f"{panels}{seams}")
+    yield _row(told("Backing"), show_size(backing.across, backing.along, units))
+    panels = told_count("{count} panel", "{count} panels", backing.panels)
+    if backing.seams is not Seams.NONE:
+        panels = told(SEAMED[backing.seams], panels=panels)
+    yield _row(told("Backing: sewn from"), panels)
 
 
 def _binding(plan: Plan, units: Units) -> Iterator[Row]:
     if (binding := plan.binding) is None:
         return
-    yield _row("Binding: way round the quilt", show(binding.perimeter, units))
-    yield _row("Binding: length needed", show(binding.needs, units, Rounding.UP))
-    yield _row("Binding: strips", f"{binding.strips}, with {times(binding.joins, 'join')}")
-    yield _row("Binding: joined length", show(binding.joined_length, units, Rounding.DOWN))
-    yield _row("Binding: to spare", show(binding.spare, units, Rounding.DOWN))
-    yield _row("Binding: strip width", show(binding.widths.strip, units))
-    yield _row("Binding: first face", show(binding.first_face_width, units))
-    yield _row("Binding: second face", show(binding.second_face_width, units))
+    yield _row(told("Binding: way round the quilt"), show(binding.perimeter, units))
+    yield _row(told("Binding: length needed"), show(binding.needs, units, Rounding.UP))
+    yield _row(told("Binding: strips"), _strips(binding))
+    yield _row(told("Binding: joined length"), show(binding.joined_length, units, Rounding.DOWN))
+    yield _row(told("Binding: to spare"), show(binding.spare, units, Rounding.DOWN))
+    yield _row(told("Binding: strip width"), show(binding.widths.strip, units))
+    yield _row(told("Binding: first face"), show(binding.first_face_width, units))
+    yield _row(told("Binding: second face"), show(binding.second_face_width, units))
     needed = show(binding.widths.needed_reach, units)
-    yield _row("Binding: reach past the seam", f"{show(binding.reach, units)}, wanted {needed}")
+    reach = told("{reach}, wanted {needed}", reach=show(binding.reach, units), needed=needed)
+    yield _row(told("Binding: reach past the seam"), reach)
     for where, layers in layers_by_place(binding):
-        yield _row(f"Binding: layers {where}", layers)
+        yield _row(told("Binding: layers {where}", where=where), layers)
     for name, given in bias_given(binding, units):
-        yield _row(name.capitalize(), given)
+        yield _row(_begun(told_part(name)), given)
     narrowest = show(binding.narrowest_usable_width, units, Rounding.UP)
-    yield _row("Binding: narrowest usable width", narrowest)
+    yield _row(told("Binding: narrowest usable width"), narrowest)
+
+
+def _strips(binding: BindingPlan) -> str:
+    joins = told_count("{count} join", "{count} joins", binding.joins)
+    return told("{strips}, with {joins}", strips=binding.strips, joins=joins)
+
+
+def _begun(words: str) -> str:
+    """Words as a sentence begins."""
+    return words[:1].upper() + words[1:]

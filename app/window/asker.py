@@ -8,10 +8,18 @@ from typing import Protocol
 
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
+from core.language import told
 from core.project_file import SUFFIX
 
-PROJECTS = f"Crossgrain projects (*{SUFFIX})"
-PACKETS = "PDF documents (*.pdf)"
+
+def projects() -> str:
+    """The kind of file that a project is kept in, for a file dialog."""
+    return told("Crossgrain projects (*{suffix})", suffix=SUFFIX)
+
+
+def packets() -> str:
+    """The kind of file that a packet is exported to."""
+    return told("PDF documents (*.pdf)")
 
 
 class Answer(Enum):
@@ -53,9 +61,10 @@ class Dialogs:
         buttons = QMessageBox.StandardButton
         box = QMessageBox(self._parent)
         box.setIcon(QMessageBox.Icon.Warning)
-        box.setWindowTitle("Unsaved changes")
-        box.setText(f"Save the changes to {name}?")
-        box.setInformativeText(f"Changes that are not saved will be lost. {left_out}".strip())
+        box.setWindowTitle(told("Unsaved changes"))
+        box.setText(told("Save the changes to {name}?", name=name))
+        lost = told("Changes that are not saved will be lost.")
+        box.setInformativeText(f"{lost} {left_out}".strip())
         box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
         box.setDefaultButton(buttons.Save)
         box.exec()
@@ -68,12 +77,14 @@ class Dialogs:
         """Open, put off or remove what was kept of unsaved work."""
         box = QMessageBox(self._parent)
         box.setIcon(QMessageBox.Icon.Question)
-        box.setWindowTitle("Unsaved work was kept")
-        box.setText(f"The program ended before your changes to {name} were saved.")
-        box.setInformativeText(f"They were kept on {when}. Opening them changes no file.")
-        opened = box.addButton("Open what was kept", QMessageBox.ButtonRole.AcceptRole)
-        later = box.addButton("Ask again later", QMessageBox.ButtonRole.RejectRole)
-        removed = box.addButton("Throw it away", QMessageBox.ButtonRole.DestructiveRole)
+        box.setWindowTitle(told("Unsaved work was kept"))
+        box.setText(told("The program ended before your changes to {name} were saved.", name=name))
+        box.setInformativeText(
+            told("They were kept on {when}. Opening them changes no file.", when=when)
+        )
+        opened = box.addButton(told("Open what was kept"), QMessageBox.ButtonRole.AcceptRole)
+        later = box.addButton(told("Ask again later"), QMessageBox.ButtonRole.RejectRole)
+        removed = box.addButton(told("Throw it away"), QMessageBox.ButtonRole.DestructiveRole)
         box.setDefaultButton(opened)
         box.setEscapeButton(later)
         box.exec()
@@ -95,7 +106,7 @@ class Dialogs:
 
     def file_to_open(self, folder: Path) -> Path | None:
         """A project file that exists."""
-        dialog = QFileDialog(self._parent, "Open a project", str(folder), PROJECTS)
+        dialog = QFileDialog(self._parent, told("Open a project"), str(folder), projects())
         dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
         return _chosen(dialog)
 

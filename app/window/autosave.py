@@ -16,7 +16,9 @@ from uuid import uuid4
 
 from PySide6.QtCore import QLockFile, QObject, QStandardPaths, QTimer, Signal
 
+from app.os_words import said_of
 from app.window.document import Document
+from core.language import told
 from core.project_file import from_document
 from core.quilt import Project
 from core.reading import json_object, text_of
@@ -84,8 +86,12 @@ class Autosave(QObject):
 
     def _complain(self, error: OSError) -> None:
         if self._well:
-            reason = error.strerror or str(error)
-            self.failed.emit(f"Changes cannot be kept against a power cut ({reason}): save often.")
+            self.failed.emit(
+                told(
+                    "Changes cannot be kept against a power cut ({reason}): save often.",
+                    reason=said_of(error),
+                )
+            )
         self._well = False
 
 
@@ -102,7 +108,7 @@ class Kept:
     @property
     def name(self) -> str:
         """What the person knows it by."""
-        return self.path.name if self.path else self.project.quilt.name or "Untitled quilt"
+        return self.path.name if self.path else self.project.quilt.name or told("Untitled quilt")
 
     def leave(self) -> None:
         """Keep it for another start."""

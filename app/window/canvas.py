@@ -31,6 +31,7 @@ from app.window.furniture import announce
 from app.window.piece_walk import places, walked, words
 from app.window.sharpening import Sharpening
 from app.words_qt import canvas_font
+from core.language import told
 
 STEP = 1.25
 LEAST_SCALE, MOST_SCALE = 0.5, 96.0  # pixels to an inch
@@ -71,7 +72,7 @@ class Canvas(QGraphicsView):
         self.setScene(QGraphicsScene(self))
         for part in (self, self.viewport()):
             part.setAccessibleName(name)
-        self.setAccessibleDescription("A picture; the lists beside it say the same in words.")
+        self.setAccessibleDescription(told("A picture; the lists beside it say the same in words."))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
         self.setResizeAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
@@ -146,7 +147,7 @@ class Canvas(QGraphicsView):
         self._here = key
         self.picked.emit(key)
         said = [said for item in self._items if (said := words(item.picture.drawing, key))]
-        announce(self, said[0] if said else key or "no piece")
+        announce(self, said[0] if said else key or told("no piece"))
 
     @property
     def busy(self) -> bool:

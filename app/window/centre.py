@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
     QFrame,
@@ -21,9 +23,11 @@ from app.window.comparing.side_by_side import SideBySideView
 from app.window.comparing.staircase_view import StaircaseView
 from app.window.edge.edge_page import EdgePage
 from app.window.edge.edge_view import EdgeView
-from app.window.furniture import Sentence, announce, explain_tabs, quiet_button
+from app.window.frame import TABS
+from app.window.furniture import Sentence, add_tab, announce, quiet_button
 from app.window.planner import Planner
 from app.window.yardage import BindingView, QuiltView, YardageView
+from core.language import told
 from core.plan import Plan
 from core.quilt import Project
 
@@ -37,7 +41,7 @@ class Banner(QFrame):
         self.text = Sentence("banner")
         self.text.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         self.go = QToolButton()
-        self.go.setText("Go to the field")
+        self.go.setText(told("Go to the field"))
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 8, 0)
         row.addWidget(self.text, 1)
@@ -70,22 +74,16 @@ class Centre(QWidget):
         self.quilt = QuiltView()
         self.binding = BindingView()
         self.tabs = QTabWidget(documentMode=True)
-        self.tabs.addTab(self.yardage, "Yardage")
-        self.tabs.addTab(self.quilt, "Quilt")
-        self.tabs.addTab(self.binding, "Binding")
         self.side_by_side = SideBySideView(comparer)
         self.staircase = StaircaseView(comparer)
         self.in_hand = InHandView(comparer)
-        self.tabs.addTab(self.side_by_side, "Side by side")
-        self.tabs.addTab(self.staircase, "Staircase")
-        self.tabs.addTab(self.in_hand, "In hand")
         self.edge_page = EdgePage()
         self.edge = self.edge_page.canvas
-        self.tabs.addTab(self.edge_page, "Edge")
+        for page, name in zip(self._pages(), TABS, strict=True):
+            add_tab(self.tabs, page, name)
         self.pictures = (self.yardage, self.quilt, self.binding, self.edge)
         for part in (self.tabs, self.tabs.tabBar()):
-            part.setAccessibleName("Pictures")
-        explain_tabs(self.tabs)
+            part.setAccessibleName(told("Pictures"))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -97,6 +95,11 @@ class Centre(QWidget):
         for view in (self.side_by_side, self.staircase):
             view.taken.connect(self.taken)
 
+    def _pages(self) -> Iterator[QWidget]:
+        """What the tabs show, in their order."""
+        yield from (self.yardage, self.quilt, self.binding)
+        yield from (self.side_by_side, self.staircase, self.in_hand, self.edge_page)
+
     def zoom_buttons(self) -> QWidget:
         """Buttons that zoom the picture in front, for the tool bar."""
         buttons = QWidget()
@@ -104,10 +107,10 @@ class Centre(QWidget):
         row.setContentsMargins(0, 0, 4, 2)
         row.setSpacing(2)
         for text, name, act in (
-            ("−", "Smaller", self.zoom_out),
-            ("+", "Larger", self.zoom_in),
-            ("Fill width", "Fill the width", self.fit_width),
-            ("Show all", "Show everything", self.fit_all),
+            ("−", told("Smaller"), self.zoom_out),
+            ("+", told("Larger"), self.zoom_in),
+            (told("Fill width"), told("Fill the width"), self.fit_width),
+            (told("Show all"), told("Show everything"), self.fit_all),
         ):
             button = quiet_button(text, name)
             button.clicked.connect(act)

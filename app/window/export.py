@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from enum import Enum
+from enum import Enum, auto
 from pathlib import Path
 
 from PySide6.QtCore import QLocale
 
 from app.packet.choice import NOTHING_ASKED, Asked, PacketChoice
 from app.packet.paper import Paper
-from app.window.asker import PACKETS, Asker
+from app.window.asker import Asker, packets
 from app.window.document import Document
 from app.window.files import file_name, reason
+from core.language import marked, told
 from core.plan import Plan
 from core.whole_file import write_whole
 
@@ -26,7 +27,9 @@ def usual_paper() -> Paper:
 def planned(document: Document, plan: Plan | None, asker: Asker, title: str) -> Plan | None:
     """The plan of the project as it stands; where there is none, it is said under `title`."""
     if plan is None or plan.project != document.project:
-        asker.tell(title, "The project as it stands has no plan: mend the marked field first.")
+        asker.tell(
+            title, told("The project as it stands has no plan: mend the marked field first.")
+        )
         return None
     return plan
 
@@ -39,12 +42,12 @@ def export(
     asked: Asked = NOTHING_ASKED,
 ) -> Path | None:
     """Ask where, and write the packet there; the file, or None if none was written."""
-    title = "Export a PDF"
+    title = told("Export a PDF")
     plan = planned(document, plan, asker, title)
     if plan is None:
         return None
     name = file_name(document.project.quilt.name, ".pdf")
-    path = asker.file_to_save(title, _folder(document) / name, PACKETS)
+    path = asker.file_to_save(title, _folder(document) / name, packets())
     if path is None:
         return None
     # Imported only now: the window opens sooner without it.
@@ -57,26 +60,37 @@ def export(
 class Kind(Enum):
     """Ways out into a folder, several files at a time."""
 
-    SVG = "SVG drawings"
-    PNG = "PNG pictures"
-    CSV = "tables"
+    SVG = auto()
+    PNG = auto()
+    CSV = auto()
+
+
+# What a dialog is about, and what it asks for.
+_TITLES = {
+    Kind.SVG: marked("Export SVG drawings"),
+    Kind.PNG: marked("Export PNG pictures"),
+    Kind.CSV: marked("Export tables"),
+}
+_WHERE = {
+    Kind.SVG: marked("Export SVG drawings: the folder"),
+    Kind.PNG: marked("Export PNG pictures: the folder"),
+    Kind.CSV: marked("Export tables: the folder"),
+}
 
 
 def export_files(
     document: Document, plan: Plan | None, asker: Asker, kind: Kind
 ) -> tuple[Path, ...]:
     """Ask for a folder, and write a plan's files there; those that were written."""
-    title = f"Export {kind.value}"
-    plan = planned(document, plan, asker, title)
-    folder = None if plan is None else asker.folder(f"{title}: the folder", _folder(document))
-    if plan is None or folder is None:
+    plan = planned(document, plan, asker, told(_TITLES[kind]))
+    if plan is None or (folder := asker.folder(told(_WHERE[kind]), _folder(document))) is None:
         return ()
     files = {folder / name: data for name, data in _made(plan, kind)}
     old = [path.name for path in files if path.exists()]
     if old and not asker.go_on(
-        "Files of these names are there already",
-        f"In {folder}: {', '.join(old)}.",
-        "Replace them",
+        told("Files of these names are there already"),
+        told("In {folder}: {files}.", folder=folder, files=", ".join(old)),
+        told("Replace them"),
     ):
         return ()
     return _write(files, asker)
@@ -97,8 +111,11 @@ def _write(files: Mapping[Path, bytes], asker: Asker) -> tuple[Path, ...]:
         try:
             write_whole(path, data)
         except OSError as error:
-            others = f" Written before it: {len(written)} of {len(files)}." if written else ""
-            asker.tell(f"{path.name} was not written", reason(error, path) + others)
+            said = reason(error, path)
+            if written:
+                done, all_ = len(written), len(files)
+                said += " " + told("Written before it: {done} of {all}.", done=done, all=all_)
+            asker.tell(told("{file} was not written", file=path.name), said)
             break
         written.append(path)
     return tuple(written)

@@ -11,11 +11,13 @@ from pathlib import Path
 
 from PySide6.QtCore import QDateTime, QLocale, QObject, QStandardPaths, Signal
 
-from app.window.asker import PROJECTS, Answer, Asker, KeptAnswer
+from app.os_words import said_of
+from app.window.asker import Answer, Asker, KeptAnswer, projects
 from app.window.autosave import Kept, left_behind
 from app.window.document import Document
 from app.window.hold import Hold, Stamp, stamp
 from app.window.memory import Memory
+from core.language import told
 from core.lengths import Units, exact_text
 from core.new_parts import new_fabric
 from core.project_file import FORMAT, SUFFIX, VERSION, from_document
@@ -31,14 +33,14 @@ def new_project(units: Units, size: QuiltSize | None = None) -> Project:
     )
     if size is not None:
         width, length = exact_text(size.width, units), exact_text(size.length, units)
-    quilt = {"name": "New quilt", "width": width, "length": length, "edge_thickness": edge}
+    quilt = {"name": told("New quilt"), "width": width, "length": length, "edge_thickness": edge}
     return from_document(
         {
             "format": FORMAT,
             "version": VERSION,
             "units": units.value,
             "quilt": quilt,
-            "fabrics": [new_fabric("cloth", units)],
+            "fabrics": [new_fabric(told("cloth"), units)],
         }
     )
 
@@ -89,17 +91,17 @@ class Files(QObject):
             self._open(path)
 
     def _open(self, path: Path) -> None:
-        if not self._may_take(path, "Open it all the same"):
+        if not self._may_take(path, told("Open it all the same")):
             return
         try:
             self._stamp = stamp(path)
             self.document.open(path)
         except Refusal as refusal:
-            self.asker.tell(f"{path.name} was not opened", str(refusal))
+            self.asker.tell(_not_opened(path), str(refusal))
         except OSError as error:
             self.memory.forget(path)
             self.recent_changed.emit()
-            self.asker.tell(f"{path.name} was not opened", reason(error, path))
+            self.asker.tell(_not_opened(path), reason(error, path))
         else:
             self._remember(path)
         self._hold_own()
@@ -114,7 +116,7 @@ class Files(QObject):
         """Ask where to save; whether it is saved now."""
         self._commit()
         proposed = self.document.path or self._folder() / file_name(self.document.name, SUFFIX)
-        path = self.asker.file_to_save("Save the project", proposed, PROJECTS)
+        path = self.asker.file_to_save(told("Save the project"), proposed, projects())
         return path is not None and self._save(path)
 
     def _save(self, path: Path) -> bool:
@@ -124,14 +126,15 @@ class Files(QObject):
             self.document.save(path)
             self._stamp = stamp(path)
         except OSError as error:
-            self.asker.tell(f"{path.name} was not saved", reason(error, path))
+            self.asker.tell(told("{file} was not saved", file=path.name), reason(error, path))
             return False
         finally:
             self._hold_own()
         self._remember(path)
         if left_out := self.left_out():
-            self.asker.tell(f"{path.name} was saved, but not all of it", left_out)
-        self.told.emit(f"Saved {path.name}")
+            title = told("{file} was saved, but not all of it", file=path.name)
+            self.asker.tell(title, left_out)
+        self.told.emit(told("Saved {file}", file=path.name))
         return True
 
     def _hold_own(self) -> None:
@@ -144,23 +147,28 @@ class Files(QObject):
         """Hold a file, or hear from the person that it may be opened in two windows."""
         holder = self._hold.take(path)
         return not holder or self.asker.go_on(
-            f"{path.name} is open in another window",
-            f"It is held by {holder}. Of changes made in both windows, only those that are "
-            "saved last would stay.",
+            told("{file} is open in another window", file=path.name),
+            told(
+                "It is held by {holder}. Of changes made in both windows, only those that are "
+                "saved last would stay.",
+                holder=holder,
+            ),
             button,
         )
 
     def _may_write(self, path: Path) -> bool:
         """Whether a save would undo nobody else's work, or the person says that it may."""
         if path != self.document.path:
-            return self._may_take(path, "Replace it all the same")
+            return self._may_take(path, told("Replace it all the same"))
         if self._stamp is None or stamp(path) in (None, self._stamp):
             return True
         return self.asker.go_on(
-            f"{path.name} was changed by another window or program",
-            "It is no longer the file that was opened here; saving replaces it. "
-            "To keep both, cancel and save under another name.",
-            "Replace it all the same",
+            told("{file} was changed by another window or program", file=path.name),
+            told(
+                "It is no longer the file that was opened here; saving replaces it. "
+                "To keep both, cancel and save under another name."
+            ),
+            told("Replace it all the same"),
         )
 
     def offer_kept(self) -> None:
@@ -202,8 +210,11 @@ class Files(QObject):
     def left_out(self) -> str:
         """A sentence on what is typed but was not taken, and so is in no file; or nothing."""
         names = "; ".join(self._untaken())
-        kept = "what is typed there could not be used, and the last value that worked is kept"
-        return names and f"{names}: {kept}."
+        return names and told(
+            "{names}: what is typed there could not be used, and the last value that worked is "
+            "kept.",
+            names=names,
+        )
 
     def _remember(self, path: Path) -> None:
         self.memory.opened(path)
@@ -217,6 +228,10 @@ class Files(QObject):
         return Path(QStandardPaths.writableLocation(documents))
 
 
+def _not_opened(path: Path) -> str:
+    return told("{file} was not opened", file=path.name)
+
+
 def file_name(name: str, suffix: str) -> str:
     """A file name made of a quilt's name, without what file systems refuse.
 
@@ -224,7 +239,7 @@ def file_name(name: str, suffix: str) -> str:
     'Stars 3 4.pdf'
     """
     kept = "".join(char if char.isalnum() or char in " -_" else " " for char in name)
-    return f"{' '.join(kept.split()) or 'quilt'}{suffix}"
+    return f"{' '.join(kept.split()) or told('quilt')}{suffix}"
 
 
 def moment(kept: Kept) -> QDateTime:
@@ -234,4 +249,4 @@ def moment(kept: Kept) -> QDateTime:
 
 def reason(error: OSError, path: Path) -> str:
     """Why a file could not be read or written, as a sentence."""
-    return f"{error.strerror or error} ({path}). Nothing was changed."
+    return told("{reason} ({path}). Nothing was changed.", reason=said_of(error), path=path)

@@ -18,11 +18,37 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-MENUS = ("&File", "&Edit", "&Add", "&Cloth", "&View", "&Help")
-TOOLS = ("New", "Open", "Save", "", "Undo", "Redo", "", "Export PDF")
-TABS = ("Yardage", "Quilt", "Binding", "Side by side", "Staircase", "In hand", "Edge")
+from core.language import marked, told
+
+MENUS = (
+    marked("&File"),
+    marked("&Edit"),
+    marked("&Add"),
+    marked("&Cloth"),
+    marked("&View"),
+    marked("&Help"),
+)
+TOOLS = (
+    marked("New"),
+    marked("Open"),
+    marked("Save"),
+    "",
+    marked("Undo"),
+    marked("Redo"),
+    "",
+    marked("Export PDF"),
+)
+TABS = (
+    marked("Yardage"),
+    marked("Quilt"),
+    marked("Binding"),
+    marked("Side by side"),
+    marked("Staircase"),
+    marked("In hand"),
+    marked("Edge"),
+)
 COLUMNS = (320, 560, 400)
-OPENING = "Opening…"
+OPENING = marked("Opening…")
 
 
 class Frame:
@@ -31,7 +57,7 @@ class Frame:
     def __init__(self, window: QMainWindow, table: str, ink: str) -> None:
         self._window = window
         for title in MENUS:
-            window.menuBar().addMenu(title)
+            window.menuBar().addMenu(told(title))
         self._bar = _tools()
         window.addToolBar(self._bar)
         columns = QSplitter()
@@ -48,11 +74,11 @@ class Frame:
 
 
 def _tools() -> QToolBar:
-    bar = QToolBar("Tools")
+    bar = QToolBar(told("Tools"))
     bar.setMovable(False)
     for words in TOOLS:
         if words:
-            bar.addAction(words).setEnabled(False)
+            bar.addAction(told(words)).setEnabled(False)
         else:
             bar.addSeparator()
     return bar
@@ -63,7 +89,7 @@ def _middle(table: str, ink: str) -> QWidget:
     middle, tabs = QWidget(), QTabBar()
     tabs.setDrawBase(False)
     for title in TABS:
-        tabs.addTab(title)
+        tabs.addTab(told(title))
     column = QVBoxLayout(middle)
     column.setContentsMargins(0, 0, 0, 0)
     column.setSpacing(0)
@@ -81,6 +107,6 @@ def _table(table: str, ink: str) -> QWidget:
     canvas.setPalette(colours)
     row = QHBoxLayout(canvas)
     row.addStretch(1)
-    row.addWidget(QLabel(OPENING))
+    row.addWidget(QLabel(told(OPENING)))
     row.addStretch(1)
     return canvas

@@ -6,7 +6,8 @@ from PySide6.QtCore import QEvent, QSize
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QResizeEvent
 from PySide6.QtWidgets import QLabel, QTabWidget, QToolButton, QWidget
 
-from app.window.words import TABS
+from app.window.tips import TABS
+from core.language import told
 
 SCREEN_SHARE = 0.9  # of the screen, for a dialog at most
 
@@ -64,10 +65,9 @@ def quiet_button(text: str, name: str = "") -> QToolButton:
     return button
 
 
-def explain_tabs(tabs: QTabWidget) -> None:
-    """Say in a tool tip what each tab shows."""
-    for place in range(tabs.count()):
-        tabs.setTabToolTip(place, TABS[tabs.tabText(place)])
+def add_tab(tabs: QTabWidget, page: QWidget, name: str) -> None:
+    """Add a page under one of the names in `TABS`, with a tool tip that says what it shows."""
+    tabs.setTabToolTip(tabs.addTab(page, told(name)), told(TABS[name]))
 
 
 def open_at(dialog: QWidget, letters: int, lines: int) -> None:

@@ -26,6 +26,7 @@ from core.drawing.enlarging import enlarged
 from core.drawing.frame import Heading
 from core.drawing.marks import Drawing
 from core.drawing.quilt import draw_quilt
+from core.language import marked, told
 from core.plan import Plan
 
 WIDE, HIGH = 440, 280  # pixels that a picture takes at most, in letters of the usual size
@@ -62,97 +63,136 @@ class Step:
 
 STEPS = (
     Step(
-        "Say what you have",
+        marked("Say what you have"),
         (
-            "At the left, give the top's width and length, measured raw edge to raw edge through "
-            "the middle, and a fabric for each cloth. Measure the real cloth: it is often "
-            "narrower than its label.",
-            "Pieces on your shelf go under their fabric as pieces on hand. They are used first.",
-            "A length may be written in inches or metric, whichever your ruler has: 50 1/2, "
-            "128 cm, 1 1/4 yd. Edit ▸ Units changes what is shown; nothing is rounded.",
+            marked(
+                "At the left, give the top's width and length, measured raw edge to raw edge "
+                "through the middle, and a fabric for each cloth. Measure the real cloth: it is "
+                "often narrower than its label."
+            ),
+            marked(
+                "Pieces on your shelf go under their fabric as pieces on hand. They are used first."
+            ),
+            marked(
+                "A length may be written in inches or metric, whichever your ruler has: 50 1/2, "
+                "128 cm, 1 1/4 yd. Edit ▸ Units changes what is shown; nothing is rounded."
+            ),
         ),
     ),
     Step(
-        "Say what you make",
+        marked("Say what you make"),
         (
-            "Add borders from the inside out, then backing, batting, binding, a sleeve, a label. "
-            "Most fields hold what is usual; More shows the rest. Rest the mouse on a field to "
-            "read what its word means.",
-            "If something cannot be, it is said under its field and above the pictures, and the "
-            "last plan that worked stays in sight.",
+            marked(
+                "Add borders from the inside out, then backing, batting, binding, a sleeve, a "
+                "label. Most fields hold what is usual; More shows the rest. Rest the mouse on a "
+                "field to read what its word means."
+            ),
+            marked(
+                "If something cannot be, it is said under its field and above the pictures, and "
+                "the last plan that worked stays in sight."
+            ),
         ),
         Shown.QUILT,
-        "Your quilt from the front: each part has its letter and its own hatch.",
+        marked("Your quilt from the front: each part has its letter and its own hatch."),
     ),
     Step(
-        "Look at the cloth",
+        marked("Look at the cloth"),
         (
-            "Yardage shows every cloth to scale. A piece bears its letter and its size; what is "
-            "dashed is left over. The ruler runs along the near edge, the arrow shows the "
-            "lengthwise grain, with one head where the print has one way up.",
-            "Click a piece, or walk with the arrow keys: it is ringed in every picture and chosen "
-            "in the lists.",
-            "Under More, a fabric may have its own colour or a photo of the cloth, shown to scale.",
+            marked(
+                "Yardage shows every cloth to scale. A piece bears its letter and its size; what "
+                "is dashed is left over. The ruler runs along the near edge, the arrow shows the "
+                "lengthwise grain, with one head where the print has one way up."
+            ),
+            marked(
+                "Click a piece, or walk with the arrow keys: it is ringed in every picture and "
+                "chosen in the lists."
+            ),
+            marked(
+                "Under More, a fabric may have its own colour or a photo of the cloth, shown to "
+                "scale."
+            ),
         ),
         Shown.CLOTH,
-        "The first of your cloths, with its pieces.",
+        marked("The first of your cloths, with its pieces."),
     ),
     Step(
-        "Choose with open eyes",
+        marked("Choose with open eyes"),
         (
-            "Side by side sets one choice, such as the strip's width, against others: what is "
-            "bought, how many joins, how it lies. Staircase shows from which width to which the "
-            "same is bought. In hand says what your own cloth is enough for, and how narrow or "
-            "short it may turn out before the plan fails.",
-            "A cloth that is proved least cannot be bought in less for these pieces.",
+            marked(
+                "Side by side sets one choice, such as the strip's width, against others: what is "
+                "bought, how many joins, how it lies. Staircase shows from which width to which "
+                "the same is bought. In hand says what your own cloth is enough for, and how "
+                "narrow or short it may turn out before the plan fails."
+            ),
+            marked("A cloth that is proved least cannot be bought in less for these pieces."),
         ),
         Shown.SECTION,
-        "The bound edge cut through: the strip goes round the edge, and its fold lands past the "
-        "seam on the other face. That is its reach.",
-    ),
-    Step(
-        "Before you cut",
-        (
-            "Read what stands under Before you cut; Enter on a line goes to its field. Wash and "
-            "press what is to be washed, then measure the usable width again and write it down "
-            "here: the plan follows.",
-            "Read the cautions below. Cloth cannot be uncut.",
+        marked(
+            "The bound edge cut through: the strip goes round the edge, and its fold lands past "
+            "the seam on the other face. That is its reach."
         ),
     ),
     Step(
-        "Cut, in order",
+        marked("Before you cut"),
         (
-            "Cut order lists each cut with its measure, from edge to edge of the cloth in hand, "
-            "as a rotary cutter and a ruler make them. Letter the pieces as they fall; the packet "
-            "has tags for that.",
+            marked(
+                "Read what stands under Before you cut; Enter on a line goes to its field. Wash "
+                "and press what is to be washed, then measure the usable width again and write it "
+                "down here: the plan follows."
+            ),
+            marked("Read the cautions below. Cloth cannot be uncut."),
         ),
     ),
     Step(
-        "Sew",
+        marked("Cut, in order"),
         (
-            "Sewing says how strips join, which borders go on first and how the backing is "
-            "pieced. Edge shows where the binding starts and where each join lands. A join at a "
-            "corner makes a lump that will not mitre; move the start if one does.",
+            marked(
+                "Cut order lists each cut with its measure, from edge to edge of the cloth in "
+                "hand, as a rotary cutter and a ruler make them. Letter the pieces as they fall; "
+                "the packet has tags for that."
+            ),
+        ),
+    ),
+    Step(
+        marked("Sew"),
+        (
+            marked(
+                "Sewing says how strips join, which borders go on first and how the backing is "
+                "pieced. Edge shows where the binding starts and where each join lands. A join at "
+                "a corner makes a lump that will not mitre; move the start if one does."
+            ),
         ),
         Shown.EDGE,
-        "Your binding as it is sewn on: the start, the joins, and how far each is from its corner.",
-    ),
-    Step(
-        "Take it to the table",
-        (
-            "File ▸ Print… shows the packet's pages, to choose, print and save: for one quilt or "
-            "for each name of a class, in large print or without colour.",
-            "What you do is kept as you go and offered again after a crash; Save writes the file.",
+        marked(
+            "Your binding as it is sewn on: the start, the joins, and how far each is from its "
+            "corner."
         ),
     ),
     Step(
-        "Easier on the eyes and the hands",
+        marked("Take it to the table"),
         (
-            "View ▸ Appearance has light, dark and high contrast. View ▸ Colours has a set that "
-            "stays apart for colour-blind eyes, with hatches of its own. View ▸ Text Size makes "
-            "every word larger, up to twice.",
-            "Nothing needs a mouse: Tab goes from field to field, the keys below do the rest, and "
-            "the lists say all that the pictures show.",
+            marked(
+                "File ▸ Print… shows the packet's pages, to choose, print and save: for one quilt "
+                "or for each name of a class, in large print or without colour."
+            ),
+            marked(
+                "What you do is kept as you go and offered again after a crash; Save writes the "
+                "file."
+            ),
+        ),
+    ),
+    Step(
+        marked("Easier on the eyes and the hands"),
+        (
+            marked(
+                "View ▸ Appearance has light, dark and high contrast. View ▸ Colours has a set "
+                "that stays apart for colour-blind eyes, with hatches of its own. View ▸ Text "
+                "Size makes every word larger, up to twice."
+            ),
+            marked(
+                "Nothing needs a mouse: Tab goes from field to field, the keys below do the rest, "
+                "and the lists say all that the pictures show."
+            ),
         ),
     ),
 )
@@ -164,12 +204,13 @@ def steps_html() -> str:
 
 
 def _step(number: int, step: Step) -> str:
-    words = "".join(f"<p>{escape(sentence)}</p>" for sentence in step.sentences)
+    words = "".join(f"<p>{escape(told(sentence))}</p>" for sentence in step.sentences)
     picture = ""
     if step.shown is not None:
-        said = escape(step.caption)
+        said = escape(told(step.caption))
         picture = f'<p><img src="{_name(step.shown)}" alt="{said}"></p><p><i>{said}</i></p>'
-    return f'<h3><a name="step{number}"></a>{number}. {escape(step.title)}</h3>{words}{picture}'
+    title = escape(told(step.title))
+    return f'<h3><a name="step{number}"></a>{number}. {title}</h3>{words}{picture}'
 
 
 def _name(shown: Shown) -> str:

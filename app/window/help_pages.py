@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from html import escape
 from types import MappingProxyType
 from typing import TYPE_CHECKING
@@ -15,28 +15,35 @@ from app.version import version_text
 from app.window.by_hand.cloth_menu import HAND_KEYS
 from app.window.furniture import open_at
 from app.window.help_guide import Look, add_pictures, steps_html
-from app.window.words import ABOUT, WORDS
+from app.window.words import ABOUT, glossary
+from core.language import marked, told
 
 if TYPE_CHECKING:
     from app.window.main_window import MainWindow
 
 CANVAS_KEYS = (
-    ("Pictures: larger, smaller", "+ and −, or Ctrl with the wheel"),
-    ("Pictures: fill the width", "F"),
-    ("Pictures: show everything", "0"),
-    ("Pictures: the nearest piece", "arrow keys; Home and End for the first and the last"),
-    ("Pictures: move about", "page keys, or drag with Space or the middle button"),
+    (marked("Pictures: larger, smaller"), marked("+ and −, or Ctrl with the wheel")),
+    (marked("Pictures: fill the width"), "F"),
+    (marked("Pictures: show everything"), "0"),
+    (
+        marked("Pictures: the nearest piece"),
+        marked("arrow keys; Home and End for the first and the last"),
+    ),
+    (marked("Pictures: move about"), marked("page keys, or drag with Space or the middle button")),
     *HAND_KEYS,
-    ("Edge: move the start of the binding", "drag it, or Shift with the arrow keys"),
-    ("Edge: the start where joins land best", "B"),
-    ("Cutting table: the cut is made", "Space"),
-    ("Cutting table: a mistake, one cut back", "Backspace"),
-    ("Cutting table: a cut went wrong", "W"),
-    ("Cutting table: the next cloth, the one before", "page keys"),
-    ("Cutting table: leave it", "Esc"),
-    ("A length: a step up or down", "up and down arrow keys"),
-    ("A length: back to what it was", "Esc"),
-    ("A table: copy the chosen rows", "Ctrl+C"),
+    (
+        marked("Edge: move the start of the binding"),
+        marked("drag it, or Shift with the arrow keys"),
+    ),
+    (marked("Edge: the start where joins land best"), "B"),
+    (marked("Cutting table: the cut is made"), marked("Space")),
+    (marked("Cutting table: a mistake, one cut back"), marked("Backspace")),
+    (marked("Cutting table: a cut went wrong"), "W"),
+    (marked("Cutting table: the next cloth, the one before"), marked("page keys")),
+    (marked("Cutting table: leave it"), marked("Esc")),
+    (marked("A length: a step up or down"), marked("up and down arrow keys")),
+    (marked("A length: back to what it was"), marked("Esc")),
+    (marked("A table: copy the chosen rows"), marked("Ctrl+C")),
 )
 
 
@@ -64,16 +71,16 @@ class Guide(HelpPage):
 
     def __init__(self, window: MainWindow) -> None:
         parts = (
-            ("job", "The job, step by step", steps_html()),
-            ("words", "Words", _words()),
-            ("keys", "Keys", _keys(window.menus.shortcuts())),
-            ("cautions", "Cautions", _cautions()),
+            ("job", told("The job, step by step"), steps_html()),
+            ("words", told("Words"), _words()),
+            ("keys", told("Keys"), _keys(window.menus.shortcuts())),
+            ("cautions", told("Cautions"), _cautions()),
         )
         links = " · ".join(f'<a href="#{name}">{title}</a>' for name, title, _ in parts)
         whole = "".join(
             f'<h2><a name="{name}"></a>{title}</h2>{html}' for name, title, html in parts
         )
-        super().__init__("Help", "", window, lines=44)
+        super().__init__(told("Help"), "", window, lines=44)
         look = Look(window.appearance.theme(), window.photos, window.devicePixelRatioF())
         add_pictures(self.text.document(), window.plan, look)
         self.text.setHtml(f"<p>{links}</p>{whole}")
@@ -91,41 +98,48 @@ def guide(window: MainWindow) -> Guide:
 
 def cautions(parent: QWidget) -> HelpPage:
     """The usual cautions for blade, iron and pins."""
-    return HelpPage("Cautions", _cautions(), parent)
+    return HelpPage(told("Cautions"), _cautions(), parent)
 
 
 def _cautions() -> str:
-    return _list(escape(text) for text in CAUTIONS)
+    return _list(escape(told(text)) for text in CAUTIONS)
 
 
 def words(parent: QWidget) -> HelpPage:
     """The words of the trade as this program uses them."""
-    return HelpPage("Words", _words(), parent)
+    return HelpPage(told("Words"), _words(), parent)
 
 
 def _words() -> str:
-    return "".join(f"<p><b>{escape(word)}</b><br>{escape(text)}</p>" for word, text in WORDS)
+    return "".join(f"<p><b>{escape(word)}</b><br>{escape(text)}</p>" for word, text in glossary())
 
 
 def keys(window: MainWindow) -> HelpPage:
     """The shortcuts of the menus, and the keys of the yardage and of the fields."""
-    return HelpPage("Keys", _keys(window.menus.shortcuts()), window)
+    return HelpPage(told("Keys"), _keys(window.menus.shortcuts()), window)
 
 
 def _keys(shortcuts: Iterable[tuple[str, str]]) -> str:
     gap = "<td>&nbsp;&nbsp;&nbsp;</td>"
     rows = (
         f"<tr><td>{escape(what)}</td>{gap}<td>{escape(key)}</td></tr>"
-        for what, key in (*shortcuts, *CANVAS_KEYS)
+        for what, key in (*shortcuts, *_canvas_keys())
     )
     return f"<table cellspacing='4'>{''.join(rows)}</table>"
 
 
+def _canvas_keys() -> Iterator[tuple[str, str]]:
+    return ((told(what), told(keys)) for what, keys in CANVAS_KEYS)
+
+
 def about(parent: QWidget) -> HelpPage:
     """What the program is."""
-    paragraphs = "".join(f"<p>{escape(text)}</p>" for text in ABOUT)
+    paragraphs = "".join(f"<p>{escape(told(text))}</p>" for text in ABOUT)
     return HelpPage(
-        "About Crossgrain", f"<h2>Crossgrain {version_text()}</h2>{paragraphs}", parent, lines=18
+        told("About Crossgrain"),
+        f"<h2>Crossgrain {version_text()}</h2>{paragraphs}",
+        parent,
+        lines=18,
     )
 
 

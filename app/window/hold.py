@@ -12,6 +12,8 @@ from typing import TypeAlias
 
 from PySide6.QtCore import QLockFile, QSysInfo
 
+from core.language import told
+
 Stamp: TypeAlias = tuple[int, int]
 
 
@@ -55,5 +57,5 @@ def _holder(lock: QLockFile) -> str:
     """Who has it, in words."""
     number, host, _ = lock.getLockInfo()
     if host and host != QSysInfo.machineHostName():
-        return f"a window on the computer {host}"
-    return f"another window on this computer (process {number})"
+        return told("a window on the computer {host}", host=host)
+    return told("another window on this computer (process {number})", number=number)

@@ -17,6 +17,7 @@ from app.window.furnishing import steps
 from app.window.memory import Memory
 from app.window.paper_work import PaperWork
 from app.window.planner import Planner
+from core.language import marked, told
 
 # All else is imported where it is used: the window is seen sooner without it.
 if TYPE_CHECKING:
@@ -35,10 +36,10 @@ if TYPE_CHECKING:
     from core.sizes import QuiltSize
 
 TOLD_MS = 6000
-RESTARTED = (
+RESTARTED = marked(
     "The solver stopped and was started again; the last plan stays in sight until it is done."
 )
-LAST_PLAN = " The pictures show the last plan that worked."
+LAST_PLAN = marked("The pictures show the last plan that worked.")
 
 
 class MainWindow(PaperWork):
@@ -70,7 +71,7 @@ class MainWindow(PaperWork):
         self.appearance = appearance
         self.planner = planner
         self.plan: Plan | None = None
-        self.planning = QLabel("Planning…")
+        self.planning = QLabel(told("Planning…"))
         self.planning.hide()
         self.finished = QLabel()
         self._given = asker, comparer
@@ -121,7 +122,7 @@ class MainWindow(PaperWork):
         planner.planned.connect(lambda plan: self.when_furnished(partial(self._planned, plan)))
         planner.refused.connect(lambda why: self.when_furnished(partial(self._refused, why)))
         planner.failed.connect(lambda why: self.when_furnished(partial(self._failed, why)))
-        planner.restarted.connect(lambda: self.tell(RESTARTED))
+        planner.restarted.connect(lambda: self.tell(told(RESTARTED)))
         planner.slow.connect(self.planning.setVisible)
 
     def _connect(self) -> None:
@@ -190,7 +191,8 @@ class MainWindow(PaperWork):
         units = plan.project.units
         width = show(plan.finished_width, units, unit=False)
         length = show(plan.finished_length, units)
-        self.finished.setText(typeset(f"Quilt with its borders {width} × {length}"))
+        words = told("Quilt with its borders {width} × {length}", width=width, length=length)
+        self.finished.setText(typeset(words))
 
     def _refused(self, refusal: Refusal) -> None:
         """No plan to be had: say why, keep the last good one in sight."""
@@ -201,15 +203,15 @@ class MainWindow(PaperWork):
         self.parts.show_refusal(refusal)
         part = refusal.path.partition(".")[0]
         name = f"{part_name(self.document.form, part)}: " if part else ""
-        self.centre.banner.tell(f"{name}{refusal.sentence}.{self._kept()}")
+        self.centre.banner.tell(f"{name}{refusal.sentence}. {self._kept()}".strip())
 
     def _failed(self, sentence: str) -> None:
         """The program could not plan, which is no fault of the project's."""
         self.parts.show_plan(None)
-        self.centre.banner.tell(f"{sentence}{self._kept()}", leads=False)
+        self.centre.banner.tell(f"{sentence} {self._kept()}".strip(), leads=False)
 
     def _kept(self) -> str:
-        return LAST_PLAN if self.plan else ""
+        return told(LAST_PLAN) if self.plan else ""
 
     def _go_to_problem(self) -> None:
         self.parts.show_field(self._problem)
@@ -227,7 +229,7 @@ class MainWindow(PaperWork):
         """Show and write lengths in other units; nothing is rounded."""
         from core import edit
 
-        self.document.edit("Change units", lambda project: edit.set_units(project, units))
+        self.document.edit(told("Change units"), lambda project: edit.set_units(project, units))
 
     def cut_at_table(self) -> None:
         """Lead through the cuts, over the whole screen."""

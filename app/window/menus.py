@@ -11,14 +11,16 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QWidget
 
-from app.languages import LANGUAGES
+from app.languages import language_spoken, told_in
 from app.packet.paper import Paper
-from app.window.appearance import TEXT_SIZES, Colours, Look
+from app.window.appearance import TEXT_SIZES
 from app.window.by_hand import cloth_menu
-from app.window.export import Kind
+from app.window.menu_words import COLOURS, FILES, LOOKS, PAPERS, PARTS, SPOKEN, UNITS
 from app.window.sizes import KEY, SizesDialog, remembered_sizes
-from app.window.spoken import AS_SYSTEM, remembered
 from app.window.spoken import KEY as LANGUAGE_KEY
+from app.window.spoken import language_of, remembered
+from app.window.step_action import redo_action, undo_action
+from core.language import marked, told
 from core.lengths import Units
 from core.sizes import QuiltSizes, dumps
 
@@ -27,22 +29,6 @@ if TYPE_CHECKING:
 
 Value = TypeVar("Value", bound=Enum | int | str)
 Keys = QKeySequence.StandardKey
-UNITS = {Units.INCHES: "Inches", Units.CENTIMETRES: "Centimetres", Units.MILLIMETRES: "Millimetres"}
-LOOKS = {
-    Look.SYSTEM: "As the &System",
-    Look.LIGHT: "&Light",
-    Look.DARK: "&Dark",
-    Look.CONTRAST_DARK: "&High Contrast",
-    Look.CONTRAST_LIGHT: "High Contrast on &White",
-}
-COLOURS = {Colours.USUAL: "&Usual", Colours.SAFE: "&Colour-blind Safe"}
-PAPERS = {Paper.LETTER: "Letter", Paper.A4: "A4"}
-FILES = {
-    Kind.SVG: "Drawings, true size (&SVG)…",
-    Kind.PNG: "Pictures (&PNG)…",
-    Kind.CSV: "Tables of pieces and purchases (&CSV)…",
-}
-PARTS = {"fabrics": "&Fabric", "borders": "&Border"}
 
 
 class Menus:
@@ -88,7 +74,7 @@ class Menus:
         group = QActionGroup(self._window)
         actions: dict[Value, QAction] = {}
         for value, text in words.items():
-            action = self._action(menu, text, _bound(act, value))
+            action = self._action(menu, told(text), _bound(act, value))
             action.setCheckable(True)
             action.setChecked(value == chosen)
             group.addAction(action)
@@ -97,29 +83,29 @@ class Menus:
 
     def _file(self) -> None:
         window, files = self._window, self._window.files
-        menu = self._bar.addMenu("&File")
-        self.new = self._action(menu, "&New", window.new, Keys.New)
-        self.sizes = menu.addMenu("New of a &Size")
+        menu = self._bar.addMenu(told("&File"))
+        self.new = self._action(menu, told("&New"), window.new, Keys.New)
+        self.sizes = menu.addMenu(told("New of a &Size"))
         self.sizes.setToolTipsVisible(True)
-        self.open = self._action(menu, "&Open…", files.open, Keys.Open)
-        self._recent = menu.addMenu("Open &Recent")
+        self.open = self._action(menu, told("&Open…"), files.open, Keys.Open)
+        self._recent = menu.addMenu(told("Open &Recent"))
         files.recent_changed.connect(self._list_recent)
         self._list_recent()
-        self.save = self._action(menu, "&Save", files.save, Keys.Save)
-        self.save_as = self._action(menu, "Save &As…", files.save_as, Keys.SaveAs)
+        self.save = self._action(menu, told("&Save"), files.save, Keys.Save)
+        self.save_as = self._action(menu, told("Save &As…"), files.save_as, Keys.SaveAs)
         menu.addSeparator()
-        self.export = self._action(menu, "&Export PDF…", window.export, "Ctrl+Shift+E")
-        others = menu.addMenu("Export &Files")
+        self.export = self._action(menu, told("&Export PDF…"), window.export, "Ctrl+Shift+E")
+        others = menu.addMenu(told("Export &Files"))
         self.export_files = {
-            kind: self._action(others, words, _bound(window.export_files, kind))
+            kind: self._action(others, told(words), _bound(window.export_files, kind))
             for kind, words in FILES.items()
         }
-        self.print = self._action(menu, "&Print…", window.print_packet, Keys.Print)
+        self.print = self._action(menu, told("&Print…"), window.print_packet, Keys.Print)
         self._papers = self._choices(
-            menu.addMenu("&Paper"), PAPERS, window.paper(), window.set_paper
+            menu.addMenu(told("&Paper")), PAPERS, window.paper(), window.set_paper
         )
         menu.addSeparator()
-        leave = self._action(menu, "&Quit", window.close, Keys.Quit)
+        leave = self._action(menu, told("&Quit"), window.close, Keys.Quit)
         leave.setMenuRole(QAction.MenuRole.QuitRole)
 
     def _list_sizes(self, units: Units) -> None:
@@ -131,7 +117,7 @@ class Menus:
             action.setToolTip(size.source)
             action.triggered.connect(_bound(window.new, size))
         self.sizes.addSeparator()
-        self.sizes.addAction("&Change these Sizes…").triggered.connect(
+        self.sizes.addAction(told("&Change these Sizes…")).triggered.connect(
             lambda: self._change_sizes(units).open()
         )
 
@@ -149,8 +135,8 @@ class Menus:
     def _list_recent(self) -> None:
         self._recent.clear()
         for path in self._window.memory.recent():
-            words = f"{path.name} in {path.parent.name}".replace("&", "&&")
-            action = self._recent.addAction(words)
+            words = told("{file} in {folder}", file=path.name, folder=path.parent.name)
+            action = self._recent.addAction(words.replace("&", "&&"))
             action.triggered.connect(self._opener(path))
             action.setToolTip(str(path))
         self._recent.setToolTipsVisible(True)
@@ -160,18 +146,16 @@ class Menus:
         return lambda: self._window.files.open_path(path)
 
     def _edit(self) -> None:
-        menu = self._bar.addMenu("&Edit")
+        menu = self._bar.addMenu(told("&Edit"))
         stack = self._window.document.undo_stack
-        self.undo = stack.createUndoAction(self._window, "Undo")
+        self.undo = undo_action(stack, self._window)
         self.undo.setShortcuts(Keys.Undo)
-        self.undo.setIconText("Undo")
-        self.redo = stack.createRedoAction(self._window, "Redo")
+        self.redo = redo_action(stack, self._window)
         self.redo.setShortcuts(Keys.Redo)
-        self.redo.setIconText("Redo")
         menu.addActions([self.undo, self.redo])
         self._listed += [self.undo, self.redo]
         menu.addSeparator()
-        units = menu.addMenu("&Units")
+        units = menu.addMenu(told("&Units"))
         now = self._window.document.project.units
         self.units = self._choices(units, UNITS, now, self._window.set_units)
 
@@ -186,16 +170,16 @@ class Menus:
             self._list_sizes(units)
 
     def _parts(self) -> None:
-        menu = self._bar.addMenu("&Add")
+        menu = self._bar.addMenu(told("&Add"))
         parts = self._window.parts
         for key, words in PARTS.items():
-            self._action(menu, words, _bound(parts.add, key))
+            self._action(menu, told(words), _bound(parts.add, key))
         menu.addSeparator()
         menu.addActions(list(parts.part_actions.values()))
 
     def _cloth(self) -> None:
         hand = self._window.hand
-        self._listed += cloth_menu.fill(self._bar.addMenu("&Cloth"), hand)
+        self._listed += cloth_menu.fill(self._bar.addMenu(told("&Cloth")), hand)
         hand.canvas.menu_asked.connect(
             lambda key, path, at: cloth_menu.show_menu(
                 hand, self._window.document.project, key, path, at
@@ -204,18 +188,18 @@ class Menus:
 
     def _view(self) -> None:
         centre = self._window.centre
-        menu = self._bar.addMenu("&View")
+        menu = self._bar.addMenu(told("&View"))
         for place in range(centre.tabs.count()):
             words = f"&{place + 1} {centre.tabs.tabText(place)}"
             show = _bound(centre.tabs.setCurrentIndex, place)
             self._action(menu, words, show, f"Ctrl+{place + 1}")
         menu.addSeparator()
-        self.cut = self._action(menu, "&Cutting Table", self._window.cut_at_table, "F11")
+        self.cut = self._action(menu, told("&Cutting Table"), self._window.cut_at_table, "F11")
         menu.addSeparator()
-        self._action(menu, "&Larger", centre.zoom_in, Keys.ZoomIn)
-        self._action(menu, "&Smaller", centre.zoom_out, Keys.ZoomOut)
-        self._action(menu, "Fill the &Width", centre.fit_width, "Ctrl+9")
-        self._action(menu, "Show &Everything", centre.fit_all, "Ctrl+0")
+        self._action(menu, told("&Larger"), centre.zoom_in, Keys.ZoomIn)
+        self._action(menu, told("&Smaller"), centre.zoom_out, Keys.ZoomOut)
+        self._action(menu, told("Fill the &Width"), centre.fit_width, "Ctrl+9")
+        self._action(menu, told("Show &Everything"), centre.fit_all, "Ctrl+0")
         menu.addSeparator()
         self._ease(menu)
 
@@ -223,42 +207,45 @@ class Menus:
         """What makes the window easier on the eyes."""
         appearance = self._window.appearance
         self.looks = self._choices(
-            menu.addMenu("&Appearance"), LOOKS, appearance.look, appearance.wear
+            menu.addMenu(told("&Appearance")), LOOKS, appearance.look, appearance.wear
         )
-        sets = menu.addMenu("&Colours")
+        sets = menu.addMenu(told("&Colours"))
         self.colours = self._choices(sets, COLOURS, appearance.colours, appearance.paint_in)
-        letters = menu.addMenu("&Text Size")
-        self._action(letters, "&Larger Text", appearance.write_larger, "Ctrl+Shift+L")
-        self._action(letters, "&Smaller Text", appearance.write_smaller, "Ctrl+Shift+K")
-        self._action(letters, "&Usual Text", appearance.write_usual, "Ctrl+Shift+U")
+        letters = menu.addMenu(told("&Text Size"))
+        self._action(letters, told("&Larger Text"), appearance.write_larger, "Ctrl+Shift+L")
+        self._action(letters, told("&Smaller Text"), appearance.write_smaller, "Ctrl+Shift+K")
+        self._action(letters, told("&Usual Text"), appearance.write_usual, "Ctrl+Shift+U")
         letters.addSeparator()
         words = {percent: f"{percent} %" for percent in TEXT_SIZES}
         chosen = appearance.text_percent
         self.letters = self._choices(letters, words, chosen, appearance.write_at)
         appearance.changed.connect(self._show_text_size)
         self.languages = self._choices(
-            menu.addMenu("Lan&guage"),
-            {AS_SYSTEM: "As the &System", **LANGUAGES},
+            menu.addMenu(told("Lan&guage")),
+            SPOKEN,
             remembered(self._window.memory),
             self._speak,
         )
 
     def _speak(self, language: str) -> None:
+        """Speak it from the next start on; who has chosen it can read it, so it is said in it."""
         self._window.memory.keep(LANGUAGE_KEY, language)
-        self._window.tell("The language changes when Crossgrain is next opened.")
+        sentence = marked("The language changes when Crossgrain is next opened.")
+        wanted = language_of(self._window.memory)
+        self._window.tell("" if wanted == language_spoken() else told_in(wanted, sentence))
 
     def _show_text_size(self) -> None:
         self.letters[self._window.appearance.text_percent].setChecked(True)
 
     def _help(self) -> None:
-        menu = self._bar.addMenu("&Help")
-        self._action(menu, "&Help", lambda: self._page("guide"), Keys.HelpContents)
+        menu = self._bar.addMenu(told("&Help"))
+        self._action(menu, told("&Help"), lambda: self._page("guide"), Keys.HelpContents)
         menu.addSeparator()
-        self._action(menu, "&Cautions", lambda: self._page("cautions"))
-        self._action(menu, "&Words", lambda: self._page("words"))
-        self._action(menu, "&Keys", lambda: self._page("keys"))
+        self._action(menu, told("&Cautions"), lambda: self._page("cautions"))
+        self._action(menu, told("&Words"), lambda: self._page("words"))
+        self._action(menu, told("&Keys"), lambda: self._page("keys"))
         menu.addSeparator()
-        about = self._action(menu, "&About Crossgrain", lambda: self._page("about"))
+        about = self._action(menu, told("&About Crossgrain"), lambda: self._page("about"))
         about.setMenuRole(QAction.MenuRole.AboutRole)
 
     def _page(self, name: str) -> None:
@@ -276,7 +263,7 @@ class Menus:
                 yield action.text().replace("&", "").rstrip("…"), keys
 
     def _tools(self) -> None:
-        bar = QToolBar("Tools", self._window)
+        bar = QToolBar(told("Tools"), self._window)
         bar.setObjectName("tools")
         bar.setMovable(False)
         bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)

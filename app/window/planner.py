@@ -17,6 +17,7 @@ from PySide6.QtCore import QObject, QProcess, QTimer, Signal
 import app
 from app.languages import language_spoken
 from app.solver.talk import Answer, Ask, Fault, Unpacker, packed
+from core.language import told
 
 if TYPE_CHECKING:
     from app.solver.talk import Job
@@ -124,7 +125,12 @@ class Planner(QObject):
         if isinstance(result, Refusal):
             self.refused.emit(result)
         elif isinstance(result, Fault):
-            self.failed.emit(f"No plan could be made: the program has a fault ({result.sentence}).")
+            self.failed.emit(
+                told(
+                    "No plan could be made: the program has a fault ({fault}).",
+                    fault=result.sentence,
+                )
+            )
         elif result != self._draft:
             self.planned.emit(result)
         waiting, self._then = self._then, []
@@ -139,8 +145,9 @@ class Planner(QObject):
             self._send()
         elif self.busy:
             self._deaths = 0
-            self._settle(Fault("the solver stops each time it is started"))
+            self._settle(Fault(told("the solver stops each time it is started")))
 
     def _not_started(self, error: QProcess.ProcessError) -> None:
         if error is QProcess.ProcessError.FailedToStart and self.busy:
-            self._settle(Fault(f"the solver does not start: {self._solver.errorString()}"))
+            said = self._solver.errorString()
+            self._settle(Fault(told("the solver does not start: {reason}", reason=said)))

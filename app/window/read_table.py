@@ -35,7 +35,9 @@ from PySide6.QtWidgets import (
     QTableView,
 )
 
-from app.window.words import HEADERS, taught
+from app.window.tips import HEADERS
+from app.window.words import taught
+from core.language import told
 
 Index = QModelIndex | QPersistentModelIndex
 AIR = 6  # pixels
@@ -53,7 +55,7 @@ class Row:
 
 
 class Rows(QAbstractTableModel):
-    """Rows under headers; replaced as a whole."""
+    """Rows under headers, which are told where they are shown; replaced as a whole."""
 
     def __init__(self, headers: Sequence[str]) -> None:
         super().__init__()
@@ -89,9 +91,9 @@ class Rows(QAbstractTableModel):
     ) -> object:
         if orientation is Qt.Orientation.Horizontal:
             if role == Qt.ItemDataRole.DisplayRole:
-                return self.headers[section]
+                return told(self.headers[section])
             if role == Qt.ItemDataRole.ToolTipRole:
-                return HEADERS.get(self.headers[section])
+                return told(HEADERS.get(self.headers[section], ""))
             if role == Qt.ItemDataRole.TextAlignmentRole:
                 return Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
         return None

@@ -10,8 +10,10 @@ from types import TracebackType
 from PySide6.QtCore import QDateTime
 from PySide6.QtWidgets import QMessageBox
 
+from app.os_words import said_of
 from app.window.autosave import recovery_folder
 from app.window.document import Document
+from core.language import told
 from core.project_file import SUFFIX, save
 
 
@@ -45,15 +47,19 @@ class FaultWatch:
             return
         self._told = True
         try:
-            kept = f"A copy of your project was kept at {keep_copy(self._document)}."
+            place = keep_copy(self._document)
+            kept = told("A copy of your project was kept at {place}.", place=place)
         except OSError as failure:
-            kept = f"No copy of your project could be kept ({failure.strerror}): save it now."
+            kept = told(
+                "No copy of your project could be kept ({reason}): save it now.",
+                reason=said_of(failure),
+            )
         self._tell(error, kept)
         self._told = False
 
     def _tell(self, error: BaseException, kept: str) -> None:
-        QMessageBox.critical(
-            None,
-            "Crossgrain has a fault",
-            f"Something went wrong in the program ({type(error).__name__}: {error}). {kept}",
+        fault = f"{type(error).__name__}: {error}"
+        words = told(
+            "Something went wrong in the program ({fault}). {kept}", fault=fault, kept=kept
         )
+        QMessageBox.critical(None, told("Crossgrain has a fault"), words)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from app.photos_qt import Photos
-from app.window.answer_rows import proof
 from app.window.by_hand.gesture import Lane
 from app.window.by_hand.hand_canvas import HandCanvas
 from app.window.canvas import Canvas, Fit
@@ -17,12 +16,13 @@ from core.drawing.enlarging import enlarged
 from core.drawing.frame import Heading
 from core.drawing.quilt import draw_quilt
 from core.fabric import Fabric
+from core.language import marked, told
 from core.lay.lay import Sheet
 from core.lengths import typeset
 from core.plan import FabricPlan, Plan
 
-NOTHING = "Nothing to cut yet.\nAdd a border, a backing or a binding at the left."
-NO_BINDING = "No binding yet.\nAdd one at the left."
+NOTHING = marked("Nothing to cut yet.\nAdd a border, a backing or a binding at the left.")
+NO_BINDING = marked("No binding yet.\nAdd one at the left.")
 SECTION_ENLARGED = 16.0  # times: beside bias cloth of half a yard
 GAP = 2.0  # inches of table between two cloths, beside the room that each keeps round itself
 
@@ -31,7 +31,7 @@ class YardageView(HandCanvas):
     """One lane a fabric, all to one scale: pieces on hand first, then the bolt."""
 
     def __init__(self) -> None:
-        super().__init__("Yardage", Fit.WIDTH, NOTHING)
+        super().__init__(told("Yardage"), Fit.WIDTH, told(NOTHING))
 
     def draw(self, plan: Plan) -> None:
         """Draw the plan's cloths."""
@@ -65,20 +65,23 @@ class YardageView(HandCanvas):
 def _without(fabric: Fabric, photos: Photos) -> str:
     """Says so where a cloth has a photo that cannot be shown; its field says why."""
     photo = fabric.real.photo if fabric.real is not None else None
-    return "; without its photo" if photo is not None and photos.problem(photo) else ""
+    return told("; without its photo") if photo is not None and photos.problem(photo) else ""
 
 
 def _to_buy(fabric_plan: FabricPlan, sheet: Sheet) -> str:
     if sheet != Sheet():
-        return "" if sheet in sheets_of(fabric_plan) else ": not used"
-    return f": buy {fabric_plan.buy.sale_text}, {proof(fabric_plan)}"
+        return "" if sheet in sheets_of(fabric_plan) else told(": not used")
+    buy = fabric_plan.buy.sale_text
+    if fabric_plan.lay.proved_least:
+        return told(": buy {buy}, proved least", buy=buy)
+    return told(": buy {buy}, not proved least", buy=buy)
 
 
 class QuiltView(Canvas):
     """The finished quilt on its batting and backing, and beside it its back."""
 
     def __init__(self) -> None:
-        super().__init__("Quilt", Fit.ALL)
+        super().__init__(told("Quilt"), Fit.ALL)
 
     def show_plan(self, plan: Plan) -> None:
         """Draw the plan's quilt from both sides."""
@@ -94,7 +97,7 @@ class BindingView(Canvas):
     """The bound edge cut through, enlarged, and the marking plans of bias cloth."""
 
     def __init__(self) -> None:
-        super().__init__("Binding", Fit.ALL, NO_BINDING)
+        super().__init__(told("Binding"), Fit.ALL, told(NO_BINDING))
 
     def show_plan(self, plan: Plan) -> None:
         """Draw the plan's binding, one picture below the other."""
