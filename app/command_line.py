@@ -23,14 +23,10 @@ def main(argv: Sequence[str]) -> int:
     """Run what the words after the program's name ask for; return the exit status."""
     if not argv or argv[0] not in (*NAMES, "-h", "--help", "--version"):
         return _window(argv)
-    from app.languages import of_terminal, speak_language
     from core.refusal import Refusal
 
-    speak_language(of_terminal())
-
+    _speak(argv)
     arguments = _parser().parse_args(argv)
-    if arguments.language:
-        speak_language(arguments.language)
     try:
         status: int = arguments.run(arguments)
         return status
@@ -40,6 +36,16 @@ def main(argv: Sequence[str]) -> int:
         return complain(f"{where}{refusal}")
     except OSError as error:
         return complain(f"{error.filename or arguments.file}: {error.strerror or error}")
+
+
+def _speak(argv: Sequence[str]) -> None:
+    """Tell everything in the language asked for, its help too; else in the terminal's."""
+    from app.languages import LANGUAGES, of_terminal, speak_language
+
+    words = " ".join(argv).replace("--language ", "--language=").split()
+    asked = [word.removeprefix("--language=") for word in words if word.startswith("--language=")]
+    known = [language for language in asked if language in LANGUAGES]
+    speak_language(known[-1] if known else of_terminal())
 
 
 def complain(sentence: str) -> int:
@@ -52,35 +58,62 @@ def _parser() -> argparse.ArgumentParser:
     import argparse
 
     from app.commands import COMMANDS
+    from app.commands.argparse_told import tell_argparse
     from app.languages import LANGUAGES
     from app.version import version_text
+    from core.language import told
 
+    tell_argparse()
     parser = argparse.ArgumentParser(
         prog="crossgrain",
-        description="Plan the finishing of a quilt: what to buy, what to cut, and from where.",
-        epilog="Without a command the window opens, on FILE if one is given.",
+        description=told(
+            "Plan the finishing of a quilt: what to buy, what to cut, and from where."
+        ),
+        epilog=told("Without a command the window opens, on FILE if one is given."),
     )
-    parser.add_argument("--version", action="version", version=f"crossgrain {version_text()}")
-    commands = parser.add_subparsers(metavar="COMMAND", required=True)
+    parser.add_argument(
+        "--version",
+        action="version",
+        version=f"crossgrain {version_text()}",
+        help=told("show program's version number and exit"),
+    )
+    commands = parser.add_subparsers(metavar=told("COMMAND"), required=True)
     for name, command in COMMANDS.items():
         # The first run looks for the words as they are: no "--pd" for "--pdf".
         sub = commands.add_parser(
-            name, help=command.HELP, description=command.HELP, allow_abbrev=False
+            name, help=told(command.HELP), description=told(command.HELP), allow_abbrev=False
         )
         sub.set_defaults(run=command.run)
         sub.add_argument(
-            "--language", choices=LANGUAGES, help="the language of its words; as the terminal's"
+            "--language",
+            choices=LANGUAGES,
+            help=told("the language of its words; as the terminal's"),
         )
         command.add_arguments(sub)
     return parser
 
 
 def _window(argv: Sequence[str]) -> int:
-    if len(argv) > 1 or (argv and argv[0].startswith("-")):
-        return complain(f'"{argv[0]}" is no command; give one project file to open, or see --help')
+    if argv and (len(argv) > 1 or argv[0].startswith("-") or not Path(argv[0]).is_file()):
+        return _no_window(argv)
     path = Path(argv[0]) if argv else None
-    if path is not None and not path.is_file():
-        return complain(f"{path}: there is no such file; give a .crossgrain file, or none")
     from app.window.main import run
 
     return run([], path)
+
+
+def _no_window(argv: Sequence[str]) -> int:
+    """Say why no window opens."""
+    from core.language import told
+
+    _speak(())
+    if len(argv) > 1 or argv[0].startswith("-"):
+        return complain(
+            told(
+                '"{word}" is no command; give one project file to open, or see --help',
+                word=argv[0],
+            )
+        )
+    return complain(
+        told("{file}: there is no such file; give a .crossgrain file, or none", file=argv[0])
+    )

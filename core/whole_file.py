@@ -8,6 +8,8 @@ import tempfile
 from errno import EISDIR
 from pathlib import Path
 
+from core.language import told
+
 
 def write_whole(path: Path, data: bytes) -> None:
     """Put `data` at `path`; until it is all on the disk, an older file stays as it was.
@@ -18,7 +20,7 @@ def write_whole(path: Path, data: bytes) -> None:
     """
     target = path.resolve()
     if target.is_dir():
-        raise IsADirectoryError(EISDIR, "this is a folder; name a file in it", str(path))
+        raise IsADirectoryError(EISDIR, told("this is a folder; name a file in it"), str(path))
     write = _write_through if target.exists() and not target.is_file() else _replace
     try:
         write(target, data)

@@ -11,28 +11,30 @@ from app.comparing import comparison_lines
 from core.compare.choices import CHOICES, Choice
 from core.compare.columns import Comparison, compare
 from core.compare.document import comparison_document
-from core.language import told
+from core.language import marked, told
 from core.lengths import Units
 from core.project_file import load
 from core.quilt import Project
 from core.refusal import Refusal
 
-HELP = "compare values of one choice, such as --strip-width 2 --strip-width '2 1/4'"
+HELP = marked("compare values of one choice, such as --strip-width 2 --strip-width '2 1/4'")
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", metavar="FILE", help="a .crossgrain project")
+    parser.add_argument("file", metavar=told("FILE"), help=told("a .crossgrain project"))
     for choice in CHOICES:
         parser.add_argument(
             option(choice),
             action="append",
-            metavar="VALUE",
+            metavar=told("VALUE"),
             dest=choice.name,
-            help=f"a {choice.name} to compare; give two to six",
+            help=told("a {choice} to compare; give two to six", choice=told(choice.name)),
         )
     add_place(parser)
-    parser.add_argument("--json", metavar="OUT", help="write the comparison as JSON, - for here")
-    parser.add_argument("--pdf", metavar="OUT", help="write it on one page")
+    parser.add_argument(
+        "--json", metavar=told("OUT"), help=told("write the comparison as JSON, - for here")
+    )
+    parser.add_argument("--pdf", metavar=told("OUT"), help=told("write it on one page"))
     add_format(parser)
 
 
@@ -43,8 +45,10 @@ def option(choice: Choice) -> str:
 
 def add_place(parser: argparse.ArgumentParser) -> None:
     """Which of several borders or fabrics a choice is about."""
-    parser.add_argument("--border", type=int, metavar="N", help="which border, from 1")
-    parser.add_argument("--of", metavar="FABRIC", help="which fabric; else the binding's")
+    parser.add_argument("--border", type=int, metavar=told("N"), help=told("which border, from 1"))
+    parser.add_argument(
+        "--of", metavar=told("FABRIC"), help=told("which fabric; else the binding's")
+    )
 
 
 def place_of(project: Project, arguments: argparse.Namespace, choice: Choice) -> int | None:

@@ -7,17 +7,21 @@ import sys
 from pathlib import Path
 
 from app.commands.output import json_bytes, put_out
+from core.language import marked, told
 from core.lay.check import check
 from core.lay.lay_file import lay_document, read_problem
 from core.lay.solve import Stop, solve
+from core.part_names import told_part
 
-HELP = "lay pieces and runs on cloth with the least bought"
+HELP = marked("lay pieces and runs on cloth with the least bought")
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", metavar="PROBLEM", help="a lay problem as JSON")
-    parser.add_argument("--seconds", type=_seconds, help="stop searching after so long")
-    parser.add_argument("--json", metavar="OUT", default="-", help="a file to write, - for here")
+    parser.add_argument("file", metavar=told("PROBLEM"), help=told("a lay problem as JSON"))
+    parser.add_argument("--seconds", type=_seconds, help=told("stop searching after so long"))
+    parser.add_argument(
+        "--json", metavar=told("OUT"), default="-", help=told("a file to write, - for here")
+    )
 
 
 def run(arguments: argparse.Namespace) -> int:
@@ -28,10 +32,12 @@ def run(arguments: argparse.Namespace) -> int:
     if faults:
         raise RuntimeError("; ".join(fault.sentence for fault in faults))
     for left in lay.unplaced:
-        print(
-            f"crossgrain: {left.name}: no room was found on the cloth on hand for {left.count}",
-            file=sys.stderr,
+        said = told(
+            "{name}: no room was found on the cloth on hand for {count}",
+            name=told_part(left.name),
+            count=left.count,
         )
+        print(f"crossgrain: {said}", file=sys.stderr)
     put_out(json_bytes(lay_document(lay, problem.table)), arguments.json)
     return 0
 
@@ -43,5 +49,7 @@ def _seconds(text: str) -> float:
     except ValueError:
         seconds = -1.0
     if not 0 <= seconds <= 3600:
-        raise argparse.ArgumentTypeError(f"write seconds from 0 to 3600, not {text!r}")
+        raise argparse.ArgumentTypeError(
+            told("write seconds from 0 to 3600, not {text}", text=repr(text))
+        )
     return seconds

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING
 
+from core.language import told
 from core.lengths import Units
 
 if TYPE_CHECKING:
@@ -15,22 +16,29 @@ if TYPE_CHECKING:
 def add_format(parser: argparse.ArgumentParser) -> None:
     """Paper, colour, size of type, and a printer's own measure."""
     parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
-    parser.add_argument("--grey", action="store_true", help="print without colour")
-    parser.add_argument("--large", action="store_true", help="large print: words of 18 pt and up")
+    parser.add_argument("--grey", action="store_true", help=told("print without colour"))
     parser.add_argument(
-        "--bar", metavar="LENGTH", help="how long your printer makes the 100 mm bar, such as 98mm"
+        "--large", action="store_true", help=told("large print: words of 18 pt and up")
+    )
+    parser.add_argument(
+        "--bar",
+        metavar=told("LENGTH"),
+        help=told("how long your printer makes the 100 mm bar, such as 98mm"),
     )
 
 
 def add_packet(parser: argparse.ArgumentParser) -> None:
     """Which pages, and for whom."""
     parser.add_argument(
-        "--pages", metavar="LIST", help="pages of the packet, such as quilt,cloths,cuts"
+        "--pages", metavar=told("LIST"), help=told("pages of the packet, such as quilt,cloths,cuts")
     )
     parser.add_argument(
-        "--for", dest="names", metavar="NAMES", help="a packet for each name of this list"
+        "--for",
+        dest="names",
+        metavar=told("NAMES"),
+        help=told("a packet for each name of this list"),
     )
-    parser.add_argument("--copies", metavar="N", help="how many of each packet")
+    parser.add_argument("--copies", metavar=told("N"), help=told("how many of each packet"))
 
 
 def format_of(arguments: argparse.Namespace, units: Units) -> Format:

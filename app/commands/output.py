@@ -8,6 +8,7 @@ from errno import ENOTDIR
 from pathlib import Path
 from typing import Any
 
+from core.language import told
 from core.whole_file import write_whole
 
 STANDARD_OUTPUT = "-"
@@ -34,7 +35,7 @@ def make_folder(folder: Path) -> None:
         folder.mkdir(parents=True, exist_ok=True)
     except (FileExistsError, NotADirectoryError):
         raise NotADirectoryError(
-            ENOTDIR, "there is a file of that name; name a folder", str(folder)
+            ENOTDIR, told("there is a file of that name; name a folder"), str(folder)
         ) from None
 
 

@@ -11,21 +11,26 @@ from app.commands.on_paper import add_format, add_packet, packet_choice_of
 from app.commands.output import STANDARD_OUTPUT, json_bytes, make_folder, print_lines, put_out
 from app.commands.summary import summary
 from app.tables import table_files
+from core.language import marked, told
 from core.plan import Plan, make_plan
 from core.plan_json import plan_document
 from core.project_file import load
 
 FilesOf: TypeAlias = Callable[[Plan], Iterable[tuple[str, bytes]]]
-HELP = "plan a project: what to buy, what to cut, from where"
+HELP = marked("plan a project: what to buy, what to cut, from where")
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", metavar="FILE", help="a .crossgrain project")
-    parser.add_argument("--json", metavar="OUT", help="write the plan as JSON, - for here")
-    parser.add_argument("--pdf", metavar="OUT", help="write the cutting packet")
-    parser.add_argument("--svg", metavar="DIR", help="write a drawing a sheet of cloth")
-    parser.add_argument("--png", metavar="DIR", help="write the same drawings as PNG")
-    parser.add_argument("--csv", metavar="DIR", help="write tables of pieces and purchases")
+    parser.add_argument("file", metavar=told("FILE"), help=told("a .crossgrain project"))
+    parser.add_argument(
+        "--json", metavar=told("OUT"), help=told("write the plan as JSON, - for here")
+    )
+    parser.add_argument("--pdf", metavar=told("OUT"), help=told("write the cutting packet"))
+    parser.add_argument("--svg", metavar=told("DIR"), help=told("write a drawing a sheet of cloth"))
+    parser.add_argument("--png", metavar=told("DIR"), help=told("write the same drawings as PNG"))
+    parser.add_argument(
+        "--csv", metavar=told("DIR"), help=told("write tables of pieces and purchases")
+    )
     add_packet(parser)
     add_format(parser)
 

@@ -27,22 +27,28 @@ from core.compare.reverse import (
     widest_strip,
 )
 from core.compare.withstands import over_widths, withstands
+from core.language import marked, told
 from core.plan import make_plan
 from core.plan_json import plan_document
 from core.project_file import load
 from core.quilt import Project
 
-HELP = "what the cloth in hand is good for, and how narrow or short it may be"
+HELP = marked("what the cloth in hand is good for, and how narrow or short it may be")
 Found = tuple[dict[str, Any], list[str]]
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("question", choices=tuple(_QUESTIONS), help="what to ask")
-    parser.add_argument("file", metavar="FILE", help="a .crossgrain project")
+    parser.add_argument("question", choices=tuple(_QUESTIONS), help=told("what to ask"))
+    parser.add_argument("file", metavar=told("FILE"), help=told("a .crossgrain project"))
     parser.add_argument(
-        "--part", default="binding", metavar="PART", help="for enough: binding, borders[0] …"
+        "--part",
+        default="binding",
+        metavar=told("PART"),
+        help=told("for enough: binding, borders[0] …"),
     )
-    parser.add_argument("--json", metavar="OUT", help="write the answer as JSON, - for here")
+    parser.add_argument(
+        "--json", metavar=told("OUT"), help=told("write the answer as JSON, - for here")
+    )
 
 
 def run(arguments: argparse.Namespace) -> int:
@@ -77,7 +83,7 @@ def _copies(project: Project, _: argparse.Namespace) -> Found:
 def _enough(project: Project, arguments: argparse.Namespace) -> Found:
     found = which_is_enough(project, f"{arguments.part}.fabric")
     lines = [enough_answer(one) for one in found]
-    return enough_document("enough", found), lines or ["No fabric of the project is on hand."]
+    return enough_document("enough", found), lines or [told("No fabric of the project is on hand.")]
 
 
 def _to_buy(project: Project, _: argparse.Namespace) -> Found:
@@ -94,7 +100,7 @@ def _how_narrow(project: Project, _: argparse.Namespace) -> Found:
     for one in found:
         lines += [f"{one.fabric}:"]
         lines += [f"  {line}" for line in withstands_answers(one, project.units)]
-    return withstands_document("how-narrow", found, tables), lines or ["Nothing is bought."]
+    return withstands_document("how-narrow", found, tables), lines or [told("Nothing is bought.")]
 
 
 _QUESTIONS: dict[str, Callable[[Project, argparse.Namespace], Found]] = {

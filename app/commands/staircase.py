@@ -12,26 +12,31 @@ from app.comparing import staircase_lines
 from core.compare.choices import STRIP_WIDTH, USABLE_WIDTH, Choice
 from core.compare.document import staircase_document
 from core.compare.staircase import Staircase, staircase, usual_range
+from core.language import marked, told
 from core.lengths import Inches, LengthError, parse
 from core.project_file import load
 from core.quilt import Project
 from core.refusal import Refusal
 
-HELP = "where the length to buy steps up as the strip, or the cloth, gets wider"
+HELP = marked("where the length to buy steps up as the strip, or the cloth, gets wider")
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", metavar="FILE", help="a .crossgrain project")
+    parser.add_argument("file", metavar=told("FILE"), help=told("a .crossgrain project"))
     asked = parser.add_mutually_exclusive_group()
     for choice in (STRIP_WIDTH, USABLE_WIDTH):
         asked.add_argument(
             option(choice), dest="choice", action="store_const", const=choice, default=STRIP_WIDTH
         )
-    parser.add_argument("--from", dest="first", metavar="WIDTH", help="the narrowest")
-    parser.add_argument("--to", dest="last", metavar="WIDTH", help="the widest")
+    parser.add_argument("--from", dest="first", metavar=told("WIDTH"), help=told("the narrowest"))
+    parser.add_argument("--to", dest="last", metavar=told("WIDTH"), help=told("the widest"))
     add_place(parser)
-    parser.add_argument("--json", metavar="OUT", help="write the steps as JSON, - for here")
-    parser.add_argument("--pdf", metavar="OUT", help="write the picture and the steps on a page")
+    parser.add_argument(
+        "--json", metavar=told("OUT"), help=told("write the steps as JSON, - for here")
+    )
+    parser.add_argument(
+        "--pdf", metavar=told("OUT"), help=told("write the picture and the steps on a page")
+    )
     add_format(parser)
 
 

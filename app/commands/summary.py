@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from app.binding_wording import bias_given
-from app.wording import batting_from, times
-from core.lengths import Rounding, show, show_size
+from app.wording import batting_from, upper_first
+from core.language import told, told_count
+from core.lengths import Rounding, Units, show, show_size
 from core.money import money
-from core.plan import FabricPlan, Plan
+from core.part_names import told_part
+from core.plan import FabricPlan, Part, Plan
 
 
 def summary(plan: Plan) -> str:
@@ -19,38 +21,48 @@ def summary(plan: Plan) -> str:
 def _lines(plan: Plan) -> Iterator[str]:
     units = plan.project.units
     size = show_size(plan.finished_width, plan.finished_length, units)
-    yield f"{plan.project.quilt.name or 'Quilt'}: {size} with its borders"
-    yield "To buy:"
+    name = plan.project.quilt.name or told("Quilt")
+    yield told("{quilt}: {size} with its borders", quilt=name, size=size)
+    yield told("To buy:")
     for fabric in plan.fabrics:
         yield f"  {fabric.fabric.name}: {_buy(fabric)}"
     if plan.batting is not None:
         size = show_size(plan.batting.across, plan.batting.along, units)
         copies = plan.project.quilt.copies
-        each = f"{copies} × " if copies > 1 else ""
-        yield f"  batting: {each}{size}, {batting_from(plan.batting, units)}"
+        sizes = f"{copies} × {size}" if copies > 1 else size
+        bought = batting_from(plan.batting, units)
+        yield "  " + told("batting: {size}, {bought}", size=sizes, bought=bought)
     lays = plan.project.quilt.lays
-    yield f"To cut, {lays} times:" if lays > 1 else "To cut:"
+    yield told("To cut, {count} times:", count=lays) if lays > 1 else told("To cut:")
     for part in plan.parts:
-        across = show(part.across, units, unit=False)
-        long = f"{across} × {show(part.along, units)}" if part.along else f"{across} wide strips"
-        yield f"  {part.letter}  {part.count} × {part.name}, {long}, {part.fabric}"
+        pieces = f"{part.count} × {told_part(part.name)}"
+        yield f"  {part.letter}  {pieces}, {_size(part, units)}, {part.fabric}"
     if (binding := plan.binding) is not None:
-        yield (
-            f"Binding: {times(binding.strips, 'strip')}, {times(binding.joins, 'join')}, "
-            f"{show(binding.joined_length, units, Rounding.DOWN)} joined, "
-            f"{show(binding.spare, units, Rounding.DOWN)} spare"
+        yield told(
+            "Binding: {strips}, {joins}, {joined} joined, {spare} spare",
+            strips=told_count("{count} strip", "{count} strips", binding.strips),
+            joins=told_count("{count} join", "{count} joins", binding.joins),
+            joined=show(binding.joined_length, units, Rounding.DOWN),
+            spare=show(binding.spare, units, Rounding.DOWN),
         )
         for name, given in bias_given(binding, units):
-            yield f"{name.capitalize()}: {given}"
+            yield f"{upper_first(name)}: {given}"
     for warning in plan.warnings:
-        yield f"Mind: {warning.text}"
+        yield told("Mind: {notice}", notice=warning.text)
+
+
+def _size(part: Part, units: Units) -> str:
+    across = show(part.across, units, unit=False)
+    if part.along is None:
+        return told("{width} wide strips", width=across)
+    return f"{across} × {show(part.along, units)}"
 
 
 def _buy(fabric: FabricPlan) -> str:
     if not fabric.lay.placements:
-        return "nothing"
+        return told("nothing")
     if not fabric.buy.along:
-        return "nothing, what is on hand is enough"
+        return told("nothing, what is on hand is enough")
     price = "" if fabric.buy.cost is None else f", {money(fabric.buy.cost)}"
-    least = ", proved least" if fabric.lay.proved_least else ""
-    return f"{fabric.buy.sale_text}{price}{least}"
+    bought = f"{fabric.buy.sale_text}{price}"
+    return told("{bought}, proved least", bought=bought) if fabric.lay.proved_least else bought

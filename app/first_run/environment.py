@@ -19,6 +19,7 @@ from typing import IO
 
 from app.first_run.outside import last_line, watch
 from app.first_run.telling import Stop, say
+from core.language import told
 
 if sys.platform == "win32":
     import msvcrt
@@ -63,8 +64,12 @@ class Environment:
                     self._provide(requirements, held)
         except OSError as error:
             raise Stop(
-                f"The private environment in {self.folder} cannot be made: {error}. Put that "
-                "right, or put the checkout where you may write, and start again."
+                told(
+                    "The private environment in {folder} cannot be made: {error}. Put that "
+                    "right, or put the checkout where you may write, and start again.",
+                    folder=self.folder,
+                    error=error,
+                )
             ) from error
 
     def _provide(self, requirements: Sequence[str], held: tuple[int, ...]) -> None:
@@ -78,7 +83,7 @@ class Environment:
         wanted = sorted({*installed, *requirements})
         self._install(wanted, held)
         self.stamp.write_text("\n".join([self._fingerprint(), *wanted, ""]), encoding="utf-8")
-        say(f"Ready after {time.monotonic() - started:.0f} s.")
+        say(told("Ready after {seconds} s.", seconds=f"{time.monotonic() - started:.0f}"))
 
     def _installed(self) -> tuple[str, ...]:
         if not self.stamp.is_file():
@@ -91,19 +96,30 @@ class Environment:
 
     def _announce(self, installed: Sequence[str]) -> None:
         if installed:
-            say(f"Filling up the private environment in {self.folder}.")
+            say(told("Filling up the private environment in {folder}.", folder=self.folder))
         elif not self.folder.exists():
             say(
-                f"First run: making a private environment in {self.folder}, "
-                "once. It takes a few minutes and up to 500 MB, and touches nothing else."
+                told(
+                    "First run: making a private environment in {folder}, once. It takes a few "
+                    "minutes and up to 500 MB, and touches nothing else.",
+                    folder=self.folder,
+                )
             )
         else:
-            say(f"Making the private environment in {self.folder} anew: {self._what_is_wrong()}.")
+            say(
+                told(
+                    "Making the private environment in {folder} anew: {reason}.",
+                    folder=self.folder,
+                    reason=self._what_is_wrong(),
+                )
+            )
 
     def _what_is_wrong(self) -> str:
         if not self.stamp.is_file() or self.stamp.read_text(encoding="utf-8") == UNFINISHED:
-            return "it was left unfinished"
-        return "other packages are wanted now" if self.python.exists() else "its Python is gone"
+            return told("it was left unfinished")
+        if self.python.exists():
+            return told("other packages are wanted now")
+        return told("its Python is gone")
 
     def _make(self, held: tuple[int, ...]) -> None:
         self._empty()
@@ -112,13 +128,22 @@ class Environment:
         command = (base, "-m", "venv", str(self.folder))
         status, printed = watch(command, show=lambda line: None, environ={}, inherit=held)
         if status:
-            raise Stop(f"Python could not make an environment: it said '{last_line(printed)}'.")
+            raise Stop(
+                told(
+                    "Python could not make an environment: it said '{said}'.",
+                    said=last_line(printed),
+                )
+            )
 
     def _leave_strangers_alone(self) -> None:
         if self.folder.exists() and not self.stamp.exists() and any(self.folder.iterdir()):
             raise Stop(
-                f"{self.folder} is there, and Crossgrain did not make it: move it away and start "
-                "again, or activate it, install Crossgrain with 'pip install .' and start again."
+                told(
+                    "{folder} is there, and Crossgrain did not make it: move it away and start "
+                    "again, or activate it, install Crossgrain with 'pip install .' and start "
+                    "again.",
+                    folder=self.folder,
+                )
             )
 
     def _empty(self) -> None:
@@ -139,9 +164,13 @@ class Environment:
         if status == 0:
             return
         if any(words in printed for words in NO_NETWORK):
-            raise Stop("No network: connect this machine and start again; nothing is lost.")
+            raise Stop(told("No network: connect this machine and start again; nothing is lost."))
         raise Stop(
-            f"pip could not install {', '.join(wanted)}: it said '{last_line(printed, 'ERROR:')}'."
+            told(
+                "pip could not install {packages}: it said '{said}'.",
+                packages=", ".join(wanted),
+                said=last_line(printed, "ERROR:"),
+            )
         )
 
 
@@ -158,10 +187,12 @@ def pip_progress(line: str) -> str | None:
         r"(Downloading|Using cached) (?:\S*/)?([^-/\s]+)-([^-]+)-\S+\.whl (.*)", line
     )
     if fetched:
-        verb = "fetching" if fetched[1] == "Downloading" else "from the cache:"
-        return f"{verb} {fetched[2]} {fetched[3]} {fetched[4]}"
+        package = f"{fetched[2]} {fetched[3]} {fetched[4]}"
+        if fetched[1] == "Downloading":
+            return told("fetching {package}", package=package)
+        return told("from the cache: {package}", package=package)
     _, found, names = line.partition("Installing collected packages: ")
-    return f"installing {names}" if found else None
+    return told("installing {packages}", packages=names) if found else None
 
 
 @contextmanager
@@ -174,7 +205,7 @@ def only_one(path: Path) -> Iterator[tuple[int, ...]]:
     """
     with path.open("w", encoding="utf-8") as file:
         if not _locked(file):
-            say("Another start is at work on the private environment; waiting for it.")
+            say(told("Another start is at work on the private environment; waiting for it."))
             while not _locked(file):
                 time.sleep(0.2)
         yield () if sys.platform == "win32" else (file.fileno(),)

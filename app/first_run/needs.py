@@ -14,6 +14,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from app.first_run.telling import Stop
+from core.language import told
 
 ROOT = Path(__file__).resolve().parents[2]
 HEADLESS = (
@@ -153,6 +154,9 @@ def _screen_libraries(environ: Mapping[str, str]) -> Mapping[str, str]:
         return QT_ON_WAYLAND
     program = "python3 -m app" if in_checkout() else "crossgrain"
     raise Stop(
-        "There is no screen here for the window (neither DISPLAY nor WAYLAND_DISPLAY is set); "
-        f"for the plan without a window, run: {program} plan FILE --pdf OUT.pdf"
+        told(
+            "There is no screen here for the window (neither DISPLAY nor WAYLAND_DISPLAY is set); "
+            "for the plan without a window, run: {program} plan FILE --pdf OUT.pdf",
+            program=program,
+        )
     )

@@ -7,6 +7,7 @@ import subprocess
 from collections.abc import Callable, Mapping, Sequence
 
 from app.first_run.telling import say
+from core.language import told
 
 
 def watch(
@@ -52,4 +53,4 @@ def last_line(printed: str, *starts: str) -> str:
     """
     lines = [line.strip() for line in printed.splitlines() if line.strip()]
     chosen = [line for line in lines if starts and line.startswith(starts)]
-    return (chosen or lines or ["it printed nothing"])[-1]
+    return (chosen or lines or [told("it printed nothing")])[-1]

@@ -12,19 +12,22 @@ from typing import NoReturn
 
 from app.first_run import needs
 from app.first_run.telling import Stop, say
+from app.languages import of_terminal, speak_language
+from core.language import told
 
 AGAIN = "CROSSGRAIN_IN_PRIVATE_ENVIRONMENT"
 
 
 def travel(module: str, argv: Sequence[str]) -> None:
     """Return when this process can go on; otherwise end it (see `app.first_run.ready`)."""
+    speak_language(of_terminal())
     try:
         _travel(module, argv, again=os.environ.pop(AGAIN, None) is not None)
     except Stop as stop:
         say(str(stop))
         sys.exit(2)
     except KeyboardInterrupt:
-        say("Stopped; the next start takes it up again.")
+        say(told("Stopped; the next start takes it up again."))
         sys.exit(130)
 
 
@@ -41,8 +44,12 @@ def _travel(module: str, argv: Sequence[str], *, again: bool) -> None:
     if lacking and again:
         environment.forget()
         raise Stop(
-            f"The private environment in {environment.folder} lacks {', '.join(lacking)}: "
-            "start once more, and it is made anew."
+            told(
+                "The private environment in {folder} lacks {packages}: start once more, and it is "
+                "made anew.",
+                folder=environment.folder,
+                packages=", ".join(lacking),
+            )
         )
     if sys.platform.startswith("linux"):
         make = bool(lacking) and not environment.holds(wanted.requirements)

@@ -16,6 +16,7 @@ from collections.abc import Callable, Mapping, Sequence
 
 from app.first_run.outside import last_line, watch
 from app.first_run.telling import Stop, say
+from core.language import told
 
 INSTALL = ("apt-get", "install", "-y", "--no-install-recommends")
 QUIET = {"DEBIAN_FRONTEND": "noninteractive", "LC_ALL": "C.UTF-8"}
@@ -58,17 +59,31 @@ def provide(
     packages = sorted({wanted[part] for part in absent})
     if not (shutil.which("apt-get") if apt is None else apt):
         raise Stop(
-            f"This Linux lacks {', '.join(absent)}: install the packages that hold them "
-            f"(on Debian they are {' '.join(packages)}) and start again."
+            told(
+                "This Linux lacks {parts}: install the packages that hold them (on Debian they are "
+                "{packages}) and start again.",
+                parts=", ".join(absent),
+                packages=" ".join(packages),
+            )
         )
     if not (os.geteuid() == 0 if root is None else root):
         line = f"sudo apt-get update && sudo {' '.join((*INSTALL, *packages))}"
-        raise Stop(f"This Linux lacks {some(absent)}. Run this line, then start again:\n{line}")
+        raise Stop(
+            told(
+                "This Linux lacks {parts}. Run this line, then start again:\n{line}",
+                parts=some(absent),
+                line=line,
+            )
+        )
     install(packages)
     still = [part for part in absent if not present(part)]
     if still:
         raise Stop(
-            f"apt-get installed {' '.join(packages)}, and yet {', '.join(still)} is missing."
+            told(
+                "apt-get installed {packages}, and yet {parts} is missing.",
+                packages=" ".join(packages),
+                parts=", ".join(still),
+            )
         )
 
 
@@ -80,23 +95,32 @@ def some(names: Sequence[str]) -> str:
     >>> some(["libEGL.so.1", "libGL.so.1", "pdftotext", "pdftoppm", "ensurepip"])
     'libEGL.so.1, libGL.so.1, pdftotext and 2 more'
     """
-    more = f" and {len(names) - 3} more" if len(names) > 3 else ""
-    return ", ".join(names[:3]) + more
+    first = ", ".join(names[:3])
+    if len(names) <= 3:
+        return first
+    return told("{names} and {count} more", names=first, count=len(names) - 3)
 
 
 def install(packages: Sequence[str]) -> None:
     """Install Debian packages, telling how far it is. Raises `Stop` if apt-get fails."""
-    say(f"Installing system packages with apt-get, once: {' '.join(packages)}")
+    say(
+        told(
+            "Installing system packages with apt-get, once: {packages}", packages=" ".join(packages)
+        )
+    )
     _, updated = watch(("apt-get", "update"), show=lambda line: None, environ=QUIET)
     wait = ("-o", "DPkg::Lock::Timeout=120")
     status, installed = watch((*INSTALL, *wait, *packages), show=_progress, environ=QUIET)
     if status == 0:
         return
     if any(words in updated + installed for words in NO_NETWORK):
-        raise Stop("apt-get reached no network: connect this machine and start again.")
+        raise Stop(told("apt-get reached no network: connect this machine and start again."))
     raise Stop(
-        f"apt-get could not install {' '.join(packages)}, and you may have to: "
-        f"it said '{last_line(installed, 'E:')}'."
+        told(
+            "apt-get could not install {packages}, and you may have to: it said '{said}'.",
+            packages=" ".join(packages),
+            said=last_line(installed, "E:"),
+        )
     )
 
 

@@ -32,6 +32,12 @@ def main(argv):
     print(sys.prefix, *argv, sep="|")
     return 0
 """
+# What a first run reads beside its own folder, and may: it needs nothing but Python.
+FIRST = (
+    "app/__init__.py", "app/__main__.py", "app/assets.py", "app/languages.py",
+    "core/__init__.py", "core/language.py",
+    "tests/__init__.py", "tests/__main__.py",
+)  # fmt: skip
 CLOSED_PORT = "http://127.0.0.1:9/simple"  # nothing listens on the discard port
 
 
@@ -96,7 +102,7 @@ def checkout(tmp_path: Path, wheels: Path) -> Checkout:
 
 def small_checkout(folder: Path, wheels: Path) -> Checkout:
     shutil.copytree(ROOT / "app" / "first_run", folder / "app" / "first_run")
-    for name in ("app/__init__.py", "app/__main__.py", "tests/__init__.py", "tests/__main__.py"):
+    for name in FIRST:
         (folder / name).parent.mkdir(exist_ok=True)
         shutil.copy(ROOT / name, folder / name)
     (folder / "app" / "command_line.py").write_text(WHERE_AM_I)
