@@ -9,10 +9,11 @@ from PySide6.QtCore import QObject, Signal
 
 from app.packet.choice import NOTHING_ASKED, Asked, AskedFor, Pages
 from app.window.planner import Planner
+from core.language import marked, told
 from core.quilt import Project
 from core.refusal import Refusal
 
-WORKING = "Working out what is compared…"
+WORKING = marked("Working out what is compared…")
 
 
 class PacketComparing(QObject):
@@ -40,7 +41,7 @@ class PacketComparing(QObject):
     def ask(self, pages: Collection[Pages]) -> None:
         """See that `asked` comes to hold what these pages compare."""
         missing = AskedFor(self._project, self.asked.missing(pages))
-        self.said = self._refused.get(missing, WORKING if missing.pages else "")
+        self.said = self._refused.get(missing, told(WORKING) if missing.pages else "")
         if not missing.pages or missing in self._refused:
             self._waiting = None
         elif missing != self._waiting:

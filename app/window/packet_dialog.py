@@ -40,11 +40,12 @@ from app.window.furniture import Sentence, open_at
 from app.window.packet_comparing import PacketComparing
 from app.window.packet_paint import paint_page, print_all
 from app.window.planner import Planner
+from core.language import marked, told
 from core.plan import Plan
 from core.refusal import Refusal
 
 _SOON = 200  # milliseconds after a change, before the pages are made again
-_PAPERS = {Paper.LETTER: "Letter", Paper.A4: "A4"}
+_PAPERS = {Paper.LETTER: marked("Letter"), Paper.A4: marked("A4")}
 _CHECKED, _UNCHECKED = Qt.CheckState.Checked, Qt.CheckState.Unchecked
 
 
@@ -55,7 +56,7 @@ class PageView(QWidget):
         super().__init__()
         self.page: Page | None = None
         self.form = Format()
-        self.setAccessibleName("Page as it will be printed")
+        self.setAccessibleName(told("Page as it will be printed"))
         self.setMinimumSize(QSize(300, 390))
 
     def show_page(self, page: Page | None, form: Format) -> None:
@@ -93,9 +94,9 @@ class PacketDialog(QDialog):
         super().__init__(parent)
         self._plan, self._save = plan, save
         self.comparing = PacketComparing(plan.project, solver)
-        self.setWindowTitle("Print the packet")
+        self.setWindowTitle(told("Print the packet"))
         self.kinds = QListWidget()
-        self.kinds.setAccessibleName("Pages to print")
+        self.kinds.setAccessibleName(told("Pages to print"))
         for kind in Pages:
             item = QListWidgetItem(kind.said)
             item.setData(Qt.ItemDataRole.UserRole, kind.value)
@@ -103,21 +104,21 @@ class PacketDialog(QDialog):
             item.setCheckState(_CHECKED if kind in choice.pages else _UNCHECKED)
             self.kinds.addItem(item)
         self.paper = QComboBox()
-        self.paper.setAccessibleName("Paper")
+        self.paper.setAccessibleName(told("Paper"))
         for known, words in _PAPERS.items():
-            self.paper.addItem(words, known.value)
+            self.paper.addItem(told(words), known.value)
         self.paper.setCurrentIndex(list(_PAPERS).index(choice.form.paper))
         self.grey, self.large = (
-            QCheckBox("Without &colour"),
-            QCheckBox("&Large print, 18 pt and up"),
+            QCheckBox(told("Without &colour")),
+            QCheckBox(told("&Large print, 18 pt and up")),
         )
         self.grey.setChecked(choice.form.grey)
         self.large.setChecked(choice.form.large)
-        self.names = QLineEdit(placeholderText="a packet a name: Ada, Ben")
+        self.names = QLineEdit(placeholderText=told("a packet a name: Ada, Ben"))
         self.copies = QSpinBox(minimum=1, maximum=MOST_COPIES)
         bar = bar_of(choice.form.correction)
         self.bar = QLineEdit(f"{bar} mm" if bar else "", placeholderText="100 mm")
-        self.bar.setToolTip("How long the 100 mm bar of a page that you printed measures")
+        self.bar.setToolTip(told("How long the 100 mm bar of a page that you printed measures"))
         self.view, self.problem, self.where = PageView(), Sentence("problem"), Sentence("note")
         self.pages: tuple[Page, ...] = ()
         self.choice = choice
@@ -130,17 +131,20 @@ class PacketDialog(QDialog):
 
     def _lay_out(self) -> None:
         form = QFormLayout()
-        form.addRow("&Pages", self.kinds)
-        form.addRow("Pap&er", self.paper)
+        form.addRow(told("&Pages"), self.kinds)
+        form.addRow(told("Pap&er"), self.paper)
         form.addRow("", self.grey)
         form.addRow("", self.large)
-        form.addRow("&For", self.names)
-        form.addRow("C&opies of each", self.copies)
-        form.addRow("Printed &bar", self.bar)
+        form.addRow(told("&For"), self.names)
+        form.addRow(told("C&opies of each"), self.copies)
+        form.addRow(told("Printed &bar"), self.bar)
         form.addRow(self.problem)
-        self.back, self.forward = QPushButton("◀ Page &before"), QPushButton("Page &after ▶")
-        self.save, self.print = QPushButton("&Save as PDF…"), QPushButton("P&rint…")
-        self.close_ = QPushButton("Close")
+        self.back, self.forward = (
+            QPushButton(told("◀ Page &before")),
+            QPushButton(told("Page &after ▶")),
+        )
+        self.save, self.print = QPushButton(told("&Save as PDF…")), QPushButton(told("P&rint…"))
+        self.close_ = QPushButton(told("Close"))
         turning, doing = QHBoxLayout(), QHBoxLayout()
         for widget in (self.back, self.where, self.forward):
             turning.addWidget(widget)
@@ -193,7 +197,7 @@ class PacketDialog(QDialog):
         listed = [self.kinds.item(row) for row in range(self.kinds.count())]
         ticked = [item for item in listed if item.checkState() is _CHECKED]
         if not ticked:
-            raise Refusal("pages", "no page is chosen; tick at least one")
+            raise Refusal("pages", told("no page is chosen; tick at least one"))
         form = Format(
             Paper(self.paper.currentData()), self.grey.isChecked(), self.large.isChecked()
         )
@@ -212,7 +216,8 @@ class PacketDialog(QDialog):
         count = len(self.pages)
         self._place = min(max(self._place + by, 0), max(count - 1, 0))
         self.view.show_page(self.pages[self._place] if count else None, self.choice.form)
-        self.where.say(f"Page {self._place + 1} of {count}" if count else "No page")
+        here = told("Page {number} of {count}", number=self._place + 1, count=count)
+        self.where.say(here if count else told("No page"))
         self.back.setEnabled(self._place > 0)
         self.forward.setEnabled(self._place + 1 < count)
 
@@ -224,7 +229,8 @@ class PacketDialog(QDialog):
     def ask_printer(self) -> None:
         """The system's own dialogue, and then the printer."""
         printer = QPrinter(QPrinter.PrinterMode.HighResolution)
-        printer.setDocName(f"{self._plan.project.quilt.name or 'A quilt'}: cutting packet")
+        quilt = self._plan.project.quilt.name or told("A quilt")
+        printer.setDocName(told("{quilt}: cutting packet", quilt=quilt))
         dialog = QPrintDialog(printer, self)
         if dialog.exec() == QDialog.DialogCode.Accepted:
             self.print_on(printer)
@@ -233,4 +239,6 @@ class PacketDialog(QDialog):
     def print_on(self, printer: QPrinter) -> None:
         """Print all pages; say so where the printer takes none."""
         if not print_all(printer, self.pages, self.choice.form):
-            self.problem.say("the printer did not take the pages; see whether it is switched on")
+            self.problem.say(
+                told("the printer did not take the pages; see whether it is switched on")
+            )

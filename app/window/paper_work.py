@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QMainWindow
 
 from app.window.memory import Memory
 from app.window.planner import Planner
+from core.language import told, told_count
 
 # All else is imported where it is used: the window is seen sooner without it.
 if TYPE_CHECKING:
@@ -62,7 +63,7 @@ class PaperWork(QMainWindow):
     def _print_packet(self) -> None:
         from app.window.export import planned
 
-        plan = planned(self.document, self.plan, self.asker, "Print the packet")
+        plan = planned(self.document, self.plan, self.asker, told("Print the packet"))
         if plan is None:
             return
         from PySide6.QtCore import Qt
@@ -102,9 +103,15 @@ class PaperWork(QMainWindow):
 
         written = export_files(self.document, self.plan, self.asker, kind)
         if written:
-            self._exported(f"{len(written)} files into {written[0].parent.name}")
+            count = len(written)
+            into = written[0].parent.name
+            files = told_count(
+                "{count} file into {folder}", "{count} files into {folder}", count, folder=into
+            )
+            self._exported(files)
 
     def _exported(self, what: str) -> None:
         if left_out := self.files.left_out():
-            self.asker.tell(f"{what} was written, but not with all you typed", left_out)
-        self.tell(f"Exported {what}")
+            said = told("{files} was written, but not with all you typed", files=what)
+            self.asker.tell(said, left_out)
+        self.tell(told("Exported {files}", files=what))

@@ -12,6 +12,7 @@ from typing import Final
 
 from core.edit import put
 from core.fabric import Grain
+from core.language import marked, told
 from core.lengths import LengthError, Units, exact_text, parse
 from core.quilt import Closing, Corners, Fold, Joins, Project, Seams
 from core.refusal import Refusal
@@ -27,12 +28,39 @@ class Kind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """One choice: `key` of the `part` of the project file that it varies."""
+    """One choice: `key` of the `part` of the project file that it varies.
+
+    The program goes by its `name` and by a value's text; a person reads what is `said`.
+    """
 
     name: str
     part: str
     key: str
     kind: Kind
+
+    @property
+    def said(self) -> str:
+        """What it is called."""
+        return told(self.name)
+
+    @property
+    def words(self) -> tuple[str, ...]:
+        """The words that are its values; none where they are lengths, counts or cloths."""
+        return tuple(word.value for word in _WORDS.get(self.name, ()))
+
+    def value_said(self, text: str) -> str:
+        """A value as a person reads it.
+
+        >>> STRIP_WIDTH.value_said("2 1/4 in"), choice_named("joins").value_said("diagonal")
+        ('2 1/4 in', 'diagonal')
+        """
+        return told(text) if text in self.words else text
+
+    def value_meant(self, text: str) -> str:
+        """The value that a person means by what it is called, or by its word in the file."""
+        asked = text.strip().casefold()
+        said = (word for word in self.words if self.value_said(word).casefold() == asked)
+        return next(said, text)
 
     @property
     def listed(self) -> bool:
@@ -45,25 +73,25 @@ class Choice:
         return f"{where}.{self.key}"
 
 
-STRIP_WIDTH = Choice("strip width", "binding", "strip_width", Kind.LENGTH)
-USABLE_WIDTH = Choice("usable width", "fabrics", "width", Kind.LENGTH)
+STRIP_WIDTH = Choice(marked("strip width"), "binding", "strip_width", Kind.LENGTH)
+USABLE_WIDTH = Choice(marked("usable width"), "fabrics", "width", Kind.LENGTH)
 CHOICES = (
     STRIP_WIDTH,
-    Choice("joins", "binding", "joins", Kind.WORD),
-    Choice("closing", "binding", "closing", Kind.WORD),
-    Choice("grain", "binding", "grain", Kind.WORD),
-    Choice("fold", "binding", "fold", Kind.WORD),
-    Choice("cloth", "binding", "fabric", Kind.WORD),
-    Choice("border width", "borders", "width", Kind.LENGTH),
-    Choice("border corners", "borders", "corners", Kind.WORD),
-    Choice("border grain", "borders", "grain", Kind.WORD),
-    Choice("border cloth", "borders", "fabric", Kind.WORD),
-    Choice("backing seams", "backing", "seams", Kind.WORD),
-    Choice("backing cloth", "backing", "fabric", Kind.WORD),
-    Choice("overage", "backing", "overage", Kind.LENGTH),
+    Choice(marked("joins"), "binding", "joins", Kind.WORD),
+    Choice(marked("closing"), "binding", "closing", Kind.WORD),
+    Choice(marked("grain"), "binding", "grain", Kind.WORD),
+    Choice(marked("fold"), "binding", "fold", Kind.WORD),
+    Choice(marked("cloth"), "binding", "fabric", Kind.WORD),
+    Choice(marked("border width"), "borders", "width", Kind.LENGTH),
+    Choice(marked("border corners"), "borders", "corners", Kind.WORD),
+    Choice(marked("border grain"), "borders", "grain", Kind.WORD),
+    Choice(marked("border cloth"), "borders", "fabric", Kind.WORD),
+    Choice(marked("backing seams"), "backing", "seams", Kind.WORD),
+    Choice(marked("backing cloth"), "backing", "fabric", Kind.WORD),
+    Choice(marked("overage"), "backing", "overage", Kind.LENGTH),
     USABLE_WIDTH,
-    Choice("sale unit", "fabrics", "sale_unit", Kind.LENGTH),
-    Choice("copies", "quilt", "copies", Kind.COUNT),
+    Choice(marked("sale unit"), "fabrics", "sale_unit", Kind.LENGTH),
+    Choice(marked("copies"), "quilt", "copies", Kind.COUNT),
 )
 
 
@@ -84,6 +112,27 @@ _WORDS: Final[dict[str, type[StrEnum]]] = {
     "border grain": Grain,
     "backing seams": Seams,
 }
+# What these words are called, in the order above.
+_SAID: Final = (
+    marked("diagonal"),
+    marked("straight"),
+    marked("angled"),
+    marked("tucked"),
+    marked("crosswise"),
+    marked("lengthwise"),
+    marked("either"),
+    marked("bias"),
+    marked("double"),
+    marked("single"),
+    marked("faced"),
+    marked("butted"),
+    marked("mitred"),
+    marked("squares"),
+    marked("pinwheel"),
+    marked("round"),
+    marked("auto"),
+    marked("none"),
+)
 
 
 def usual_values(project: Project, choice: Choice) -> tuple[str, ...]:
@@ -92,8 +141,8 @@ def usual_values(project: Project, choice: Choice) -> tuple[str, ...]:
         return ("1", "2", "3")
     if choice.key == "fabric":
         return tuple(fabric.name for fabric in project.fabrics)[:6]
-    if choice.name in _WORDS:
-        return tuple(word.value for word in _WORDS[choice.name])[:6]
+    if choice.words:
+        return choice.words[:6]
     inches, metric = _USUAL[choice.name]
     return inches if project.units is Units.INCHES else metric
 
@@ -104,7 +153,8 @@ def choice_named(name: str) -> Choice:
         if choice.name == name:
             return choice
     known = ", ".join(choice.name for choice in CHOICES)
-    raise Refusal("choice", f"no choice is called {name}; write one of {known}")
+    sentence = told("no choice is called {name}; write one of {known}", name=name, known=known)
+    raise Refusal("choice", sentence)
 
 
 def usual_place(project: Project, choice: Choice) -> int:
@@ -120,7 +170,10 @@ def require_part(project: Project, choice: Choice, place: int) -> None:
     if holder is None or (choice.listed and not 0 <= place < len(holder)):
         raise Refusal(
             choice.path(place),
-            f"the project has no such part, so its {choice.name} cannot be varied; add it first",
+            told(
+                "the project has no such part, so its {choice} cannot be varied; add it first",
+                choice=choice.said,
+            ),
         )
 
 
@@ -137,7 +190,7 @@ def with_value(project: Project, choice: Choice, place: int, text: str) -> Proje
 
 def _count(path: str, text: str) -> int:
     if not text.strip().isdecimal():
-        raise Refusal(path, f'write a whole number, such as 2, not "{text}"')
+        raise Refusal(path, told('write a whole number, such as 2, not "{text}"', text=text))
     return int(text)
 
 
@@ -149,6 +202,6 @@ def _bolt_width(project: Project, place: int, text: str) -> str:
     except LengthError as error:
         raise Refusal(USABLE_WIDTH.path(place), str(error)) from None
     if usable == 0:
-        raise Refusal(USABLE_WIDTH.path(place), "this cannot be 0; write a length above 0")
+        raise Refusal(USABLE_WIDTH.path(place), told("this cannot be 0; write a length above 0"))
     width = (usable + 2 * fabric.selvage) / (1 - fabric.shrinkage_across)
     return exact_text(width, project.units)

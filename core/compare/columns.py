@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from core.compare.choices import Choice, Kind, require_part, usual_place, with_value
+from core.language import told
 from core.lengths import parse, show
 from core.plan import Plan, make_plan
 from core.quilt import Project
@@ -18,10 +19,12 @@ FEWEST, MOST = 2, 6
 class Column:
     """One value of the choice: the project and plan it gives, or the sentence that refuses it.
 
-    `present` marks the value that the project has now.
+    The program goes by its `text`, a person reads what is `said`. `present` marks the value
+    that the project has now.
     """
 
     text: str
+    said: str
     project: Project | None = None
     plan: Plan | None = None
     refusal: str | None = None
@@ -65,11 +68,15 @@ def compare(
     place = usual_place(project, choice) if place is None else place
     require_part(project, choice, place)
     if len(values) < FEWEST:
-        raise Refusal(choice.name, "write at least two values to compare")
+        raise Refusal(choice.name, told("write at least two values to compare"))
     columns = tuple(_columns(project, choice, place, values[:MOST]))
     notice = None
     if len(values) > MOST:
-        notice = f"{MOST} values fit side by side; the other {len(values) - MOST} were left out."
+        notice = told(
+            "{most} values fit side by side; the other {count} were left out.",
+            most=MOST,
+            count=len(values) - MOST,
+        )
     return Comparison(choice, place, columns, notice)
 
 
@@ -82,14 +89,17 @@ def _columns(
             varied = with_value(project, choice, place, value)
             text = _shown(varied, choice, value)
             if varied in seen:
-                again = f"the same as {seen[varied]} beside it; write another value"
+                again = told(
+                    "the same as {value} beside it; write another value", value=seen[varied]
+                )
                 raise Refusal(choice.path(place), again)
-            seen[varied] = text
-            yield Column(text, varied, make_plan(varied), present=varied == project)
+            said = seen[varied] = choice.value_said(text)
+            yield Column(text, said, varied, make_plan(varied), present=varied == project)
         except Refusal as refusal:
-            yield Column(
-                value.strip() or "nothing", refusal=refusal.in_units(project.units).sentence
-            )
+            text = value.strip()
+            said = choice.value_said(text) or told("nothing")
+            sentence = refusal.in_units(project.units).sentence
+            yield Column(text or "nothing", said, refusal=sentence)
 
 
 def _shown(project: Project, choice: Choice, value: str) -> str:

@@ -12,6 +12,7 @@ from fractions import Fraction
 
 from core.edit import put
 from core.finish.binding_width import cut_of
+from core.language import told
 from core.lengths import INCHES_PER_MM, Inches, Units, exact_text
 from core.plan import Plan, make_plan
 from core.project_file.read import fabric_names
@@ -80,7 +81,9 @@ def most_copies(project: Project) -> Answer:
     """
     used = {name for _, name in fabric_names(project)}
     if not any(fabric.on_hand for fabric in project.fabrics if fabric.name in used):
-        raise Refusal("fabrics", "none of this quilt's cloth is on hand; add the pieces you have")
+        raise Refusal(
+            "fabrics", told("none of this quilt's cloth is on hand; add the pieces you have")
+        )
 
     def varied(number: int) -> Project:
         return put(only_on_hand(project), "quilt.copies", number)
@@ -99,7 +102,7 @@ def which_is_enough(project: Project, path: str) -> tuple[Enough, ...]:
     Raises `Refusal` where no such part is there.
     """
     if path not in [known for known, _ in fabric_names(project)]:
-        raise Refusal(path, "the project has no such part; add it first")
+        raise Refusal(path, told("the project has no such part; add it first"))
     return tuple(_enough(project, path))
 
 
@@ -133,11 +136,14 @@ def _buying(project: Project, *, buy_more: bool, name: str | None = None) -> Pro
 
 def _require_binding(project: Project) -> None:
     if project.binding is None:
-        raise Refusal("binding", "the project has no binding; add one first")
+        raise Refusal("binding", told("the project has no binding; add one first"))
     if not project.fabric(project.binding.fabric).on_hand:
         raise Refusal(
             "binding.fabric",
-            f"there is no {project.binding.fabric} on hand; add the pieces you have first",
+            told(
+                "there is no {fabric} on hand; add the pieces you have first",
+                fabric=project.binding.fabric,
+            ),
         )
 
 

@@ -11,6 +11,7 @@ from typing import TypeAlias
 from core.compare.columns import Comparison
 from core.finish.binding_plan import BindingPlan
 from core.finish.edge_layers import Layers
+from core.language import marked, told
 from core.plan import Plan
 
 Value: TypeAlias = Fraction | int
@@ -46,13 +47,24 @@ class Cell:
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """One measure over all columns. `sale_unit` is set where lengths are sold in one."""
+    """One measure over all columns. `sale_unit` is set where lengths are sold in one.
+
+    The program goes by its `name`, a person reads what is `said`; `cloth` is what is bought.
+    """
 
     name: str
     measured: Measured
     cells: tuple[Cell, ...]
     sale_unit: Fraction | None = None
     less_is_better: bool = True
+    cloth: str | None = None
+
+    @property
+    def said(self) -> str:
+        """What it is called."""
+        if self.cloth is None:
+            return told(self.name)
+        return told("buy {fabric}", fabric=self.cloth)
 
     @property
     def alike(self) -> bool:
@@ -81,7 +93,7 @@ def _purchases(plans: Sequence[Plan | None]) -> Iterator[Row]:
                 if fabric.fabric.name == name
             )
             cells = _cells(bought, Better.LESS)
-            yield Row(f"buy {name}", Measured.SALE, cells, unit)
+            yield Row(f"buy {name}", Measured.SALE, cells, unit, cloth=name)
 
 
 def _bought(plan: Plan, name: str) -> Fraction | None:
@@ -135,50 +147,65 @@ def _proved(plan: Plan) -> Value:
 
 _LENGTH, _COUNT, _LESS = Measured.LENGTH, Measured.COUNT, Better.LESS
 _MEASURES: tuple[tuple[str, Measured, Better, Callable[[Plan], Value | None]], ...] = (
-    ("cost of all cloth", Measured.MONEY, _LESS, lambda plan: plan.cost),
-    ("length of bolt used", _LENGTH, _LESS, _used),
-    ("waste", Measured.SHARE, _LESS, lambda plan: plan.waste_share),
-    ("proved least", Measured.YES, Better.NEITHER, _proved),
-    ("pieces to cut", _COUNT, _LESS, lambda plan: sum(part.count for part in plan.parts)),
-    ("cuts to make", _COUNT, _LESS, lambda plan: sum(len(f.lay.cuts) for f in plan.fabrics)),
-    ("binding strips", _COUNT, _LESS, _of_binding(lambda binding: binding.strips)),
-    ("binding joins", _COUNT, _LESS, _of_binding(lambda binding: binding.joins)),
+    (marked("cost of all cloth"), Measured.MONEY, _LESS, lambda plan: plan.cost),
+    (marked("length of bolt used"), _LENGTH, _LESS, _used),
+    (marked("waste"), Measured.SHARE, _LESS, lambda plan: plan.waste_share),
+    (marked("proved least"), Measured.YES, Better.NEITHER, _proved),
+    (marked("pieces to cut"), _COUNT, _LESS, lambda plan: sum(part.count for part in plan.parts)),
     (
-        "binding lost in joins",
+        marked("cuts to make"),
+        _COUNT,
+        _LESS,
+        lambda plan: sum(len(f.lay.cuts) for f in plan.fabrics),
+    ),
+    (marked("binding strips"), _COUNT, _LESS, _of_binding(lambda binding: binding.strips)),
+    (marked("binding joins"), _COUNT, _LESS, _of_binding(lambda binding: binding.joins)),
+    (
+        marked("binding lost in joins"),
         _LENGTH,
         _LESS,
         _of_binding(lambda binding: binding.joins * binding.join_loss),
     ),
-    ("binding to spare", _LENGTH, Better.NEITHER, _of_binding(lambda binding: binding.spare)),
     (
-        "first face",
+        marked("binding to spare"),
+        _LENGTH,
+        Better.NEITHER,
+        _of_binding(lambda binding: binding.spare),
+    ),
+    (
+        marked("first face"),
         _LENGTH,
         Better.NEITHER,
         _of_binding(lambda binding: binding.first_face_width),
     ),
     (
-        "second face",
+        marked("second face"),
         _LENGTH,
         Better.NEITHER,
         _of_binding(lambda binding: binding.second_face_width),
     ),
-    ("reach", _LENGTH, Better.NEITHER, _of_binding(lambda binding: binding.reach)),
+    (marked("reach"), _LENGTH, Better.NEITHER, _of_binding(lambda binding: binding.reach)),
     (
-        "nearest join to a corner",
+        marked("nearest join to a corner"),
         _LENGTH,
         Better.MORE,
         lambda plan: plan.sewn.edge_map.least if plan.sewn else None,
     ),
-    ("layers along the edge", _COUNT, Better.NEITHER, _of_binding(lambda b: _most(b.layers[0]))),
-    ("layers at a join", _COUNT, _LESS, _of_binding(lambda b: _most(b.layers[1]))),
     (
-        "layers at a corner",
+        marked("layers along the edge"),
+        _COUNT,
+        Better.NEITHER,
+        _of_binding(lambda b: _most(b.layers[0])),
+    ),
+    (marked("layers at a join"), _COUNT, _LESS, _of_binding(lambda b: _most(b.layers[1]))),
+    (
+        marked("layers at a corner"),
         _COUNT,
         _LESS,
         _of_binding(lambda b: _most(b.layers[2])),
     ),
     (
-        "narrowest usable width",
+        marked("narrowest usable width"),
         _LENGTH,
         _LESS,
         _of_binding(lambda binding: binding.narrowest_usable_width),

@@ -14,6 +14,7 @@ from itertools import pairwise
 
 from core.compare.choices import STRIP_WIDTH, Choice, require_part, usual_place, with_value
 from core.finish.binding_width import cut_of
+from core.language import told
 from core.lengths import INCHES_PER_MM, Inches, Units, exact_text
 from core.quilt import Project
 from core.refusal import Refusal
@@ -89,7 +90,8 @@ def staircase(
     mark = MARK if project.units is Units.INCHES else MARK_METRIC
     low, high = -(-first // mark), last // mark
     if high <= low or high - low > MOST_MARKS:
-        raise Refusal(choice.name, "write a narrower width first and a wider one after it")
+        sentence = told("write a narrower width first and a wider one after it")
+        raise Refusal(choice.name, sentence)
     present = _present(project, choice, place)
     landings = _Landings(project, choice, place, mark)
     stops = sorted({low, max(low, min(high, present // mark)), high})

@@ -11,8 +11,10 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from core.fabric import Fabric, OnHand
+from core.language import told
 from core.lengths import INCHES_PER_MM, Inches, Units
 from core.not_enough import NotEnough
+from core.part_names import told_part
 from core.plan import FabricPlan, Plan, make_plan
 from core.quilt import Project
 from core.refusal import Refusal
@@ -83,11 +85,11 @@ def _least(
             make_plan(_in_hand(project, place, *size))
         except Refusal as refusal:
             if isinstance(refusal, NotEnough):
-                return f"the {refusal.name} finds no room"
+                return told("the {part} finds no room", part=told_part(refusal.name))
             return refusal.sentence
         return None
 
-    fails, holds, said = 0, int(side // mark), "nothing is left"
+    fails, holds, said = 0, int(side // mark), told("nothing is left")
     while holds - fails > 1:
         middle = (fails + holds) // 2
         sentence = refused(middle)

@@ -123,6 +123,13 @@ def progress_words(cutting: Cutting, cloth: ClothCutting) -> str:
     )
 
 
+def cloth_of_kit(cutting: Cutting, cloth: ClothCutting) -> str:
+    """What a cloth is called, with its kit where there are several."""
+    if cutting.kits == 1:
+        return cloth.order.name
+    return told("{fabric}, kit {kit}", fabric=cloth.order.name, kit=cloth.kit)
+
+
 def sheet_words(order: Order, cut: TableCut) -> str:
     """Which piece of cloth a cut is made on."""
     return next(one.title for one in order.sheets if one.sheet == cut.step.sheet)

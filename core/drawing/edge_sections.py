@@ -15,7 +15,7 @@ _GAP = 0.2
 def draw_edge_sections(comparison: Comparison) -> Drawing | None:
     """A section a column that has a binding, its value over it; None where all are alike."""
     sections = [
-        (column.text, section)
+        (column.said, section)
         for column in comparison.columns
         if column.plan is not None and (section := draw_edge_section(column.plan)) is not None
     ]

@@ -12,6 +12,7 @@ from app.window.by_hand.overlay import HeldItem
 from core.by_hand.edits import put_down, without_taken
 from core.by_hand.holding import Holding, held_at, on_next_sheet, stepped, turned, usual_marks
 from core.by_hand.verdict import Verdict, verdict
+from core.language import marked, told
 from core.lengths import typeset
 from core.plan import Plan
 
@@ -19,7 +20,9 @@ if TYPE_CHECKING:
     from app.window.by_hand.hand_canvas import HandCanvas
 
 SNAP = 9.0  # pixels within which an edge draws a piece to it
-KEYS = "Arrows move it, R turns it, S takes it to the next cloth, Enter puts it down, Esc back."
+KEYS = marked(
+    "Arrows move it, R turns it, S takes it to the next cloth, Enter puts it down, Esc back."
+)
 
 
 class Carry:
@@ -37,7 +40,7 @@ class Carry:
         self._grab = across - float(held.x), along - float(held.y)
         self.refresh()
         if not self.by_mouse:
-            canvas.said.say(f"{canvas.said.text.text()} {KEYS}")
+            canvas.said.say(f"{canvas.said.text.text()} {told(KEYS)}")
 
     @property
     def verdict(self) -> Verdict:
@@ -91,7 +94,9 @@ class Carry:
         if self.held.may_turn:
             self._hold(turned(self.held))
         else:
-            self.canvas.said.say(f"{self.held.label} may not turn: its grain would run wrong.")
+            self.canvas.said.say(
+                told("{piece} may not turn: its grain would run wrong.", piece=self.held.label)
+            )
 
     def _hold(self, held: Holding) -> None:
         self.held = held
@@ -117,13 +122,12 @@ class Carry:
             return
         self._end()
         if not found.good:
-            self.canvas.told.emit(typeset(f"{held.label} was not put down: {found.words}."))
+            why = told("{piece} was not put down: {why}.", piece=held.label, why=found.words)
+            self.canvas.told.emit(typeset(why))
         elif held.moved or pin:
-            verb = "Pin" if not held.moved else "Move"
-            verb = verb if held.turned == held.taken.turned else "Turn"
             deed = Deed(
                 lambda project: put_down(project, plan, held),
-                f"{verb} {held.label}",
+                _phrase(held),
                 without_taken(plan, held),
             )
             self.canvas.done.emit(deed)
@@ -135,3 +139,12 @@ class Carry:
     def _end(self) -> None:
         self.canvas.scene().removeItem(self._item)
         self.canvas.leave_gesture()
+
+
+def _phrase(held: Holding) -> str:
+    """What was done to a piece, as a command."""
+    if held.turned != held.taken.turned:
+        return told("Turn {piece}", piece=held.label)
+    if held.moved:
+        return told("Move {piece}", piece=held.label)
+    return told("Pin {piece}", piece=held.label)

@@ -10,25 +10,42 @@ from PySide6.QtWidgets import QMenu
 
 from app.window.by_hand.hand import Hand
 from core.by_hand.edits import any_pins, is_pinned
+from core.language import marked, told
 from core.quilt import Project
 
 # Verb, words, the letter on the picture, the shortcut everywhere.
 PIECE_VERBS = (
-    ("pick up", "&Move the Piece", "M", None),
-    ("turn", "&Turn the Piece", "R", None),
-    ("next cloth", "To the &Next Cloth", "S", None),
-    ("pin", "&Pin or Unpin the Piece", "P", None),
+    ("pick up", marked("&Move the Piece"), "M", None),
+    ("turn", marked("&Turn the Piece"), "R", None),
+    ("next cloth", marked("To the &Next Cloth"), "S", None),
+    ("pin", marked("&Pin or Unpin the Piece"), "P", None),
 )
 CLOTH_VERBS = (
-    ("flaw", "Mark a &Flaw", "X", "Ctrl+Shift+X"),
-    ("motif", "Mark a Mo&tif", "G", "Ctrl+Shift+G"),
-    ("best lay", "&Back to the Best Lay", None, "Ctrl+Shift+B"),
+    ("flaw", marked("Mark a &Flaw"), "X", "Ctrl+Shift+X"),
+    ("motif", marked("Mark a Mo&tif"), "G", "Ctrl+Shift+G"),
+    ("best lay", marked("&Back to the Best Lay"), None, "Ctrl+Shift+B"),
 )
+# What the same verbs do with one piece that is pointed at.
+_WITH_PIECE = {
+    "pick up": marked("Move {piece}"),
+    "turn": marked("Turn {piece}"),
+    "next cloth": marked("{piece} to the Next Cloth"),
+    "pin": marked("Pin {piece}"),
+}
 HAND_KEYS = (
-    ("Yardage: move the chosen piece", "M, then arrow keys; Enter puts it down, Esc back"),
-    ("Yardage: while moving, one mark; to the next edge", "Shift or Ctrl with an arrow key"),
-    ("Yardage: turn it; to the next cloth; pin or unpin", "R; S; P"),
-    ("Yardage: mark a flaw; mark a motif", "X; G, then drag, or arrow keys and Enter"),
+    (
+        marked("Yardage: move the chosen piece"),
+        marked("M, then arrow keys; Enter puts it down, Esc back"),
+    ),
+    (
+        marked("Yardage: while moving, one mark; to the next edge"),
+        marked("Shift or Ctrl with an arrow key"),
+    ),
+    (marked("Yardage: turn it; to the next cloth; pin or unpin"), marked("R; S; P")),
+    (
+        marked("Yardage: mark a flaw; mark a motif"),
+        marked("X; G, then drag, or arrow keys and Enter"),
+    ),
 )
 
 
@@ -37,7 +54,7 @@ def fill(menu: QMenu, hand: Hand) -> Iterator[QAction]:
     for verb, words, letter, keys in (*PIECE_VERBS, *CLOTH_VERBS):
         if verb == "flaw":
             menu.addSeparator()
-        action = _added(menu, words, letter if keys is None else None, hand.verbs[verb])
+        action = _added(menu, told(words), letter if keys is None else None, hand.verbs[verb])
         if keys is not None:
             action.setShortcut(QKeySequence(keys))
             yield action
@@ -61,29 +78,28 @@ class ClothMenu(QMenu):
         if key:
             self._piece(hand, key)
         for verb, words, letter, _ in CLOTH_VERBS:
-            action = _added(self, words.replace("&", ""), letter, hand.verbs[verb])
+            action = _added(self, told(words).replace("&", ""), letter, hand.verbs[verb])
             action.setEnabled(verb != "best lay" or any_pins(project))
 
     def _piece(self, hand: Hand, key: str) -> None:
         plan = hand.canvas.plan
         pinned = plan is not None and is_pinned(plan, key)
-        for verb, words, letter, _ in PIECE_VERBS:
-            said = words.replace("&", "").replace("the Piece", key)
-            if verb == "pin":
-                said = f"{'Unpin' if pinned else 'Pin'} {key}"
-            if verb == "next cloth":
-                said = f"{key} to the Next Cloth"
-            _added(self, said, letter, hand.verbs[verb])
+        for verb, _, letter, _ in PIECE_VERBS:
+            unpin = verb == "pin" and pinned
+            words = marked("Unpin {piece}") if unpin else _WITH_PIECE[verb]
+            _added(self, told(words, piece=key), letter, hand.verbs[verb])
         self.addSeparator()
 
     def _said(self, hand: Hand, path: str) -> None:
-        kind = "Flaw" if ".flaws[" in path else "Motif"
-        if kind == "Motif":
-            takers = self.addMenu("Give the Motif to")
+        flaw = ".flaws[" in path
+        if not flaw:
+            takers = self.addMenu(told("Give the Motif to"))
             for taker in hand.takers(path):
                 takers.addAction(taker).triggered.connect(_giver(hand, path, taker))
-        _added(self, f"Change the {kind}…", None, lambda: hand.show_field(path))
-        _added(self, f"Remove the {kind}", None, lambda: hand.unmark(path))
+        change = told("Change the Flaw…") if flaw else told("Change the Motif…")
+        remove = told("Remove the Flaw") if flaw else told("Remove the Motif")
+        _added(self, change, None, lambda: hand.show_field(path))
+        _added(self, remove, None, lambda: hand.unmark(path))
         self.addSeparator()
 
 

@@ -22,6 +22,7 @@ from core.by_hand.edits import (
 )
 from core.by_hand.holding import pick_up
 from core.by_hand.spot import Spot
+from core.language import marked, told
 from core.plan import Plan
 from core.quilt import Project
 from core.refusal import Refusal
@@ -29,8 +30,8 @@ from core.refusal import Refusal
 if TYPE_CHECKING:
     from app.window.main_window import MainWindow
 
-CHOOSE = "Choose a piece first: click it, or walk to it with the arrow keys."
-NO_PINS = "Nothing is pinned: this is the best lay that was found."
+CHOOSE = marked("Choose a piece first: click it, or walk to it with the arrow keys.")
+NO_PINS = marked("Nothing is pinned: this is the best lay that was found.")
 
 
 class Hand(QObject):
@@ -84,7 +85,7 @@ class Hand(QObject):
         self._window.centre.tabs.setCurrentWidget(self.canvas)
         plan, key = self.canvas.plan, self.canvas.here
         if plan is None or pick_up(plan, key) is None:
-            self._window.tell(CHOOSE)
+            self._window.tell(told(CHOOSE))
             return None
         self.canvas.setFocus()
         return plan, key
@@ -108,35 +109,40 @@ class Hand(QObject):
         """Pin the chosen piece where it lies, or take its pin out."""
         if (found := self._piece()) is not None:
             plan, key = found
-            verb = "Unpin" if is_pinned(plan, key) else "Pin"
-            self._do(Deed(lambda p: pin_or_unpin(p, plan, key), f"{verb} {key}", plan))
+            words = marked("Unpin {piece}") if is_pinned(plan, key) else marked("Pin {piece}")
+            phrase = told(words, piece=key)
+            self._do(Deed(lambda p: pin_or_unpin(p, plan, key), phrase, plan))
 
     def best_lay(self) -> None:
         """Drop every pin: all lies again where it buys least."""
         project = self._window.document.project
         if not any_pins(project):
-            self._window.tell(NO_PINS)
+            self._window.tell(told(NO_PINS))
             return
         self._afresh = True
-        self._window.document.edit("Back to the best lay", best_lay)
+        self._window.document.edit(told("Back to the best lay"), best_lay)
 
     def mark_flaw(self) -> None:
         """Begin to mark a flaw."""
-        self._mark(Marking("flaw", "flaw", mark_flaw, "Mark flaw"))
+        self._mark(Marking("flaw", told("flaw"), mark_flaw, marked("Mark flaw on {fabric}")))
 
     def mark_motif(self) -> None:
         """Begin to mark a motif, for the chosen piece if it is one."""
         plan, key = self.canvas.plan, self.canvas.here
         held = pick_up(plan, key) if plan is not None else None
         if held is None or held.taken.run_copy is not None:
-            self._mark(Marking("motif", "motif", mark_motif, "Mark motif"))
+            self._mark(
+                Marking("motif", told("motif"), mark_motif, marked("Mark motif on {fabric}"))
+            )
             return
         name, home = held.taken.name, held.place
 
         def change(project: Project, plan: Plan, spot: Spot) -> Project:
             return mark_motif(project, plan, spot, name if spot.place == home else None)
 
-        self._mark(Marking("motif", f"motif for {key}", change, f"Mark motif for {key}"))
+        word = told("motif for {piece}", piece=key)
+        phrase = marked("Mark motif for {piece} on {fabric}")
+        self._mark(Marking("motif", word, change, phrase, {"piece": key}))
 
     def _mark(self, marking: Marking) -> None:
         self._window.centre.tabs.setCurrentWidget(self.canvas)
@@ -145,18 +151,23 @@ class Hand(QObject):
 
     def unmark(self, path: str) -> None:
         """Take away the flaw or motif at a path of the file."""
-        kind = "flaw" if ".flaws[" in path else "motif"
+        flaw = ".flaws[" in path
         plan = self.canvas.plan
         if plan is not None:
             fabric = plan.fabrics[int(path.split("]")[0].removeprefix("fabrics["))].fabric
-            phrase = f"Remove {kind} from {fabric.name}"
+            words = (
+                marked("Remove flaw from {fabric}")
+                if flaw
+                else marked("Remove motif from {fabric}")
+            )
+            phrase = told(words, fabric=fabric.name)
             self._do(Deed(lambda project: unmark(project, plan, path), phrase, plan))
 
     def give(self, path: str, key: str) -> None:
         """Let the motif at a path be held by a piece."""
         plan = self.canvas.plan
         if plan is not None:
-            phrase = f"Give motif to {key}"
+            phrase = told("Give motif to {piece}", piece=key)
             self._do(Deed(lambda project: give_motif(project, plan, path, key), phrase, plan))
 
     def show_field(self, path: str) -> None:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, Qt
@@ -21,6 +21,7 @@ from core.by_hand.spot import (
     spot_moved,
     spot_sized,
 )
+from core.language import marked, told
 from core.lengths import typeset
 from core.plan import Plan
 from core.quilt import Project
@@ -28,7 +29,7 @@ from core.quilt import Project
 if TYPE_CHECKING:
     from app.window.by_hand.hand_canvas import HandCanvas
 
-KEYS = (
+KEYS = marked(
     "Drag a rectangle; or arrows move it, Shift with them sizes it, S takes it to the next "
     "cloth. Enter marks it, Esc leaves it."
 )
@@ -36,12 +37,16 @@ KEYS = (
 
 @dataclass(frozen=True, slots=True)
 class Marking:
-    """What is marked: its role, its word, the edit, and the person's phrase before the cloth."""
+    """What is marked: its role, its word, the edit, and the person's phrase for it.
+
+    The phrase is told with the fabric, and with what else it names.
+    """
 
     role: str
     word: str
     change: Callable[[Project, Plan, Spot], Project]
     phrase: str
+    names: Mapping[str, str] = field(default_factory=dict)
 
 
 class Mark:
@@ -55,7 +60,7 @@ class Mark:
         canvas.scene().addItem(self._item)
         canvas.viewport().setCursor(Qt.CursorShape.CrossCursor)
         self._show()
-        canvas.said.say(f"{canvas.said.text.text()} {KEYS}")
+        canvas.said.say(f"{canvas.said.text.text()} {told(KEYS)}")
 
     def press(self, scene: QPointF) -> None:
         """Begin a rectangle on the cloth there."""
@@ -109,7 +114,7 @@ class Mark:
     def _trouble(self) -> str:
         """Why nothing can be marked there; "" if it can."""
         under = pinned_under(self.plan, self.spot) if self.marking.role == "flaw" else []
-        return f": {under[0]} is pinned there" if under else ""
+        return told(": {piece} is pinned there", piece=under[0]) if under else ""
 
     def finish(self) -> None:
         """Mark the rectangle; a click alone marks nothing."""
@@ -120,7 +125,7 @@ class Mark:
         fabric = self.plan.fabrics[spot.place].fabric.name
         self._end()
         change, plan = marking.change, self.plan
-        phrase = f"{marking.phrase} on {fabric}"
+        phrase = told(marking.phrase, fabric=fabric, **marking.names)
         deed = Deed(lambda project: change(project, plan, spot), phrase, plan)
         self.canvas.done.emit(deed)
 

@@ -8,10 +8,11 @@ from PySide6.QtWidgets import QWidget
 from app.solver.talk import Question
 from app.window.furniture import Sentence
 from app.window.planner import Planner
+from core.language import marked, told
 from core.quilt import Project
 from core.refusal import Refusal
 
-WORKING = "Working it out…"
+WORKING = marked("Working it out…")
 
 
 class AskingView(QWidget):
@@ -63,7 +64,7 @@ class AskingView(QWidget):
 
     def _slow(self, slow: bool) -> None:
         if slow and self._mine():
-            self.said.say(WORKING)
+            self.said.say(told(WORKING))
 
     def _found(self, found: object) -> None:
         if self._mine():

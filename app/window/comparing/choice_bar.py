@@ -9,6 +9,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QWidget
 
 from core.compare.choices import Choice, usual_place, usual_values
+from core.language import told
 from core.quilt import Project
 
 _BETWEEN = re.compile(r"\s*;\s*|,\s+")
@@ -24,16 +25,16 @@ class ChoiceBar(QWidget):
         self._choices = tuple(choices)
         self._project: Project | None = None
         self.choice_box = QComboBox()
-        self.choice_box.setAccessibleName("What to vary")
-        self.choice_box.addItems([choice.name for choice in choices])
+        self.choice_box.setAccessibleName(told("What to vary"))
+        self.choice_box.addItems([choice.said for choice in choices])
         self.place_box = QComboBox()
-        self.place_box.setAccessibleName("Which one")
+        self.place_box.setAccessibleName(told("Which one"))
         self.values_line = QLineEdit()
-        self.values_line.setAccessibleName("Values to compare")
-        self.values_line.setToolTip("Two to six values with ; between them")
+        self.values_line.setAccessibleName(told("Values to compare"))
+        self.values_line.setToolTip(told("Two to six values with ; between them"))
         row = QHBoxLayout(self)
         row.setContentsMargins(8, 6, 8, 6)
-        label = QLabel("&Vary")
+        label = QLabel(told("&Vary"))
         label.setBuddy(self.choice_box)
         row.addWidget(label)
         row.addWidget(self.choice_box)
@@ -60,7 +61,7 @@ class ChoiceBar(QWidget):
     def values(self) -> tuple[str, ...]:
         """The values as they were typed, without what is empty."""
         parts = _BETWEEN.split(self.values_line.text().strip())
-        return tuple(part for part in parts if part)
+        return tuple(self.choice.value_meant(part) for part in parts if part)
 
     def show_project(self, project: Project) -> None:
         """Follow another project; the choice and its values stay."""
@@ -72,7 +73,8 @@ class ChoiceBar(QWidget):
         self._places(project)
 
     def _usual(self, project: Project) -> None:
-        self._last_values = "; ".join(usual_values(project, self.choice))
+        usual = usual_values(project, self.choice)
+        self._last_values = "; ".join(map(self.choice.value_said, usual))
         self.values_line.setText(self._last_values)
         self.values_line.setPlaceholderText(self._last_values)
 
@@ -80,7 +82,9 @@ class ChoiceBar(QWidget):
         """The borders or fabrics to choose from, the usual one first chosen."""
         names: list[str] = []
         if self.choice.part == "borders":
-            names = [f"border {number + 1}" for number in range(len(project.borders))]
+            names = [
+                told("border {number}", number=place + 1) for place in range(len(project.borders))
+            ]
         elif self.choice.part == "fabrics":
             names = [fabric.name for fabric in project.fabrics]
         shown = [self.place_box.itemText(place) for place in range(self.place_box.count())]

@@ -16,15 +16,21 @@ from app.comparing import (
 )
 from app.solver.talk import Question
 from app.window.comparing.asking_view import AskingView
-from app.window.fields import part_name
 from app.window.planner import Planner
 from app.window.read_table import ReadTable, Row
 from core.compare.questions import FromWhatIHave, InHand
 from core.compare.reverse import Answer
+from core.language import marked, told
 from core.lengths import typeset
-from core.project_file import to_document
 from core.quilt import Project
 from core.refusal import Refusal
+
+_WHICH = {
+    "backing": marked("Which cloth on hand is enough: backing"),
+    "binding": marked("Which cloth on hand is enough: binding"),
+    "sleeve": marked("Which cloth on hand is enough: hanging sleeve"),
+    "label": marked("Which cloth on hand is enough: label"),
+}
 
 
 class InHandView(AskingView):
@@ -32,7 +38,7 @@ class InHandView(AskingView):
 
     def __init__(self, solver: Planner) -> None:
         super().__init__(solver)
-        self.list = ReadTable("What I have", ("",), 0, whole=False)
+        self.list = ReadTable(told("What I have"), ("",), 0, whole=False)
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 8, 8, 8)
         column.addWidget(self.said)
@@ -47,20 +53,29 @@ class InHandView(AskingView):
 
 
 def _rows(project: Project, found: InHand) -> Iterator[Row]:
-    yield _heading("From the cloth on hand")
+    yield _heading(told("From the cloth on hand"))
     yield from _answer(found.strip, lambda answer: strip_answer(project, answer))
     yield from _answer(found.quilt, lambda answer: quilt_answer(project, answer))
     yield from _answer(found.copies, copies_answer)
     for path, fabrics in found.enough:
         if fabrics:
-            part = part_name(to_document(project), path.removesuffix(".fabric"))
-            yield _heading(f"Which cloth on hand is enough: {part.lower()}")
+            yield _heading(_which_is_enough(path))
             yield from (_words(enough_answer(one)) for one in fabrics)
     if isinstance(found.withstands, Refusal):
         return
     for one in found.withstands:
-        yield _heading(f"If the {one.fabric} is not what the bolt says")
+        said = told("If the {fabric} is not what the bolt says", fabric=one.fabric)
+        yield _heading(said)
         yield from (_words(line) for line in withstands_answers(one, project.units))
+
+
+def _which_is_enough(path: str) -> str:
+    """The question about the part whose fabric stands at a path of the file."""
+    key, _, place = path.removesuffix(".fabric").partition("[")
+    if place:
+        number = int(place.removesuffix("]")) + 1
+        return told("Which cloth on hand is enough: border {number}", number=number)
+    return told(_WHICH[key])
 
 
 def _answer(found: Answer | Refusal, said: Callable[[Answer], str]) -> Iterator[Row]:

@@ -32,6 +32,7 @@ from core.drawing.cloth import draw_sheet
 from core.drawing.edge_sections import draw_edge_sections
 from core.drawing.enlarging import enlarged
 from core.drawing.frame import Heading
+from core.language import told
 from core.lengths import typeset
 from core.quilt import Project
 
@@ -51,10 +52,10 @@ class SideBySideView(AskingView):
         self.values = ValuesModel()
         self.table = _table(self.values)
         self.notice = Sentence("note")
-        self.take = QPushButton("&Take this value")
-        self.take.setToolTip("Put the chosen column into the project (Enter in the table)")
-        self.canvas = Canvas("Cloth, side by side", Fit.ALL)
-        self.edges = Canvas("Bound edges, side by side", Fit.ALL)
+        self.take = QPushButton(told("&Take this value"))
+        self.take.setToolTip(told("Put the chosen column into the project (Enter in the table)"))
+        self.canvas = Canvas(told("Cloth, side by side"), Fit.ALL)
+        self.edges = Canvas(told("Bound edges, side by side"), Fit.ALL)
         self._lay_out()
         self.bar.asked.connect(self.ask)
         self.take.clicked.connect(self.take_chosen)
@@ -104,7 +105,7 @@ class SideBySideView(AskingView):
         if not isinstance(found, Comparison) or self.project is None:
             return
         self.values.replace(found, self.project.units)
-        refusals = [f"{c.text}: {c.refusal}." for c in found.columns if c.refusal is not None]
+        refusals = [f"{c.said}: {c.refusal}." for c in found.columns if c.refusal is not None]
         self.notice.say(typeset(" ".join([*refusals, found.notice or ""]).strip()))
         self.canvas.show_items(_pictures(found, self.canvas.theme))
         edges = draw_edge_sections(found)
@@ -127,14 +128,14 @@ class SideBySideView(AskingView):
         """Put the chosen column into the project."""
         column, comparison = self._chosen(), self.values.comparison
         if column is not None and comparison is not None and column.plan is not None:
-            phrase = f"Take {comparison.choice.name} {column.text}"
+            phrase = told("Take {choice} {value}", choice=comparison.choice.said, value=column.said)
             self.taken.emit(column.project, phrase)
 
 
 def _table(model: ValuesModel) -> QTableView:
     table = QTableView()
     table.setModel(model)
-    table.setAccessibleName("Comparison")
+    table.setAccessibleName(told("Comparison"))
     table.setFrameShape(QFrame.Shape.NoFrame)
     table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectColumns)
     table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -155,7 +156,7 @@ def _pictures(comparison: Comparison, theme: Theme) -> list[DrawingItem]:
             continue
         for sheet in sheets_of(column.plan.fabrics[shown]):
             drawing = draw_sheet(column.plan, shown, sheet, Heading.DOWN)
-            item = DrawingItem(drawing, typeset(f"{column.text}: {drawing.title}"), theme)
+            item = DrawingItem(drawing, typeset(f"{column.said}: {drawing.title}"), theme)
             item.setPos(left, 0.0)
             left += item.boundingRect().width() + GAP
             items.append(item)

@@ -19,6 +19,7 @@ from core.compare.choices import STRIP_WIDTH, USABLE_WIDTH, with_value
 from core.compare.questions import Steps
 from core.compare.staircase import Staircase, Step, usual_range
 from core.drawing.staircase import draw_staircase
+from core.language import told
 from core.lengths import exact_text, show, typeset
 from core.quilt import Project
 
@@ -33,10 +34,10 @@ class StaircaseView(AskingView):
         self.stairs: Staircase | None = None
         self.bar = ChoiceBar((STRIP_WIDTH, USABLE_WIDTH), values=False)
         self.room = Sentence("note")
-        self.canvas = Canvas("Staircase", Fit.ALL)
-        self.list = ReadTable("Steps", ("From … to", "Buys"), 1, whole=False)
-        self.take = QPushButton("&Take the widest of this step")
-        self.take.setToolTip("Make the strip as wide as this step allows (Enter in the list)")
+        self.canvas = Canvas(told("Staircase"), Fit.ALL)
+        self.list = ReadTable(told("Steps"), (told("From … to"), told("Buys")), 1, whole=False)
+        self.take = QPushButton(told("&Take the widest of this step"))
+        self.take.setToolTip(told("Make the strip as wide as this step allows (Enter in the list)"))
         self._lay_out()
         self.bar.asked.connect(self.ask)
         self.canvas.picked.connect(self.list.choose)
@@ -88,7 +89,11 @@ class StaircaseView(AskingView):
         self._chosen_changed()
 
     def _row(self, project: Project, number: int, step: Step) -> Row:
-        now = " (now)" if self.stairs is not None and step is self.stairs.present_step else ""
+        now = (
+            f" ({told('now')})"
+            if self.stairs is not None and step is self.stairs.present_step
+            else ""
+        )
         widths = f"{step_range(step, project.units)}{now}"
         return Row((typeset(widths), typeset(step_text(project, step))), str(number + 1))
 
@@ -111,4 +116,7 @@ class StaircaseView(AskingView):
             return
         text = exact_text(step.last, project.units)
         taken = with_value(project, stairs.choice, stairs.place, text)
-        self.taken.emit(taken, f"Take strip width {show(step.last, project.units)}")
+        width = show(step.last, project.units)
+        self.taken.emit(
+            taken, told("Take {choice} {value}", choice=stairs.choice.said, value=width)
+        )

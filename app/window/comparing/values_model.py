@@ -9,9 +9,10 @@ from app.comparing import cell_note, value_text
 from app.window.read_table import NOWHERE, Index
 from core.compare.columns import Comparison
 from core.compare.rows import Cell, Row, rows
+from core.language import marked, told
 from core.lengths import Units, typeset
 
-WHY_NOT = "cannot be"
+WHY_NOT = marked("cannot be")
 
 
 class ValuesModel(QAbstractTableModel):
@@ -60,12 +61,12 @@ class ValuesModel(QAbstractTableModel):
         if self.comparison is None:
             return None
         if orientation is Qt.Orientation.Vertical:
-            return self._rows[section].name if role == Qt.ItemDataRole.DisplayRole else None
+            return self._rows[section].said if role == Qt.ItemDataRole.DisplayRole else None
         column = self.comparison.columns[section]
         if role == Qt.ItemDataRole.DisplayRole:
-            now = "\n(now)" if column.present else ""
-            cannot = f"\n({WHY_NOT})" if column.refusal is not None else ""
-            return typeset(f"{column.text}{now}{cannot}")
+            now = f"\n({told('now')})" if column.present else ""
+            cannot = f"\n({told(WHY_NOT)})" if column.refusal is not None else ""
+            return typeset(f"{column.said}{now}{cannot}")
         if role == Qt.ItemDataRole.ToolTipRole:
             return column.refusal
         return None

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from app.paint_qt import Picture
 from app.style import Theme
 from core.drawing.marks import Drawing
+from core.language import told
 
 LARGER = 2.2  # times the usual size of words: read from where one stands
 
@@ -23,7 +24,7 @@ class CutPicture(QWidget):
         self.theme = theme
         self._picture: Picture | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setAccessibleName("The cloth in hand")
+        self.setAccessibleName(told("The cloth in hand"))
 
     def show_drawing(self, drawing: Drawing, words: str) -> None:
         """Show a drawing; `words` say the same to who does not see it."""

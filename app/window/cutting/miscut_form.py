@@ -19,16 +19,19 @@ from PySide6.QtWidgets import (
 from app.window.cutting.pages import BigButton, Words
 from app.window.field import with_unit
 from app.window.line_edit import LineEdit
+from core.cloth_names import told_cloth
 from core.cutting.cutting import ClothCutting
 from core.cutting.miscut import Miscut, OtherSize, Spoilt, WrongWidth, may_be_wrong
 from core.cutting.order import Marked, Order
 from core.cutting.progress import Bit, OnTable, on_table
+from core.language import marked, told
 from core.lay.lay import THE_BOLT
 from core.lengths import Inches, LengthError, Units, exact_text, parse, show_size, typeset
+from core.part_names import told_part
 from core.steps import CLOTH
 
-TITLE = "What happened?"
-AGAIN = (
+TITLE = marked("What happened?")
+AGAIN = marked(
     "The rest is then laid again on what is left. Nothing changes before you have seen "
     "the new cut order."
 )
@@ -45,14 +48,14 @@ class MiscutForm(QWidget):
         self._units = units
         self._table = OnTable((), ())
         self.title, self.note, self.problem = Words("headline"), Words(), Words("problem")
-        self.other_size = QRadioButton("Cloth in hand &measures otherwise")
-        self.spoilt = QRadioButton("A piece is &spoilt or lost")
-        self.wrong_width = QRadioButton("What was just cut off has the wrong &width")
+        self.other_size = QRadioButton(told("Cloth in hand &measures otherwise"))
+        self.spoilt = QRadioButton(told("A piece is &spoilt or lost"))
+        self.wrong_width = QRadioButton(told("What was just cut off has the wrong &width"))
         self.bits, self.pieces = QComboBox(), QComboBox()
         self.across, self.along, self.measure = LineEdit(), LineEdit(), LineEdit()
-        self.keep = QCheckBox("It can be cut further")
-        self.lay = BigButton("&Lay the rest again (Enter)")
-        self.cancel = BigButton("Nothing happened (Esc)")
+        self.keep = QCheckBox(told("It can be cut further"))
+        self.lay = BigButton(told("&Lay the rest again (Enter)"))
+        self.cancel = BigButton(told("Nothing happened (Esc)"))
         self._choices = QButtonGroup(self)
         self._lay_out()
         self._listen()
@@ -62,18 +65,18 @@ class MiscutForm(QWidget):
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.FieldsStayAtSizeHint)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        self.title.say(TITLE)
-        self.note.say(AGAIN)
+        self.title.say(told(TITLE))
+        self.note.say(told(AGAIN))
         column.addWidget(self.title)
         column.addLayout(form)
         form.addRow(self.other_size)
-        form.addRow("Which &cloth", self.bits)
-        form.addRow("&Across, really", self.across)
-        form.addRow("Alon&g, really", self.along)
+        form.addRow(told("Which &cloth"), self.bits)
+        form.addRow(told("&Across, really"), self.across)
+        form.addRow(told("Alon&g, really"), self.along)
         form.addRow(self.spoilt)
-        form.addRow("Which &piece", self.pieces)
+        form.addRow(told("Which &piece"), self.pieces)
         form.addRow(self.wrong_width)
-        form.addRow("Really cu&t at", self.measure)
+        form.addRow(told("Really cu&t at"), self.measure)
         form.addRow("", self.keep)
         column.addWidget(self.problem)
         column.addWidget(self.note)
@@ -129,13 +132,13 @@ class MiscutForm(QWidget):
         title = next((one.title for one in order.sheets if one.sheet == bit.sheet), "")
         if bit.name == CLOTH and bit.sheet != THE_BOLT:
             return title
-        return f"{bit.name}, said to be {show_size(bit.rect.across, bit.rect.along, self._units)}"
+        size = show_size(bit.rect.across, bit.rect.along, self._units)
+        return told("{cloth}, said to be {size}", cloth=told_cloth(bit.name), size=size)
 
     def _piece(self, mark: Marked) -> str:
         rect = mark.placed.rect
-        return (
-            f"{mark.label}, {mark.placed.name}, {show_size(rect.across, rect.along, self._units)}"
-        )
+        size = show_size(rect.across, rect.along, self._units)
+        return f"{mark.label}, {told_part(mark.placed.name)}, {size}"
 
     def _text(self, length: Inches) -> str:
         return with_unit(exact_text(length, self._units), self._units.value)
@@ -192,4 +195,4 @@ class MiscutForm(QWidget):
 
     def wait(self) -> None:
         """Say that it takes its time."""
-        self.problem.say("Laying the rest again…")
+        self.problem.say(told("Laying the rest again…"))

@@ -8,22 +8,23 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 
 from app.window.export import planned
+from core.language import marked, told
 
 if TYPE_CHECKING:
     from app.window.main_window import MainWindow
     from app.window.planner import Planner
 
-TITLE = "Cut at the table"
+TITLE = marked("Cut at the table")
 
 
 def open_table(window: MainWindow, mender: Callable[[], Planner]) -> None:
     """Show the table, over the whole screen; where there is nothing to cut, say so."""
-    plan = planned(window.document, window.plan, window.asker, TITLE)
+    plan = planned(window.document, window.plan, window.asker, told(TITLE))
     if plan is None:
         return
     if not any(fabric.lay.placements for fabric in plan.fabrics):
         window.asker.tell(
-            TITLE, "There is nothing to cut yet: add a border, a backing or a binding."
+            told(TITLE), told("There is nothing to cut yet: add a border, a backing or a binding.")
         )
         return
     # Imported only now: the window opens sooner without it.

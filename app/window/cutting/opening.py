@@ -9,7 +9,8 @@ from app.window.cutting.pages import Choice
 from core.cutting.changed import ChangedPlan
 from core.cutting.cutting import ClothCutting, Cutting, Sameness, sameness
 from core.cutting.order import Marked, Order
-from core.cutting.words import to_buy
+from core.cutting.words import cloth_of_kit, to_buy
+from core.language import marked, told
 from core.refusal import Refusal
 from core.steps import ranges
 
@@ -18,14 +19,18 @@ if TYPE_CHECKING:
 
 CHANGED = {
     Sameness.LAID_OTHERWISE: (
-        "The plan lies otherwise now",
-        "You began to cut when the same pieces lay in other places. Cloth that is cut fits only "
-        "the cut order that you began.",
+        marked("The plan lies otherwise now"),
+        marked(
+            "You began to cut when the same pieces lay in other places. Cloth that is cut fits "
+            "only the cut order that you began."
+        ),
     ),
     Sameness.OTHER_PIECES: (
-        "The plan asks for other pieces now",
-        "It was changed after you began to cut. Cloth that is cut fits only the cut order "
-        "that you began; or the changed plan can be laid on what is left.",
+        marked("The plan asks for other pieces now"),
+        marked(
+            "It was changed after you began to cut. Cloth that is cut fits only the cut order "
+            "that you began; or the changed plan can be laid on what is left."
+        ),
     ),
 }
 
@@ -60,18 +65,20 @@ class Opening:
         same = sameness(kept, table.plan)
         title, text = CHANGED[same]
         choices = [
-            Choice("Cut on as it was begun", lambda: table.go_on(kept)),
-            Choice("Cut the plan as it is now from what is left", self._lay_changed),
-            Choice("Begin with the plan as it is now, on uncut cloth", table.begin_again),
+            Choice(told("Cut on as it was begun"), lambda: table.go_on(kept)),
+            Choice(told("Cut the plan as it is now from what is left"), self._lay_changed),
+            Choice(told("Begin with the plan as it is now, on uncut cloth"), table.begin_again),
         ]
         if same is Sameness.LAID_OTHERWISE or problem:
             del choices[1]
-        cannot = f" That cannot be: {problem}." if problem else ""
-        table.say(title, f"{text} {_so_far(kept)}{cannot}", *choices)
+        said = [told(text), _so_far(kept)]
+        if problem:
+            said.append(told("That cannot be: {why}.", why=problem))
+        table.say(told(title), " ".join(said), *choices)
 
     def _lay_changed(self) -> None:
         if self._kept is not None:
-            self._table.say_page.text.say("Laying the changed plan on what is left…")
+            self._table.say_page.text.say(told("Laying the changed plan on what is left…"))
             self._table.mender.ask(ChangedPlan(self._kept, self._table.plan))
 
     def offer(self, cutting: Cutting) -> None:
@@ -80,19 +87,19 @@ class Opening:
         laid = [cloth.order for cloth in cutting.cloths if cloth.first]
         said = " ".join(f"{to_buy(order)} {cut_and_uncut(order)}" for order in laid)
         table.say(
-            "The changed plan on what is left",
+            told("The changed plan on what is left"),
             said,
-            Choice("Cut on by it", lambda: table.take(cutting)),
-            Choice("Back", self.ask),
+            Choice(told("Cut on by it"), lambda: table.take(cutting)),
+            Choice(told("Back"), self.ask),
         )
 
     def _ask_about_unreadable(self, error: Exception) -> None:
         said = error.sentence if isinstance(error, Refusal) else str(error)
         self._table.say(
-            "How far the cloth was cut cannot be read",
+            told("How far the cloth was cut cannot be read"),
             f"{said[0].upper()}{said[1:]}.",
-            Choice("Begin with the first cut", self._table.begin_again),
-            Choice("Leave", self._table.leave_table),
+            Choice(told("Begin with the first cut"), self._table.begin_again),
+            Choice(told("Leave"), self._table.leave_table),
         )
 
 
@@ -103,10 +110,12 @@ def listed(marks: Sequence[Marked]) -> str:
 
 def cut_and_uncut(order: Order) -> str:
     """What is cut well before an order that was laid again, and what it is to cut."""
-    kept = f"Cut well: {listed(order.had)}. " if order.had else ""
-    if not order.pieces:
-        return f"{kept}Nothing is left to cut."
-    return f"{kept}Still to cut: {listed(order.pieces)}."
+    said = [told("Cut well: {pieces}.", pieces=listed(order.had))] if order.had else []
+    if order.pieces:
+        said.append(told("Still to cut: {pieces}.", pieces=listed(order.pieces)))
+    else:
+        said.append(told("Nothing is left to cut."))
+    return " ".join(said)
 
 
 def _so_far(cutting: Cutting) -> str:
@@ -115,6 +124,9 @@ def _so_far(cutting: Cutting) -> str:
 
 
 def _far(cutting: Cutting, cloth: ClothCutting) -> str:
-    kit = f", kit {cloth.kit}" if cutting.kits > 1 else ""
-    total = len(cloth.order.cuts)
-    return f"Of {cloth.order.name}{kit} {cloth.cuts_done} of {total} cuts are made."
+    return told(
+        "Of {cloth} {count} of {total} cuts are made.",
+        cloth=cloth_of_kit(cutting, cloth),
+        count=cloth.cuts_done,
+        total=len(cloth.order.cuts),
+    )

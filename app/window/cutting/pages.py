@@ -15,6 +15,7 @@ from core.cutting.cuts import TableCut
 from core.cutting.order import Order
 from core.cutting.words import cut_words
 from core.drawing.in_hand import draw_in_hand
+from core.language import told
 from core.lengths import Units, typeset
 from core.table import Table
 
@@ -67,8 +68,8 @@ class CutPage(QWidget):
         self.do, self.hold = Words("headline"), Words(stay=True)
         self.gives, self.mind = Words(stay=True), Words()
         self.picture = CutPicture(theme)
-        self.done = self._button(done, Qt.Key.Key_Space, "Space")
-        self.back = self._button(back, Qt.Key.Key_Backspace, "Backspace")
+        self.done = self._button(done, Qt.Key.Key_Space, told("Space"))
+        self.back = self._button(back, Qt.Key.Key_Backspace, told("Backspace"))
         self.wrong = self._button(wrong, Qt.Key.Key_W, "W")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)

@@ -26,6 +26,7 @@ from core.cutting.miscut import Miscut
 from core.cutting.order import Order
 from core.cutting.remaining import LaidAgain
 from core.cutting.words import sheet_words, to_buy
+from core.language import marked, told, told_count
 from core.plan import Plan
 
 TYPE = 1 / 32  # of the height: two pixels in a hundred, read from where one stands
@@ -35,7 +36,7 @@ STYLE = """
 QProgressBar {{ max-height: 12px; }}
 QLabel#headline {{ font-size: {headline}px; font-weight: bold; }}
 """
-SAFE = "Close the blade after every cut."
+SAFE = marked("Close the blade after every cut.")
 
 
 class CuttingTable(QDialog):
@@ -53,16 +54,16 @@ class CuttingTable(QDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Cutting table")
+        self.setWindowTitle(told("Cutting table"))
         self.plan, self.cuttings, self.mender = plan, cuttings, mender
         self.cutting: Cutting = begin(plan)
         self.place = 0
         self.top, self.where, self.trouble = TableTop(), Words(), Words("problem")
         self.cut_page = CutPage(
             theme,
-            Choice("Done", self.cut_once),
-            Choice("Back", self.go_back),
-            Choice("It went wrong…", self.ask_what_happened),
+            Choice(told("Done"), self.cut_once),
+            Choice(told("Back"), self.go_back),
+            Choice(told("It went wrong…"), self.ask_what_happened),
         )
         self.say_page = SayPage()
         self.form = MiscutForm(plan.project.units)
@@ -128,7 +129,7 @@ class CuttingTable(QDialog):
         if (cut := cloth.next_cut) is None:
             self._all_cut()
             return
-        self.where.say(f"{sheet_words(cloth.order, cut)}. {SAFE}")
+        self.where.say(f"{sheet_words(cloth.order, cut)}. {told(SAFE)}")
         self.cut_page.back.setEnabled(cloth.back() != cloth)
         self.cut_page.show_cut(cloth.order, cut, units, self.plan.project.cutting_table)
         self.pages.setCurrentWidget(self.cut_page)
@@ -140,16 +141,17 @@ class CuttingTable(QDialog):
         labels = listed((*cloth.order.had, *cloth.order.pieces))
         rest = [n for n, one in enumerate(self.cutting.cloths) if one.next_cut is not None]
         choices = [
-            Choice("A mistake: one cut back", self.go_back),
-            Choice("A piece is spoilt or lost…", self.ask_what_happened),
+            Choice(told("A mistake: one cut back"), self.go_back),
+            Choice(told("A piece is spoilt or lost…"), self.ask_what_happened),
         ]
         if rest:
             name = self.cutting.cloths[rest[0]].order.name
-            choices.insert(0, Choice(f"Go on with {name}", lambda: self.take_cloth(rest[0])))
+            go_on = told("Go on with {fabric}", fabric=name)
+            choices.insert(0, Choice(go_on, lambda: self.take_cloth(rest[0])))
         else:
-            choices.insert(0, Choice("Leave the table", self.leave_table))
-        title = f"{cloth.order.name} is all cut" if rest else "All is cut"
-        self.say(title, f"You have {labels}.", *choices)
+            choices.insert(0, Choice(told("Leave the table"), self.leave_table))
+        cut = told("{fabric} is all cut", fabric=cloth.order.name) if rest else told("All is cut")
+        self.say(cut, told("You have {pieces}.", pieces=labels), *choices)
 
     def say(self, title: str, text: str, *choices: Choice) -> None:
         """Say something, and what may be done."""
@@ -185,7 +187,7 @@ class CuttingTable(QDialog):
             self.cuttings.keep(self.cutting)
         except OSError as error:
             reason = error.strerror or str(error)
-            self.trouble.say(f"How far the cloth is cut cannot be kept ({reason}).")
+            self.trouble.say(told("How far the cloth is cut cannot be kept ({why}).", why=reason))
         else:
             self.trouble.say("")
 
@@ -208,13 +210,18 @@ class CuttingTable(QDialog):
 
     def _offer(self, order: Order) -> None:
         """Show what the new order is, before it takes the old one's place."""
-        count = len(order.cuts)
-        cuts = "1 cut is" if count == 1 else f"{count} cuts are"
+        cuts = told_count(
+            "{count} cut is to be made from here.",
+            "{count} cuts are to be made from here.",
+            len(order.cuts),
+        )
         self.say(
             order.because,
-            f"{to_buy(order)} {cuts} to be made from here. {cut_and_uncut(order)}",
-            Choice("Cut on by the new order", lambda: self._step(self.cloth.laid_again(order))),
-            Choice("Change nothing", self.show_cut),
+            f"{to_buy(order)} {cuts} {cut_and_uncut(order)}",
+            Choice(
+                told("Cut on by the new order"), lambda: self._step(self.cloth.laid_again(order))
+            ),
+            Choice(told("Change nothing"), self.show_cut),
         )
 
     def _not_laid(self, sentence: str) -> None:

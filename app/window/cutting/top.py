@@ -14,7 +14,8 @@ from PySide6.QtWidgets import (
 
 from app.window.cutting.pages import Words
 from core.cutting.cutting import Cutting
-from core.cutting.words import progress_words
+from core.cutting.words import cloth_of_kit, progress_words
+from core.language import told
 
 
 class TableTop(QWidget):
@@ -25,11 +26,11 @@ class TableTop(QWidget):
         self.progress = Words()
         self.bar = QProgressBar()
         self.bar.setTextVisible(False)
-        self.bar.setAccessibleName("How far the cloth is cut")
+        self.bar.setAccessibleName(told("How far the cloth is cut"))
         self.cloths = QComboBox()
-        self.cloths.setAccessibleName("Cloth")
+        self.cloths.setAccessibleName(told("Cloth"))
         self.cloths.hide()
-        self.leave = QPushButton("Leave (Esc)")
+        self.leave = QPushButton(told("Leave (Esc)"))
         self.leave.setAutoDefault(False)
         for widget in (self.cloths, self.leave):
             widget.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -46,8 +47,7 @@ class TableTop(QWidget):
         """Offer the cloths, where there are several."""
         self.cloths.clear()
         for cloth in cutting.cloths:
-            kit = f", kit {cloth.kit}" if cutting.kits > 1 else ""
-            self.cloths.addItem(f"{cloth.order.name}{kit}")
+            self.cloths.addItem(cloth_of_kit(cutting, cloth))
         self.cloths.setVisible(len(cutting.cloths) > 1)
 
     def show_progress(self, cutting: Cutting, place: int) -> None:

@@ -6,9 +6,10 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QVBoxLayout
 
 from app.window.edge.edge_view import EdgeView
 from app.window.furniture import Sentence
+from core.language import marked, told
 from core.lengths import typeset
 
-HOW = "Draw the start along the edge, or move it with Shift and the arrow keys"
+HOW = marked("Draw the start along the edge, or move it with Shift and the arrow keys")
 
 
 class EdgePage(QWidget):
@@ -17,11 +18,13 @@ class EdgePage(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.canvas = EdgeView()
-        self.canvas.setToolTip(HOW)
+        self.canvas.setToolTip(told(HOW))
         self.words = Sentence("start")
         self.words.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
-        self.best = QPushButton("Best start (B)")
-        self.best.setToolTip("Start where every join and the closing stay farthest from a corner")
+        self.best = QPushButton(told("Best start (B)"))
+        self.best.setToolTip(
+            told("Start where every join and the closing stay farthest from a corner")
+        )
         self.best.clicked.connect(self.canvas.put_best)
         row = QHBoxLayout()
         row.setContentsMargins(8, 4, 8, 4)

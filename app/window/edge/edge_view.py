@@ -16,6 +16,7 @@ from core.drawing.edge_map import draw_edge_map
 from core.drawing.marks import Point
 from core.edge_start import start_steps, start_words
 from core.finish.sewn import Sewn, dragged_to
+from core.language import told
 from core.lengths import Inches
 from core.plan import Plan
 
@@ -39,7 +40,7 @@ class EdgeView(Canvas):
     said = Signal(str)
 
     def __init__(self) -> None:
-        super().__init__("Edge", Fit.ALL, NO_BINDING)
+        super().__init__(told("Edge"), Fit.ALL, told(NO_BINDING))
         self._plan: Plan | None = None
         self._newer: Plan | None = None  # came while the start was held
         self._drag: StartDrag | None = None

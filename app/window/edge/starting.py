@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from app.window.document import Document
 from core import edit
+from core.language import told
 from core.lengths import Inches, exact_text
 
 MOVING = 1_000_000  # one gesture; those of the fields count from 0
@@ -12,7 +13,7 @@ MOVING = 1_000_000  # one gesture; those of the fields count from 0
 def start_binding(document: Document, place: Inches | None) -> None:
     """Start the binding at a place on the edge; None for where its joins land best."""
     if place is None:
-        document.edit("Start binding where it lands best", edit.best_start)
+        document.edit(told("Start binding where it lands best"), edit.best_start)
         return
     text = exact_text(place, document.project.units)
-    document.put("binding.start_at", text, "Move binding start", MOVING)
+    document.put("binding.start_at", text, told("Move binding start"), MOVING)
