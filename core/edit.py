@@ -14,6 +14,7 @@ from dataclasses import replace
 from typing import Any
 
 from core.by_hand.minded import without_sheet
+from core.language import told
 from core.lengths import Units
 from core.new_measures import new_measures, new_points
 from core.new_parts import (
@@ -150,26 +151,28 @@ def _holder(document: dict[str, Any], path: str) -> tuple[Any, Any]:
 
 def _new_item(project: Project, path: str) -> dict[str, Any]:
     if path == "fabrics":
-        return new_fabric(_free_name([f.name for f in project.fabrics]), project.units)
+        return new_fabric(
+            _free_name([f.name for f in project.fabrics], told("cloth")), project.units
+        )
     if path == "borders":
         return _with_fabric(project, path)
     if path == "batting.packages" and project.batting is not None:
         taken = [package.name for package in project.batting.packages]
-        return new_package(_free_name(taken, "package"), project.units)
+        return new_package(_free_name(taken, told("package")), project.units)
     by_hand = {"flaws": new_flaw, "motifs": new_motif}
     return by_hand.get(path.rpartition(".")[2], new_on_hand)(project.units)
 
 
 def _with_fabric(project: Project, part: str) -> dict[str, Any]:
     if part not in CLOTHLESS and not project.fabrics:
-        raise Refusal(part, "add a fabric first, for this part to be cut from")
+        raise Refusal(part, told("add a fabric first, for this part to be cut from"))
     if part in ("measured", "squaring", "take_up"):
         return new_measures(part, project)
     name = project.fabrics[0].name if project.fabrics else ""
     return new_part(part, name, project.units)
 
 
-def _free_name(taken: list[str], word: str = "cloth") -> str:
+def _free_name(taken: list[str], word: str) -> str:
     """ "cloth", or "cloth 2", "cloth 3" … where that is taken."""
     number = 1
     while (name := word if number == 1 else f"{word} {number}") in taken:
@@ -183,5 +186,9 @@ def _refuse_fabric_in_use(project: Project, path: str) -> None:
     if used:
         raise Refusal(
             path,
-            f"{project.fabrics[place].name} is used by {used[0]}; choose another cloth there first",
+            told(
+                "{fabric} is used by {place}; choose another cloth there first",
+                fabric=project.fabrics[place].name,
+                place=used[0],
+            ),
         )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any, Final
 
+from core.language import told
 from core.lengths import Units
 
 
@@ -44,7 +45,7 @@ def new_on_hand(units: Units) -> dict[str, Any]:
 def new_flaw(units: Units) -> dict[str, Any]:
     """A small rectangle at the beginning of the bolt, to be written over."""
     side = _round("5 cm", "2 in", units)
-    return {"word": "flaw", "on": "bolt", "x": "0", "y": "0", "across": side, "along": side}
+    return {"word": told("flaw"), "on": "bolt", "x": "0", "y": "0", "across": side, "along": side}
 
 
 def new_motif(units: Units) -> dict[str, Any]:

@@ -10,6 +10,7 @@ another part.
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from typing import Final
 
 from core.language import marked, told
@@ -65,12 +66,13 @@ _VALUES: Final = {
     "part": r".+",
     "border": r"border \d+ .+",
 }
+_TOLD_VALUES: Final = {**_VALUES, "border": r".+"}
 _PARTS: Final = ("part", "border")
 
 
-def _pattern(form: str) -> re.Pattern[str]:
+def _pattern(form: str, of_values: Mapping[str, str] = _VALUES) -> re.Pattern[str]:
     found = re.escape(form)
-    for value, values in _VALUES.items():
+    for value, values in of_values.items():
         found = found.replace(rf"\{{{value}\}}", f"(?P<{value}>{values})")
     return re.compile(found, re.DOTALL)
 
@@ -91,3 +93,19 @@ def told_part(name: str) -> str:
             shown = {key: told_part(v) if key in _PARTS else v for key, v in values.items()}
             return told(form, **shown)
     return name
+
+
+def part_called(words: str) -> str:
+    """The name of the part that `told_part` tells in these words; other words as they are.
+
+    >>> part_called("border 1 side, half"), part_called("pocket")
+    ('border 1 side, half', 'pocket')
+    """
+    for form in _FORMS:
+        found = _pattern(told(form), _TOLD_VALUES).fullmatch(words)
+        if found is not None:
+            values = found.groupdict()
+            return form.format(
+                **{key: part_called(v) if key in _PARTS else v for key, v in values.items()}
+            )
+    return words

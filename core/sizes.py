@@ -9,13 +9,35 @@ from __future__ import annotations
 
 import json
 from dataclasses import dataclass, replace
-from typing import Any
+from typing import Any, Final
 
+from core.language import marked, told
 from core.lengths import Inches, Units, exact_text, show_size
 from core.reading import Fields, json_object
 
 FORMAT, VERSION = "crossgrain-sizes", 1
 MOST_SIZES = 40
+# What `assets/quilt-sizes.json` says in words: names, and where sizes are from.
+_USUAL: Final = (
+    marked("Wall quilt"),
+    marked("Crib"),
+    marked("Baby"),
+    marked("Lap"),
+    marked("Throw"),
+    marked("Twin bed"),
+    marked("Full bed"),
+    marked("Queen bed"),
+    marked("King bed"),
+    marked("Single bed"),
+    marked("Double bed"),
+    marked("common practice, no source"),
+    marked("a magazine's editors, quoted 2011"),
+)
+
+
+def told_usual(words: str) -> str:
+    """A name or a source as a person reads it; the person's own as they are."""
+    return told(words) if words in _USUAL else words
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +56,7 @@ class QuiltSize:
         >>> QuiltSize("Lap", Fraction(50), Fraction(60)).words(Units.INCHES)
         'Lap, 50 × 60 in'
         """
-        return f"{self.name}, {show_size(self.width, self.length, units)}"
+        return f"{told_usual(self.name)}, {show_size(self.width, self.length, units)}"
 
 
 @dataclass(frozen=True, slots=True)

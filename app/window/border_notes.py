@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from core.finish.border import BorderPlan
+from core.language import told
 from core.lengths import show
 from core.plan import Plan
 
@@ -24,8 +25,12 @@ def border_notes(plan: Plan) -> list[dict[str, str]]:
 def _cut(plan: Plan, border: BorderPlan) -> str:
     widths = [show(width, plan.project.units) for width in border.cut_widths]
     if len(widths) == 1:
-        return f"Strips are cut {widths[0]} wide."
-    return f"Strips are cut {widths[0]} wide for the sides, {widths[1]} for top and bottom."
+        return told("Strips are cut {width} wide.", width=widths[0])
+    return told(
+        "Strips are cut {sides} wide for the sides, {ends} for top and bottom.",
+        sides=widths[0],
+        ends=widths[1],
+    )
 
 
 def _grain(plan: Plan, border: BorderPlan) -> str:

@@ -14,6 +14,7 @@ from app.window.field import Field, Kind
 from app.window.furniture import quiet_button
 from app.window.length_editor import LengthEditor
 from app.window.line_edit import LineEdit
+from core.language import marked, told
 from core.lengths import Units
 from core.project_file.real_cloth import seen_from
 
@@ -29,9 +30,9 @@ class ColourEditor(QWidget):
     def __init__(self, field: Field) -> None:
         super().__init__()
         self.line = LineEdit()
-        self.line.setPlaceholderText(field.none_words)
+        self.line.setPlaceholderText(told(field.none_words))
         self.line.editingFinished.connect(self.commit)
-        self.button = quiet_button("…", f"Choose the {field.label.lower()}")
+        self.button = quiet_button("…", told("Choose the {field:small}", field=field.called))
         self.button.clicked.connect(self._choose)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
@@ -68,7 +69,7 @@ class ColourEditor(QWidget):
 
     def pick(self, now: QColor) -> QColor:
         """Ask for a colour."""
-        return QColorDialog.getColor(now, self, "Colour of the cloth")
+        return QColorDialog.getColor(now, self, told("Colour of the cloth"))
 
 
 class PhotoEditor(QWidget):
@@ -80,15 +81,15 @@ class PhotoEditor(QWidget):
         super().__init__()
         self._units = Units.INCHES
         self.line = LineEdit()
-        self.line.setPlaceholderText(field.none_words)
+        self.line.setPlaceholderText(told(field.none_words))
         self.line.editingFinished.connect(self.commit)
-        self.button = quiet_button("…", "Choose a photo of the cloth")
+        self.button = quiet_button("…", told("Choose a photo of the cloth"))
         self.button.clicked.connect(self._choose)
         self.shows = LengthEditor(
-            Field("shows", "Shows", Kind.LENGTH, "", none_words="how much cloth it shows")
+            Field("shows", "", Kind.LENGTH, "", none_words=marked("how much cloth it shows"))
         )
         self.shows.edited.connect(self._measured)
-        self.words = QLabel("&shows, from side to side")
+        self.words = QLabel(told("&shows, from side to side"))
         self.words.setBuddy(self.shows)
         file, whole = QHBoxLayout(), QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
@@ -102,7 +103,7 @@ class PhotoEditor(QWidget):
     def setAccessibleName(self, name: str) -> None:  # noqa: N802 - Qt's name
         super().setAccessibleName(name)
         self.line.setAccessibleName(name)
-        self.shows.setAccessibleName(f"{name}, the width of cloth it shows")
+        self.shows.setAccessibleName(told("{name}, the width of cloth it shows", name=name))
 
     def setAccessibleDescription(self, description: str) -> None:  # noqa: N802 - Qt's name
         super().setAccessibleDescription(description)
@@ -141,5 +142,6 @@ class PhotoEditor(QWidget):
         kinds = " ".join(
             f"*.{bytes(k.data()).decode()}" for k in QImageReader.supportedImageFormats()
         )
-        photos = f"Photos ({kinds})"
-        return QFileDialog.getOpenFileName(self, "Photo of the cloth", str(folder), photos)[0]
+        photos = told("Photos ({kinds})", kinds=kinds)
+        title = told("Photo of the cloth")
+        return QFileDialog.getOpenFileName(self, title, str(folder), photos)[0]

@@ -15,6 +15,7 @@ from PySide6.QtGui import QUndoCommand, QUndoStack
 
 from app.window.field import FileForm
 from core import edit
+from core.language import told
 from core.project_file import load, save, to_document
 from core.project_file.real_cloth import moved
 from core.quilt import Project
@@ -45,7 +46,7 @@ class Document(QObject):
     @property
     def name(self) -> str:
         """What the title bar calls it."""
-        return self.path.name if self.path else self.project.quilt.name or "Untitled quilt"
+        return self.path.name if self.path else self.project.quilt.name or told("Untitled quilt")
 
     @property
     def form(self) -> FileForm:

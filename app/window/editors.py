@@ -19,7 +19,9 @@ from app.window.fabrics_editor import FabricsEditor
 from app.window.field import Field, Kind
 from app.window.length_editor import LengthEditor
 from app.window.line_edit import LineEdit
+from core.language import told
 from core.lengths import Units
+from core.part_names import part_called, told_part
 
 
 class Editor(Protocol):
@@ -38,10 +40,12 @@ def editor_for(field: Field) -> Editor:
             made: QWidget = LengthEditor(field)
         case Kind.TEXT | Kind.MONEY | Kind.SHARE | Kind.COUNT:
             made = TextEditor(field)
+        case Kind.PIECE:
+            made = PieceEditor(field)
         case Kind.FLAG:
             made = FlagEditor(field)
         case Kind.CHOICE:
-            made = ChoiceEditor(field.choices)
+            made = ChoiceEditor([(value, told(words)) for value, words in field.choices])
         case Kind.FABRIC:
             made = FabricEditor(field)
         case Kind.SHEET:
@@ -66,7 +70,7 @@ class TextEditor(LineEdit):
         super().__init__()
         self._kind = field.kind
         self._optional = bool(field.none_words)
-        self.setPlaceholderText(field.none_words)
+        self.setPlaceholderText(told(field.none_words))
         self.editingFinished.connect(self.commit)
 
     def show_value(self, value: str | int | None, units: Units) -> None:
@@ -89,6 +93,17 @@ class TextEditor(LineEdit):
         return text
 
 
+class PieceEditor(TextEditor):
+    """The name of a piece, as the plan's lists tell it; the file has the name it goes by."""
+
+    def show_value(self, value: str | int | None, units: Units) -> None:
+        super().show_value(told_part(str(value)) if value else None, units)
+
+    def _value(self) -> str | int | None:
+        value = super()._value()
+        return part_called(value) if isinstance(value, str) else value
+
+
 class PointsEditor(LineEdit):
     """Corners in one line: "0 × 0; 40 × 0; 20 × 30"."""
 
@@ -96,7 +111,7 @@ class PointsEditor(LineEdit):
 
     def __init__(self, field: Field) -> None:
         super().__init__()
-        self.setPlaceholderText(field.none_words)
+        self.setPlaceholderText(told(field.none_words))
         self.editingFinished.connect(self.commit)
 
     def show_value(self, value: list[list[str]], units: Units) -> None:
@@ -117,7 +132,7 @@ class FlagEditor(QCheckBox):
     edited = Signal(object, bool)
 
     def __init__(self, field: Field) -> None:
-        super().__init__(field.label)
+        super().__init__(field.called)
         self.clicked.connect(self._clicked)
 
     def show_value(self, value: bool, units: Units) -> None:
@@ -174,7 +189,7 @@ class FabricEditor(ChoiceEditor):
 
     def __init__(self, field: Field) -> None:
         super().__init__()
-        self._none_words = field.none_words
+        self._none_words = told(field.none_words)
 
     def offer_fabrics(self, names: Sequence[str]) -> None:
         """Follow the project's fabrics."""

@@ -12,6 +12,9 @@ from dataclasses import dataclass
 from enum import Enum, auto
 from typing import Any, TypeAlias
 
+from core.language import told
+from core.part_names import told_part
+
 # A project in the file's JSON form, as `core.project_file.to_document` gives it.
 FileForm: TypeAlias = dict[str, Any]
 
@@ -20,6 +23,7 @@ class Kind(Enum):
     """What a field holds, and so which editor it gets."""
 
     TEXT = auto()
+    PIECE = auto()
     LENGTH = auto()
     MONEY = auto()
     SHARE = auto()
@@ -39,9 +43,24 @@ FINE = ("1/16 in", "1 mm")
 SALE = ("1/8 yd", "10 cm")
 
 
+class Called(str):
+    """A label's or a title's words; a text that has them amid a sentence may want them small.
+
+    That is up to the language: "{field:small}" in English, "{field}" where nouns are capital.
+
+    >>> f"Change {Called('Finished width'):small}"
+    'Change finished width'
+    """
+
+    __slots__ = ()
+
+    def __format__(self, form: str) -> str:
+        return self[:1].lower() + self[1:] if form == "small" else super().__format__(form)
+
+
 @dataclass(frozen=True, slots=True)
 class Field:
-    """One field of a part.
+    """One field of a part. Its words are marked, and told where they are shown.
 
     `none_words` is set where the value may be absent, and says what that means.
     `rare` fields are folded away until asked for. `only_if` names a sibling and
@@ -58,6 +77,11 @@ class Field:
     rare: bool = False
     steps: tuple[str, str] = COARSE
     only_if: tuple[str, ...] = ()
+
+    @property
+    def called(self) -> Called:
+        """The label, told."""
+        return Called(told(self.label))
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +101,11 @@ class PartKind:
     many: bool = False
     inner: tuple[PartKind, ...] = ()
     adds: bool = True
+
+    @property
+    def called(self) -> Called:
+        """The title, told."""
+        return Called(told(self.title))
 
 
 _STEP = re.compile(r"(\w+)|\[(\d+)\]")
@@ -104,11 +133,16 @@ def summary(kind: PartKind, values: FileForm, units: str) -> str:
     >>> summary(border, {"width": "3 1/2", "fabric": "plum"}, "in")
     '3 1/2 in plum'
     """
-    lengths = {field.key for field in kind.fields if field.kind is Kind.LENGTH}
-    shown = {
-        key: with_unit(value, units) if key in lengths else value for key, value in values.items()
-    }
-    return kind.summary.format_map(shown).strip()
+    shown = {**values}
+    for field in kind.fields:
+        value = values.get(field.key)
+        if field.kind is Kind.LENGTH:
+            shown[field.key] = with_unit(value, units)
+        elif field.kind is Kind.CHOICE and value:
+            shown[field.key] = told(value)
+        elif field.kind is Kind.PIECE and value:
+            shown[field.key] = told_part(value)
+    return told(kind.summary, **shown).strip()
 
 
 def with_unit(text: str | None, units: str) -> str:

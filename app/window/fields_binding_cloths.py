@@ -3,111 +3,134 @@
 from __future__ import annotations
 
 from app.window.field import FINE, Field, Kind
+from core.language import marked
 
 _SCRAPPY = ("scrappy.order", "repeating", "random")
 
 CLOTHS = (
     Field(
         "back_fabric",
-        "Fabric on the back",
+        marked("Fabric on the back"),
         Kind.FABRIC,
-        "For a binding of two cloths, one on each face: two strips are sewn edge to edge, and "
-        "their seam lies on the quilt's edge.",
-        none_words="same as the front",
+        marked(
+            "For a binding of two cloths, one on each face: two strips are sewn edge to edge, and "
+            "their seam lies on the quilt's edge."
+        ),
+        none_words=marked("same as the front"),
         rare=True,
     ),
     Field(
         "cloths_seam",
-        "Seam between the two",
+        marked("Seam between the two"),
         Kind.LENGTH,
-        "The seam that joins the front's strip to the back's. Common practice, no source: the "
-        "usual seam; ours is 1/4 in (6 mm).",
-        none_words="as usual",
+        marked(
+            "The seam that joins the front's strip to the back's. Common practice, no source: the "
+            "usual seam; ours is 1/4 in (6 mm)."
+        ),
+        none_words=marked("as usual"),
         rare=True,
         steps=FINE,
     ),
     Field(
         "accent.kind",
-        "Accent under it",
+        marked("Accent under it"),
         Kind.CHOICE,
-        "Flange: a flat folded strip that shows along the binding. Piping: a strip wrapped round a "
-        "cord. Both are sewn into the binding's seam.",
-        (("none", "None"), ("flange", "Flange"), ("piping", "Piping")),
+        marked(
+            "Flange: a flat folded strip that shows along the binding. Piping: a strip wrapped "
+            "round a cord. Both are sewn into the binding's seam."
+        ),
+        (("none", marked("None")), ("flange", marked("Flange")), ("piping", marked("Piping"))),
         rare=True,
     ),
     Field(
         "accent.cloth",
-        "Accent fabric",
+        marked("Accent fabric"),
         Kind.FABRIC,
-        "The fabric that the accent is cut from.",
-        none_words="same as the binding",
+        marked("The fabric that the accent is cut from."),
+        none_words=marked("same as the binding"),
         rare=True,
         only_if=("accent.kind", "flange", "piping"),
     ),
     Field(
         "accent.shows",
-        "Flange shows",
+        marked("Flange shows"),
         Kind.LENGTH,
-        "The width of the flange that is seen. Common practice, no source: 1/8 to 1/4 in; ours is "
-        "1/8 in (3 mm).",
-        none_words="as usual",
+        marked(
+            "The width of the flange that is seen. Common practice, no source: 1/8 to 1/4 in; ours "
+            "is 1/8 in (3 mm)."
+        ),
+        none_words=marked("as usual"),
         rare=True,
         steps=FINE,
         only_if=("accent.kind", "flange"),
     ),
     Field(
         "accent.cord",
-        "Cord",
+        marked("Cord"),
         Kind.LENGTH,
-        "The thickness of the piping's cord. Common practice, no source: 1/16 to 1/8 in; ours is "
-        "1/8 in (3 mm).",
-        none_words="as usual",
+        marked(
+            "The thickness of the piping's cord. Common practice, no source: 1/16 to 1/8 in; ours "
+            "is 1/8 in (3 mm)."
+        ),
+        none_words=marked("as usual"),
         rare=True,
         steps=FINE,
         only_if=("accent.kind", "piping"),
     ),
     Field(
         "accent.overlap",
-        "Piping's ends overlap",
+        marked("Piping's ends overlap"),
         Kind.LENGTH,
-        "How far the two ends of a piping lie over each other. Common practice, no source: 1 in "
-        "or so; ours is 1 in (25 mm).",
-        none_words="as usual",
+        marked(
+            "How far the two ends of a piping lie over each other. Common practice, no source: 1 "
+            "in or so; ours is 1 in (25 mm)."
+        ),
+        none_words=marked("as usual"),
         rare=True,
         only_if=("accent.kind", "piping"),
     ),
     Field(
         "scrappy.cloths",
-        "Scrappy fabrics",
+        marked("Scrappy fabrics"),
         Kind.FABRICS,
-        "For a binding of several fabrics: tick them in the order in which they should follow, at "
-        "least two, then say below how they follow.",
+        marked(
+            "For a binding of several fabrics: tick them in the order in which they should follow, "
+            "at least two, then say below how they follow."
+        ),
         rare=True,
     ),
     Field(
         "scrappy.order",
-        "Scrappy",
+        marked("Scrappy"),
         Kind.CHOICE,
-        "A binding of segments from several fabrics, one after the other in turn or in a random "
-        "order. No two of one fabric lie side by side, round the whole ring.",
-        (("none", "No, one fabric"), ("repeating", "In turn"), ("random", "In random order")),
+        marked(
+            "A binding of segments from several fabrics, one after the other in turn or in a "
+            "random order. No two of one fabric lie side by side, round the whole ring."
+        ),
+        (
+            ("none", marked("No, one fabric")),
+            ("repeating", marked("In turn")),
+            ("random", marked("In random order")),
+        ),
         rare=True,
     ),
     Field(
         "scrappy.shortest",
-        "Segments at least",
+        marked("Segments at least"),
         Kind.LENGTH,
-        "The least length of a segment. As many are cut as it allows, all alike. Our default, no "
-        "source: 10 in (25 cm).",
-        none_words="as usual",
+        marked(
+            "The least length of a segment. As many are cut as it allows, all alike. Our default, "
+            "no source: 10 in (25 cm)."
+        ),
+        none_words=marked("as usual"),
         rare=True,
         only_if=_SCRAPPY,
     ),
     Field(
         "scrappy.seed",
-        "Random order number",
+        marked("Random order number"),
         Kind.COUNT,
-        "Another number gives another order; the same number always the same one.",
+        marked("Another number gives another order; the same number always the same one."),
         rare=True,
         only_if=("scrappy.order", "random"),
     ),

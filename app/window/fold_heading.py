@@ -12,6 +12,8 @@ from PySide6.QtWidgets import (
     QStyleOptionFocusRect,
 )
 
+from core.language import told
+
 ARROW_SHARE = 0.7  # of the height of the letters
 GAP = 8
 
@@ -33,7 +35,8 @@ class FoldHeading(QAbstractButton):
         self.setText(title)
         self.summary, self.trouble = summary, trouble
         self.setAccessibleName(title)
-        self.setAccessibleDescription(f"{summary}{', has something to mend' if trouble else ''}")
+        mend = told("{summary}, has something to mend", summary=summary)
+        self.setAccessibleDescription(mend if trouble else summary)
         self.update()
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QAbstractSpinBox, QSizePolicy, QWidget
 
 from app.window.field import Field, with_unit
 from app.window.line_edit import LineEdit
+from core.language import told
 from core.lengths import Inches, LengthError, Units, exact_text, parse
 
 
@@ -38,7 +39,7 @@ class LengthEditor(QAbstractSpinBox):
         self._touched = False
         self._line = LineEdit(self)
         self.setLineEdit(self._line)
-        self._line.setPlaceholderText(field.none_words)
+        self._line.setPlaceholderText(told(field.none_words))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setKeyboardTracking(False)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from app.window.field import FileForm, value_at, with_unit
+from core.language import told
 
 
 class Offers(NamedTuple):
@@ -24,8 +25,13 @@ def offers_of(form: FileForm, prefix: str) -> Offers:
     on_hand = value_at(form, f"{fabric}.on_hand") if inner and fabric.startswith("fabrics[") else ()
     units = form.get("units", "")
     pieces = (
-        (f"on_hand[{place}]", f"On hand {size['across']} × {with_unit(size['along'], units)}")
-        for place, size in enumerate(on_hand or ())
+        (f"on_hand[{place}]", _on_hand(size, units)) for place, size in enumerate(on_hand or ())
     )
     names = tuple(fabric["name"] for fabric in form["fabrics"])
-    return Offers(names, (("bolt", "The bolt"), *pieces))
+    return Offers(names, (("bolt", told("The bolt")), *pieces))
+
+
+def _on_hand(size: FileForm, units: str) -> str:
+    return told(
+        "On hand {across} × {along}", across=size["across"], along=with_unit(size["along"], units)
+    )

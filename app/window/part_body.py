@@ -11,6 +11,7 @@ from app.window.field import Field, FileForm, PartKind
 from app.window.furniture import Sentence, quiet_button
 from app.window.offers import Offers
 from app.window.part_form import FieldRow, PartForm
+from core.language import told
 from core.lengths import Units
 
 
@@ -24,7 +25,9 @@ class PartBody(QWidget):
         self.problem = Sentence("problem")
         self._common = self._form(kind, [field for field in kind.fields if not field.rare])
         self._rare = self._form(kind, [field for field in kind.fields if field.rare])
-        self._more = quiet_button("More", f"More about the {kind.title.lower()}")
+        self._more = quiet_button(
+            told("More"), told("More about the {part:small}", part=kind.called)
+        )
         self._more.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         self._more.clicked.connect(self._toggle_more)
         column = QVBoxLayout(self)
@@ -40,7 +43,7 @@ class PartBody(QWidget):
         self.show_more(False)
 
     def _form(self, kind: PartKind, fields: Sequence[Field]) -> PartForm:
-        form = PartForm(fields, kind.title)
+        form = PartForm(fields, kind.called)
         form.edited.connect(self.edited)
         return form
 
@@ -59,7 +62,7 @@ class PartBody(QWidget):
     def show_more(self, shown: bool) -> None:
         """Show or fold away the rare fields."""
         self._rare.setVisible(shown)
-        self._more.setText("Less" if shown else "More")
+        self._more.setText(told("Less") if shown else told("More"))
         self._more.setArrowType(Qt.ArrowType.DownArrow if shown else Qt.ArrowType.RightArrow)
 
     def _toggle_more(self) -> None:

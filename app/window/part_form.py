@@ -15,14 +15,19 @@ from app.window.fields import INNER, PARTS
 from app.window.furniture import Sentence
 from app.window.length_editor import LengthEditor
 from app.window.offers import Offers
+from core.language import told
 from core.lengths import Units
 
 HINT_PAUSE_MS = 700
 LEAST_LETTERS = 20  # of average width, in a field: most choices are read whole
 LINE_AIR = 10  # pixels, above and below the letters of a field
 MOST_LABEL = 240  # pixels; longer labels stand above their fields
-_LABELS = [f.label for kind in (*PARTS, *INNER) for f in kind.fields if f.kind is not Kind.FLAG]
-LONGEST_LABEL = max(_LABELS, key=len)
+
+
+def longest_label() -> str:
+    """The longest that stands beside a field, of all parts."""
+    fields = (field for kind in (*PARTS, *INNER) for field in kind.fields)
+    return max((field.called for field in fields if field.kind is not Kind.FLAG), key=len)
 
 
 class FieldRow(QWidget):
@@ -44,9 +49,9 @@ class FieldRow(QWidget):
         self.problem = Sentence("problem")
         self.note = Sentence("note")
         widget = cast(QWidget, self.editor)
-        widget.setToolTip(f"<p>{field.help}</p>")
+        widget.setToolTip(f"<p>{told(field.help)}</p>")
         widget.setAccessibleName(name)
-        widget.setAccessibleDescription(field.help)
+        widget.setAccessibleDescription(told(field.help))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(2)
@@ -116,7 +121,7 @@ class FieldRow(QWidget):
         self.problem.say(sentence)
         self.explain(self.note.text())
         widget = cast(QWidget, self.editor)
-        widget.setAccessibleDescription(sentence or self.field.help)
+        widget.setAccessibleDescription(sentence or told(self.field.help))
 
 
 class PartForm(QWidget):
@@ -141,15 +146,15 @@ class PartForm(QWidget):
         self._settle()
 
     def _add(self, field: Field, part_title: str) -> None:
-        row = FieldRow(field, f"{part_title}: {field.label}")
+        row = FieldRow(field, f"{part_title}: {field.called}")
         row.edited.connect(self._passer(field))
         self.rows[field.key] = row
         if field.kind is Kind.FLAG:
             self._form.addRow("", row)
             return
-        label = QLabel(field.label)
-        label.setToolTip(f"<p>{field.help}</p>")
-        label.setAccessibleDescription(field.help)  # else the tool tip is read out, marks and all
+        label = QLabel(field.called)
+        label.setToolTip(f"<p>{told(field.help)}</p>")
+        label.setAccessibleDescription(told(field.help))  # else the tool tip is read, marks and all
         label.setBuddy(cast(QWidget, row.editor))
         label.setWordWrap(True)
         self._labels.append(label)
@@ -163,7 +168,7 @@ class PartForm(QWidget):
     def _settle(self) -> None:
         """Labels beside their fields, all as wide as the longest; above them in large letters."""
         metrics = self.fontMetrics()
-        longest = metrics.horizontalAdvance(LONGEST_LABEL)
+        longest = metrics.horizontalAdvance(longest_label())
         above = longest > MOST_LABEL
         policies = QFormLayout.RowWrapPolicy
         self._form.setRowWrapPolicy(policies.WrapAllRows if above else policies.DontWrapRows)

@@ -19,12 +19,17 @@ from app.window.furniture import group_title, leave, quiet_button
 from app.window.offers import offers_of
 from app.window.part_body import PartBody
 from app.window.part_form import FieldRow
+from core.language import marked, told
 from core.lengths import Units, typeset
 
 Verbs = Sequence[tuple[str, str]]  # (what is asked, the words in the menu)
-REMOVE: Verbs = (("remove", "Remove"),)
-FABRIC_VERBS: Verbs = (("up", "Move up"), ("down", "Move down"), *REMOVE)
-BORDER_VERBS: Verbs = (("up", "Move inwards"), ("down", "Move outwards"), *REMOVE)
+REMOVE: Verbs = (("remove", marked("Remove")),)
+FABRIC_VERBS: Verbs = (("up", marked("Move up")), ("down", marked("Move down")), *REMOVE)
+BORDER_VERBS: Verbs = (
+    ("up", marked("Move inwards")),
+    ("down", marked("Move outwards")),
+    *REMOVE,
+)
 
 
 class PartSection(QFrame):
@@ -40,7 +45,7 @@ class PartSection(QFrame):
         self.inner: tuple[SectionList, ...] = ()
         self.menu = QMenu(self)
         self.heading = FoldHeading()
-        self.heading.setToolTip(f"<p>{kind.help}</p>")
+        self.heading.setToolTip(f"<p>{told(kind.help)}</p>")
         self.heading.toggled.connect(self._fold)
         self._body: PartBody | None = None
         self._shown: tuple[FileForm, Units] | None = None
@@ -58,8 +63,8 @@ class PartSection(QFrame):
 
     def _menu_button(self, verbs: Verbs) -> QToolButton:
         for verb, words in verbs:
-            self.menu.addAction(words).triggered.connect(self._asker(verb))
-        button = quiet_button("⋯", f"{self.kind.title}: move or remove")
+            self.menu.addAction(told(words)).triggered.connect(self._asker(verb))
+        button = quiet_button("⋯", told("{part}: move or remove", part=self.kind.called))
         button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         button.setMenu(self.menu)
         button.setObjectName("part-menu")
@@ -125,7 +130,11 @@ class PartSection(QFrame):
         """The fields, as a person calls them, that hold text which the project refused."""
         rows = self._body.rows.values() if self._body is not None else ()
         name = part_name(form, self.prefix)
-        yield from (f"{name}, {row.field.label.lower()}" for row in rows if row.untaken)
+        yield from (
+            told("{part}, {field:small}", part=name, field=row.field.called)
+            for row in rows
+            if row.untaken
+        )
         for section in (section for inner in self.inner for section in inner.sections):
             yield from (f"{name}, {inner}" for inner in section.untaken(form))
 
@@ -168,12 +177,12 @@ class SectionList(QWidget):
         self.sections: list[PartSection] = []
         self._verbs = verbs
         self._prefix = kind.key
-        self.add = quiet_button(f"+ {kind.title}", f"Add a {kind.title.lower()}")
+        self.add = quiet_button(f"+ {kind.called}", told("Add a {part:small}", part=kind.called))
         self.add.setObjectName("add")
         self.add.clicked.connect(self._add)
         self.add.setVisible(kind.adds)
         top = QHBoxLayout()
-        top.addWidget(group_title(kind.plural), 1)
+        top.addWidget(group_title(told(kind.plural)), 1)
         top.addWidget(self.add)
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)

@@ -36,6 +36,7 @@ from app.window.part_section import (
 )
 from app.window.tab_order import TabOrder
 from core import edit
+from core.language import marked, told
 from core.lengths import typeset
 from core.plan import Plan
 from core.refusal import Refusal
@@ -43,16 +44,16 @@ from core.refusal import Refusal
 LEAST_WIDTH = 300
 # In the menus, with the letter that chooses each.
 SINGLE_WORDS = {
-    "measured": "&Measured in three places",
-    "take_up": "Ta&ke-up",
-    "squaring": "S&quaring up",
-    "outline": "&Outline",
-    "backing": "B&acking",
-    "batting": "Ba&tting",
-    "binding": "Bi&nding",
-    "sleeve": "&Hanging sleeve",
-    "label": "&Label",
-    "table": "&Cutting table",
+    "measured": marked("&Measured in three places"),
+    "take_up": marked("Ta&ke-up"),
+    "squaring": marked("S&quaring up"),
+    "outline": marked("&Outline"),
+    "backing": marked("B&acking"),
+    "batting": marked("Ba&tting"),
+    "binding": marked("Bi&nding"),
+    "sleeve": marked("&Hanging sleeve"),
+    "label": marked("&Label"),
+    "table": marked("&Cutting table"),
 }
 
 
@@ -94,20 +95,22 @@ class PartsPanel(ColumnScroll):
         column.addLayout(finish)
         column.addStretch(1)
         self.tab_order = TabOrder(self.column)
-        self.setAccessibleName("The project's parts")
+        self.setAccessibleName(told("The project's parts"))
 
     def _finish_heading(self) -> QHBoxLayout:
         """Title and button for the parts that may be absent."""
-        self.add_part = quiet_button("+ Part", "Add a part")
+        self.add_part = quiet_button(told("+ Part"), told("Add a part"))
         self.add_part.setObjectName("add")
         self.add_part.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         menu = QMenu(self.add_part)
-        self.part_actions = {key: menu.addAction(words) for key, words in SINGLE_WORDS.items()}
+        self.part_actions = {
+            key: menu.addAction(told(words)) for key, words in SINGLE_WORDS.items()
+        }
         for key, action in self.part_actions.items():
             action.triggered.connect(self._part_adder(key))
         self.add_part.setMenu(menu)
         row = QHBoxLayout()
-        row.addWidget(group_title("Back and edge"), 1)
+        row.addWidget(group_title(told("Back and edge")), 1)
         row.addWidget(self.add_part)
         return row
 
@@ -162,7 +165,8 @@ class PartsPanel(ColumnScroll):
         path = f"{prefix}.{field.key}"
         row = self.row_at(path)
         gesture = self._gestures.setdefault(path, len(self._gestures)) if stepped else -1
-        text = f"Change {self._called(prefix)} {field.label.lower()}"
+        called = part_name(self.document.form, prefix)
+        text = told("Change {part:small} {field:small}", part=called, field=field.called)
         try:
             self.document.put(path, value, text, gesture)
         except Refusal as refusal:
@@ -175,13 +179,16 @@ class PartsPanel(ColumnScroll):
 
     def _asked(self, verb: str, prefix: str) -> None:
         """Add, remove or move a part."""
-        called = self._called(prefix)
+        called = part_name(self.document.form, prefix)
+        adding = told("Add {part:small}", part=called)
+        moving = told("Move {part:small}", part=called)
+        removing = told("Remove {part:small}", part=called)
         text, change = {
-            "add": (f"Add {called}", lambda project: edit.add(project, prefix)),
-            "add part": (f"Add {called}", lambda project: edit.add_part(project, prefix)),
-            "up": (f"Move {called}", lambda project: edit.move(project, prefix, -1)),
-            "down": (f"Move {called}", lambda project: edit.move(project, prefix, +1)),
-            "remove": (f"Remove {called}", lambda project: edit.remove(project, prefix)),
+            "add": (adding, lambda project: edit.add(project, prefix)),
+            "add part": (adding, lambda project: edit.add_part(project, prefix)),
+            "up": (moving, lambda project: edit.move(project, prefix, -1)),
+            "down": (moving, lambda project: edit.move(project, prefix, +1)),
+            "remove": (removing, lambda project: edit.remove(project, prefix)),
         }[verb]
         try:
             self.document.edit(text, change)
@@ -194,11 +201,6 @@ class PartsPanel(ColumnScroll):
     def add(self, key: str) -> None:
         """Add a fabric or a border at the end of its list."""
         self._asked("add", key)
-
-    def _called(self, prefix: str) -> str:
-        """A part within a phrase: "border 2"; the name of its kind for a list."""
-        name = part_name(self.document.form, prefix)
-        return name[:1].lower() + name[1:]
 
     def _show_added(self, prefix: str) -> None:
         """Open what was just added, and put the cursor into its first field."""

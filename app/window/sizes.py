@@ -17,19 +17,27 @@ from PySide6.QtWidgets import (
 )
 
 from app.assets import asset
+from app.window.field import Called
 from app.window.furniture import Sentence, open_at, quiet_button
 from app.window.memory import Memory
+from core.language import marked, told
 from core.lengths import Units, exact_text
 from core.reading import Fields
 from core.refusal import Refusal
-from core.sizes import QuiltSize, QuiltSizes, loads, read_list
+from core.sizes import QuiltSize, QuiltSizes, loads, read_list, told_usual
 
 KEY = "quilt sizes"
-COLUMNS = ("Name", "Width", "Length")
-_UNIT_WORDS = {
-    Units.INCHES: "inches",
-    Units.CENTIMETRES: "centimetres",
-    Units.MILLIMETRES: "millimetres",
+COLUMNS = {"name": marked("Name"), "width": marked("Width"), "length": marked("Length")}
+_ABOUT = {
+    Units.INCHES: marked(
+        "The size of a top before its borders. A number without a unit is in inches."
+    ),
+    Units.CENTIMETRES: marked(
+        "The size of a top before its borders. A number without a unit is in centimetres."
+    ),
+    Units.MILLIMETRES: marked(
+        "The size of a top before its borders. A number without a unit is in millimetres."
+    ),
 }
 
 
@@ -59,10 +67,10 @@ class SizesDialog(QDialog):
     ) -> None:
         super().__init__(parent)
         self._table, self._units, self._changed = table, units, changed
-        self.setWindowTitle("Quilt sizes to start from")
+        self.setWindowTitle(told("Quilt sizes to start from"))
         self.rows = QTableWidget(0, len(COLUMNS))
-        self.rows.setAccessibleName("Quilt sizes")
-        self.rows.setHorizontalHeaderLabels(COLUMNS)
+        self.rows.setAccessibleName(told("Quilt sizes"))
+        self.rows.setHorizontalHeaderLabels([told(name) for name in COLUMNS.values()])
         self.rows.verticalHeader().hide()
         self.rows.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.rows.setTabKeyNavigation(False)  # Tab leaves the table, arrows move in it
@@ -78,9 +86,9 @@ class SizesDialog(QDialog):
         column.addWidget(self.rows, 1)
         tools = QHBoxLayout()
         for text, act in (
-            ("Add a size", self.add),
-            ("Remove", self.remove),
-            ("Back to the usual sizes", self.back),
+            (told("Add a size"), self.add),
+            (told("Remove"), self.remove),
+            (told("Back to the usual sizes"), self.back),
         ):
             button = quiet_button(text)
             button.clicked.connect(act)
@@ -94,17 +102,17 @@ class SizesDialog(QDialog):
         buttons.rejected.connect(self.reject)
         column.addWidget(buttons)
         open_at(self, 64, 30)
-        self.said.say(
-            "The size of a top before its borders. A number without a unit is in "
-            f"{_UNIT_WORDS[self._units]}."
-        )
+        self.said.say(told(_ABOUT[self._units]))
 
     def fill(self, sizes: tuple[QuiltSize, ...]) -> None:
         """Show these sizes in place of those that are there."""
         self.rows.setRowCount(0)
         for size in sizes:
-            sides = (exact_text(side, self._units) for side in (size.width, size.length))
-            self._append((size.name, *sides), size.source)
+            self._append(self._cells(size), told_usual(size.source))
+
+    def _cells(self, size: QuiltSize) -> tuple[str, ...]:
+        sides = (exact_text(side, self._units) for side in (size.width, size.length))
+        return told_usual(size.name), *sides
 
     def _append(self, cells: tuple[str, ...], source: str = "") -> None:
         row = self.rows.rowCount()
@@ -142,19 +150,22 @@ class SizesDialog(QDialog):
 
     def _form(self, row: int) -> dict[str, str]:
         model = self.rows.model()
-        keys = [name.lower() for name in COLUMNS]
-        form = {key: str(model.index(row, i).data() or "") for i, key in enumerate(keys)}
-        same = (size for size in self._table.of(self._units) if self._same(size, form))
-        return {**form, "source": next((size.source for size in same), "")}
-
-    def _same(self, size: QuiltSize, form: dict[str, str]) -> bool:
-        """Whether a row still is that size, so that its source still holds."""
-        sides = tuple(exact_text(side, self._units) for side in (size.width, size.length))
-        return (size.name, *sides) == (form["name"], form["width"], form["length"])
+        cells = tuple(str(model.index(row, i).data() or "") for i in range(len(COLUMNS)))
+        form = dict(zip(COLUMNS, cells, strict=True))
+        for size in self._table.of(self._units):
+            if cells == self._cells(size):  # its source still holds, and its name in any language
+                return {**form, "name": size.name, "source": size.source}
+        return {**form, "source": ""}
 
     def _point_at(self, refusal: Refusal) -> None:
         place, _, key = refusal.path.partition(".")
         row = int(place.removeprefix("row[").removesuffix("]"))
-        column = [name.lower() for name in COLUMNS].index(key)
-        self.rows.setCurrentCell(row, column)
-        self.problem.say(f"Row {row + 1}, {key}: {refusal.in_units(self._units).sentence}.")
+        self.rows.setCurrentCell(row, list(COLUMNS).index(key))
+        self.problem.say(
+            told(
+                "Row {row}, {column:small}: {sentence}.",
+                row=row + 1,
+                column=Called(told(COLUMNS[key])),
+                sentence=refusal.in_units(self._units).sentence,
+            )
+        )

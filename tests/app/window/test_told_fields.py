@@ -1,0 +1,191 @@
+"""Every word of the fields, and of the sizes to start from, is told in the language spoken."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+import pytest
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QComboBox,
+    QLabel,
+    QLineEdit,
+    QMenu,
+    QTableWidget,
+    QWidget,
+)
+from pytestqt.qtbot import QtBot
+
+from app.photos_qt import Photos
+from app.window.document import Document
+from app.window.editors import PieceEditor
+from app.window.fields import SINGLE_PARTS
+from app.window.fold_heading import FoldHeading
+from app.window.parts_panel import PartsPanel
+from app.window.sizes import SizesDialog, usual_sizes
+from core import edit
+from core.lengths import Units
+from core.part_names import part_called, told_part
+from core.plan import make_plan
+from core.project_file import load
+from core.quilt import Project
+from core.refusal import Refusal
+from core.sizes import QuiltSizes
+from tests.app.window.test_fields import DATA
+from tests.stand_in import untold
+
+NAMES = {
+    "quilt.name": "Q1",
+    "fabrics[0].name": "F1",
+    "fabrics[1].name": "F2",
+    "fabrics[2].name": "F3",
+    "fabrics[0].flaws[0].word": "W1",
+    "borders[0].corners": "squares",
+    "outline.kind": "scalloped",
+}
+
+
+@pytest.fixture
+def project(stand_in: None) -> Project:
+    """Every part a project can have, named in no words."""
+    made = load(DATA / "by-hand.crossgrain")
+    for kind in SINGLE_PARTS:
+        if getattr(made, kind.key) is None:
+            made = edit.add_part(made, kind.key)
+    for path, value in NAMES.items():
+        made = edit.put(made, path, value)
+    assert made.batting is not None
+    packages = tuple(replace(package, name="P1") for package in made.batting.packages[:1])
+    return replace(made, batting=replace(made.batting, packages=packages))
+
+
+@pytest.fixture
+def panel(qtbot: QtBot, project: Project) -> PartsPanel:
+    panel = PartsPanel(Document(project))
+    qtbot.addWidget(panel)
+    return panel
+
+
+def shown(widget: QWidget) -> Iterator[str]:
+    """Every text that a widget and those within it show, or have a screen reader say."""
+    for one in (widget, *widget.findChildren(QWidget)):
+        yield from (one.toolTip(), one.windowTitle(), one.accessibleName())
+        yield one.accessibleDescription()
+        match one:
+            case QLabel() | QAbstractButton() | QLineEdit():
+                yield one.text()
+            case QComboBox():
+                yield from (one.itemText(place) for place in range(one.count()))
+            case QMenu():
+                yield from (action.text() for action in one.actions())
+            case QTableWidget():
+                yield from table_texts(one)
+        if isinstance(one, QLineEdit):
+            yield one.placeholderText()
+        if isinstance(one, FoldHeading):
+            yield one.summary
+
+
+def table_texts(table: QTableWidget) -> Iterator[str]:
+    for column in range(table.columnCount()):
+        header = table.horizontalHeaderItem(column)
+        yield header.text() if header else ""
+        items = [table.item(row, column) for row in range(table.rowCount())]
+        yield from (text for item in items if item for text in (item.text(), item.toolTip()))
+
+
+def all_untold(widget: QWidget) -> dict[str, list[str]]:
+    return {text: untold(text) for text in shown(widget) if untold(text)}
+
+
+def unfold(panel: PartsPanel) -> None:
+    for outer in panel.sections():
+        for section in outer.within():
+            section.heading.setChecked(True)
+            section.body.show_more(True)
+
+
+def test_every_word_of_the_parts_panel_is_told(panel: PartsPanel, project: Project) -> None:
+    unfold(panel)
+    panel.show_plan(make_plan(project, draft=True))
+    panel.show_photos(Photos())
+    assert len(list(filter(None, shown(panel)))) > 1000
+    assert all_untold(panel) == {}
+
+
+def test_what_is_done_in_the_panel_is_told_where_it_can_be_undone(panel: PartsPanel) -> None:
+    stack = panel.document.undo_stack
+    for asked in ("fabrics", "borders", "fabrics[0].flaws", "batting.packages"):
+        panel.add(asked)
+        assert untold(stack.undoText()) == [], asked
+    assert all_untold(panel) == {}, "the new part's own name is told too"
+    section = panel.section_at("borders[0]")
+    assert section is not None
+    for action in section.menu.actions():
+        action.trigger()
+        assert untold(stack.undoText()) == []
+    section.edited.emit("borders[0]", section.kind.fields[0], "F2", False)
+    assert untold(stack.undoText()) == []
+
+
+def test_a_field_that_is_to_be_mended_is_called_by_words_that_are_told(panel: PartsPanel) -> None:
+    panel.show_refusal(Refusal("quilt.width", "?"))
+    row = panel.row_at("quilt.width")
+    assert row is not None
+    row.refuse("?")
+    panel.quilt.mark()
+    assert untold(panel.quilt.heading.accessibleDescription()) == []
+    [name] = panel.untaken()
+    assert name
+    assert untold(name) == []
+
+
+def test_a_piece_is_called_as_the_lists_call_it_and_kept_by_the_name_it_goes_by(
+    panel: PartsPanel,
+) -> None:
+    row = panel.row_at("fabrics[2].motifs[0].name")
+    assert row is not None
+    assert isinstance(row.editor, PieceEditor)
+    for words in (told_part("border 2 side"), "?", ""):
+        row.editor.setText(words)
+        row.editor.setModified(True)
+        row.editor.commit()
+        kept = panel.document.project.fabrics[2].motifs[0].name
+        assert kept == (part_called(words) or None)
+        assert row.editor.text() == words
+
+
+def test_an_edit_that_cannot_be_done_is_refused_in_words_that_are_told(project: Project) -> None:
+    with pytest.raises(Refusal) as refused:
+        edit.remove(project, "fabrics[0]")
+    assert set(untold(refused.value.sentence)) <= {"borders", "fabric", "backing", "binding"}
+    with pytest.raises(Refusal) as refused:
+        edit.add(replace(project, fabrics=(), borders=()), "borders")
+    assert untold(refused.value.sentence) == []
+
+
+@pytest.mark.parametrize("units", Units)
+def test_every_word_of_the_sizes_to_start_from_is_told(
+    qtbot: QtBot, stand_in: None, units: Units
+) -> None:
+    parent = QWidget()
+    qtbot.addWidget(parent)
+    dialog = SizesDialog(usual_sizes(), units, lambda table: None, parent)
+    dialog.add()
+    dialog.accept()  # the new row has no name
+    assert dialog.problem.text()
+    from_qt = {"&OK", "OK", "&Cancel", "Cancel"}  # in the language of Qt's own catalogue
+    assert set(all_untold(dialog)) <= from_qt
+    assert [untold(size.words(units)) for size in usual_sizes().of(units)] == [[]] * len(
+        usual_sizes().of(units)
+    )
+
+
+def test_a_usual_size_keeps_its_english_name_in_the_table(qtbot: QtBot, stand_in: None) -> None:
+    parent = QWidget()
+    taken: list[QuiltSizes] = []
+    qtbot.addWidget(parent)
+    dialog = SizesDialog(usual_sizes(), Units.INCHES, taken.append, parent)
+    dialog.accept()
+    assert taken == [usual_sizes()]
