@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from core.language import told
+
 
 def version_text() -> str:
     """The installed version, or that this is a checkout."""
@@ -10,4 +12,4 @@ def version_text() -> str:
     try:
         return version("crossgrain")
     except PackageNotFoundError:
-        return "from a checkout"
+        return told("from a checkout")
