@@ -10,9 +10,10 @@ from tests.stand_in import in_greek
 
 
 def nameless(project: Project) -> Project:
-    """The project with the names of the quilt and of its fabrics in the stand-in's letters."""
+    """The project, what a person has named in it in the stand-in's letters."""
     form = to_document(project)
-    names = {fabric["name"] for fabric in form["fabrics"]} | {form["quilt"]["name"]}
+    named = [form["quilt"], *form["fabrics"], *(form["batting"] or {}).get("packages", ())]
+    names = {thing["name"] for thing in named}
     return from_document(_renamed(form, names))
 
 
