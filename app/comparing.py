@@ -10,7 +10,7 @@ from core.compare.reverse import Answer, Enough
 from core.compare.rows import Cell, Measured, Row, Value, rows
 from core.compare.staircase import Staircase, Step
 from core.compare.withstands import Withstands
-from core.language import told, told_count
+from core.language import told, told_as, told_count
 from core.lengths import Inches, Units, sale_text, show
 from core.money import money
 from core.quilt import Project
@@ -88,7 +88,7 @@ def step_text(project: Project, step: Step, places: Collection[int] | None = Non
         return step.refusal
     bought = ", ".join(_bought(project, step, places))
     price = "" if step.cost is None else f" ({money(step.cost)})"
-    return f"{bought or told('nothing to buy')}{price}"
+    return (bought or told("nothing to buy")) + price
 
 
 def alike_text(project: Project, stairs: Staircase) -> str:
@@ -112,7 +112,7 @@ def _bought(project: Project, step: Step, places: Collection[int] | None) -> Ite
 def staircase_lines(project: Project, stairs: Staircase) -> Iterator[str]:
     """The staircase as lines for the terminal, and how far the next step is."""
     for step in stairs.steps:
-        here = f"  <- {told('now')}" if step is stairs.present_step else ""
+        here = "  <- " + told("now") if step is stairs.present_step else ""
         yield f"{step_range(step, project.units)}: {step_text(project, step)}{here}"
     yield room_text(stairs, project.units)
 
@@ -146,7 +146,11 @@ def quilt_answer(project: Project, answer: Answer) -> str:
 
 def copies_answer(answer: Answer) -> str:
     count = int(answer.value or 0)
-    quilts = told_count("{count} quilt", "{count} quilts", count) if count else told("none")
+    quilts = (
+        told_count("{count} quilt", "{count} quilts", count)
+        if count
+        else told_as("no answer", "none")
+    )
     return told("From the cloth on hand alone: {quilts}", quilts=quilts)
 
 
@@ -158,7 +162,8 @@ def no_more(answer: Answer) -> str:
 
 
 def enough_answer(one: Enough) -> str:
-    return f"{one.fabric}: {one.refusal or told('enough')}"
+    said = one.refusal or told("enough")
+    return f"{one.fabric}: {said}"
 
 
 def withstands_answers(one: Withstands, units: Units) -> tuple[str, ...]:
@@ -179,4 +184,4 @@ def withstands_answers(one: Withstands, units: Units) -> tuple[str, ...]:
 
 
 def _length(value: Inches | None, units: Units) -> str:
-    return told("none") if value is None else show(value, units)
+    return told_as("no answer", "none") if value is None else show(value, units)

@@ -44,7 +44,7 @@ def comparison_pages(comparison: Comparison, form: Format = USUAL) -> tuple[Page
     _values(column, comparison, units)
     for value in comparison.columns:
         if value.refusal is not None:
-            column.text(f"{value.text}: {value.refusal}")
+            column.text(f"{value.said}: {value.refusal}")
     if comparison.notice is not None:
         column.text(comparison.notice)
     _sections(column, comparison)
@@ -61,7 +61,7 @@ def _title(comparison: Comparison) -> str:
     return told(
         "{quilt}: {choice}",
         quilt=name or told("A quilt"),
-        choice=told(comparison.choice.name),
+        choice=comparison.choice.said,
     )
 
 
@@ -69,11 +69,11 @@ def _values(column: Column, comparison: Comparison, units: Units) -> None:
     """The table; the best of a row says so, and the others by how much they miss it."""
     heads = [ColumnHead("", _NAME_SHARE)]
     for value in comparison.columns:
-        said = told("{value} (now)", value=value.text) if value.present else value.text
+        said = told("{value} (now)", value=value.said) if value.present else value.said
         heads.append(ColumnHead(typeset(said), 1.0))
     every = rows(comparison)
     table(column, heads, [_cells(row, units) for row in every if not row.alike])
-    alike = [f"{row.name} {_shared(row, units)}" for row in every if row.alike]
+    alike = [f"{row.said} {_shared(row, units)}" for row in every if row.alike]
     if alike:
         column.text(told("Alike for all: {values}.", values="; ".join(alike)))
 
@@ -88,7 +88,7 @@ def _cells(row: Row, units: Units) -> list[str]:
         note = cell_note(row, cell, units)
         text = value_text(row, cell.value, units)
         cells.append(f"{text}\n{note}" if note else text)
-    return [row.name, *cells]
+    return [row.said, *cells]
 
 
 def _sections(column: Column, comparison: Comparison) -> None:
@@ -122,7 +122,7 @@ def _pictures(column: Column, comparison: Comparison) -> None:
     top = column.y + LINE
     for number, (value, stack) in enumerate(zip(comparison.columns, stacks, strict=True)):
         left = number * width
-        column.words(_short(value.text, width - _GAP), left, column.y)
+        column.words(_short(value.said, width - _GAP), left, column.y)
         for picture in _stacked(stack, left, top, inch / ratio):
             column.add(picture)
 

@@ -89,12 +89,9 @@ class StaircaseView(AskingView):
         self._chosen_changed()
 
     def _row(self, project: Project, number: int, step: Step) -> Row:
-        now = (
-            f" ({told('now')})"
-            if self.stairs is not None and step is self.stairs.present_step
-            else ""
-        )
-        widths = f"{step_range(step, project.units)}{now}"
+        widths = step_range(step, project.units)
+        if self.stairs is not None and step is self.stairs.present_step:
+            widths = told("{value} (now)", value=widths)
         return Row((typeset(widths), typeset(step_text(project, step))), str(number + 1))
 
     def _chosen(self) -> Step | None:

@@ -64,9 +64,10 @@ class ValuesModel(QAbstractTableModel):
             return self._rows[section].said if role == Qt.ItemDataRole.DisplayRole else None
         column = self.comparison.columns[section]
         if role == Qt.ItemDataRole.DisplayRole:
-            now = f"\n({told('now')})" if column.present else ""
-            cannot = f"\n({told(WHY_NOT)})" if column.refusal is not None else ""
-            return typeset(f"{column.said}{now}{cannot}")
+            notes = [told("now")] if column.present else []
+            if column.refusal is not None:
+                notes.append(told(WHY_NOT))
+            return typeset("\n".join([column.said, *(f"({note})" for note in notes)]))
         if role == Qt.ItemDataRole.ToolTipRole:
             return column.refusal
         return None

@@ -10,7 +10,7 @@ from core.cutting.changed import ChangedPlan
 from core.cutting.cutting import ClothCutting, Cutting, Sameness, sameness
 from core.cutting.order import Marked, Order
 from core.cutting.words import cloth_of_kit, to_buy
-from core.language import marked, told
+from core.language import marked, told, told_as
 from core.refusal import Refusal
 from core.steps import ranges
 
@@ -90,7 +90,7 @@ class Opening:
             told("The changed plan on what is left"),
             said,
             Choice(told("Cut on by it"), lambda: table.take(cutting)),
-            Choice(told("Back"), self.ask),
+            Choice(told_as("go back", "Back"), self.ask),
         )
 
     def _ask_about_unreadable(self, error: Exception) -> None:

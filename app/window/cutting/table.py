@@ -26,7 +26,7 @@ from core.cutting.miscut import Miscut
 from core.cutting.order import Order
 from core.cutting.remaining import LaidAgain
 from core.cutting.words import sheet_words, to_buy
-from core.language import marked, told, told_count
+from core.language import marked, told, told_as, told_count
 from core.plan import Plan
 
 TYPE = 1 / 32  # of the height: two pixels in a hundred, read from where one stands
@@ -62,7 +62,7 @@ class CuttingTable(QDialog):
         self.cut_page = CutPage(
             theme,
             Choice(told("Done"), self.cut_once),
-            Choice(told("Back"), self.go_back),
+            Choice(told_as("go back", "Back"), self.go_back),
             Choice(told("It went wrong…"), self.ask_what_happened),
         )
         self.say_page = SayPage()
