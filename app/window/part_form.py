@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from typing import cast
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
+from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
 
 from app.window.editors import Editor, FabricEditor, SheetEditor, editor_for
@@ -21,13 +22,14 @@ from core.lengths import Units
 HINT_PAUSE_MS = 700
 LEAST_LETTERS = 20  # of average width, in a field: most choices are read whole
 LINE_AIR = 10  # pixels, above and below the letters of a field
-MOST_LABEL = 240  # pixels; longer labels stand above their fields
+MOST_LABEL = 200  # pixels; longer labels stand above their fields, else the panel scrolls sideways
 
 
-def longest_label() -> str:
-    """The longest that stands beside a field, of all parts."""
+def widest_label(metrics: QFontMetrics) -> int:
+    """How wide the widest is that stands beside a field, of all parts."""
     fields = (field for kind in (*PARTS, *INNER) for field in kind.fields)
-    return max((field.called for field in fields if field.kind is not Kind.FLAG), key=len)
+    labels = (field.called for field in fields if field.kind is not Kind.FLAG)
+    return max(map(metrics.horizontalAdvance, labels))
 
 
 class FieldRow(QWidget):
@@ -166,14 +168,14 @@ class PartForm(QWidget):
             self._settle()
 
     def _settle(self) -> None:
-        """Labels beside their fields, all as wide as the longest; above them in large letters."""
+        """Labels beside their fields, all as wide as the widest; above them in large letters."""
         metrics = self.fontMetrics()
-        longest = metrics.horizontalAdvance(longest_label())
-        above = longest > MOST_LABEL
+        widest = widest_label(metrics)
+        above = widest > MOST_LABEL
         policies = QFormLayout.RowWrapPolicy
         self._form.setRowWrapPolicy(policies.WrapAllRows if above else policies.DontWrapRows)
         for label in self._labels:
-            label.setMinimumWidth(0 if above else longest)
+            label.setMinimumWidth(0 if above else widest)
             label.setMinimumHeight(0 if above else metrics.height() + LINE_AIR)
 
     def _passer(self, field: Field) -> Callable[[object, bool], None]:

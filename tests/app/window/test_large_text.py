@@ -109,6 +109,16 @@ def test_every_field_has_room_for_a_length(window: MainWindow, qtbot: QtBot, per
     window.appearance.write_usual()
 
 
+@pytest.mark.parametrize("percent", [100, 125, 150, 175, 200])
+def test_the_parts_do_not_scroll_sideways(window: MainWindow, qtbot: QtBot, percent: int) -> None:
+    window.resize(SMALL)
+    window.appearance.write_at(percent)
+    window.parts.show_field("binding.strip_width")
+    qtbot.wait(50)
+    assert window.parts.horizontalScrollBar().maximum() == 0
+    window.appearance.write_usual()
+
+
 def columns(qtbot: QtBot) -> Columns:
     made = Columns(QWidget(), QWidget(), QWidget())
     qtbot.addWidget(made)
