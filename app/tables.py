@@ -11,10 +11,10 @@ from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from io import StringIO
 
-from app.wording import cost
 from core.language import told
 from core.lay.lay import BOLT
-from core.lengths import RULERS, Units, show, show_size
+from core.lengths import RULERS, Units, bare, show_size
+from core.money import bare_money
 from core.part_names import told_part
 from core.plan import FabricPlan, Plan
 
@@ -50,9 +50,7 @@ def _pieces(plan: Plan, units: Units) -> Iterator[Sequence[str]]:
     sizes: Counter[tuple[str, str, str]] = Counter()
     for fabric in plan.fabrics:
         for placed in fabric.lay.placements:
-            across, along = (
-                show(side, units, unit=False) for side in (placed.rect.across, placed.rect.along)
-            )
+            across, along = (bare(side, units) for side in (placed.rect.across, placed.rect.along))
             sizes[placed.name, across, along] += 1
     for part in plan.parts:
         for (name, across, along), count in sizes.items():
@@ -78,8 +76,8 @@ def _purchase(fabric: FabricPlan, units: Units) -> Sequence[str]:
     return (
         fabric.fabric.name,
         buy.sale_text if buy.along else told("nothing"),
-        show(buy.along, units, unit=False) if buy.along else "0",
-        cost(buy.cost if buy.along else None).replace("–", ""),
+        bare(buy.along, units) if buy.along else "0",
+        bare_money(buy.cost) if buy.along and buy.cost is not None else "",
         "; ".join(
             show_size(rect.across, rect.along, units)
             for sheet, rect in fabric.lay.sheets

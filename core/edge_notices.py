@@ -7,8 +7,11 @@ from typing import TYPE_CHECKING
 
 from core.edge.edge_map import EdgeMap
 from core.fabric import Grain
+from core.language import told
 from core.lengths import Units, show
+from core.numerals import told_decimal
 from core.quilt import Fold
+from core.shape import told_facing
 
 if TYPE_CHECKING:
     from core.plan import Plan
@@ -35,8 +38,11 @@ def _curves(plan: Plan) -> Iterator[tuple[str, str]]:
     tight = show(radius, plan.project.units)
     yield (
         "binding.grain",
-        f"The outline is curved, with a smallest radius of {tight}: straight-cut strips do not go "
-        "round a curve well. Cut the binding on the bias.",
+        told(
+            "The outline is curved, with a smallest radius of {radius}: straight-cut strips do not "
+            "go round a curve well. Cut the binding on the bias.",
+            radius=tight,
+        ),
     )
 
 
@@ -50,20 +56,35 @@ def _eased(plan: Plan) -> Iterator[tuple[str, str]]:
     deep, units = binding.widths.strip / 2, plan.project.units
     yield (
         "binding.strip_width",
-        f"Where the edge is tightest, with a radius of {show(radius, units)}, the facing's inner "
-        f"edge is {float(deep / radius):.0%} too long for its place and is eased in with steam; a "
-        "narrower strip needs less.",
+        told(
+            "Where the edge is tightest, with a radius of {radius}, the facing's inner edge is "
+            "{share}% too long for its place and is eased in with steam; a narrower strip needs "
+            "less.",
+            radius=show(radius, units),
+            share=f"{float(100 * deep / radius):.0f}",
+        ),
     )
 
 
 def _inside_corners(plan: Plan) -> Iterator[tuple[str, str]]:
     inside = [n for n, c in enumerate(plan.sizes.outline.corners, start=1) if c.inside]
-    if inside:
-        which = f"Corner {inside[0]} is" if len(inside) == 1 else f"{len(inside)} corners are"
+    if len(inside) == 1:
         yield (
             "outline",
-            f"{which} cut into the quilt: clip the quilt's edge there to just short of the seam "
-            "line, open it into a straight line as you sew, and fold no mitre.",
+            told(
+                "Corner {number} is cut into the quilt: clip the quilt's edge there to just short "
+                "of the seam line, open it into a straight line as you sew, and fold no mitre.",
+                number=inside[0],
+            ),
+        )
+    elif inside:
+        yield (
+            "outline",
+            told(
+                "{count} corners are cut into the quilt: clip the quilt's edge there to just short "
+                "of the seam line, open it into a straight line as you sew, and fold no mitre.",
+                count=len(inside),
+            ),
         )
 
 
@@ -75,8 +96,13 @@ def _sharp(plan: Plan) -> Iterator[tuple[str, str]]:
         angle, number = min(sharp)
         yield (
             "outline.points",
-            f"Corner {number} is only {angle:.3g}° sharp: the binding's fold stands out far past "
-            "it and makes a thick lump. Blunt or round the corner, or trim the fold as you sew.",
+            told(
+                "Corner {number} is only {angle}° sharp: the binding's fold stands out far past "
+                "it and makes a thick lump. Blunt or round the corner, or trim the fold as you "
+                "sew.",
+                number=number,
+                angle=told_decimal(f"{angle:.3g}"),
+            ),
         )
 
 
@@ -89,24 +115,32 @@ def _joins(plan: Plan) -> Iterator[tuple[str, str]]:
     if wish is not None and not by_hand and sewn.edge_map.closing.facing is not wish:
         yield (
             "binding.start_side",
-            f"The binding cannot be closed on the {wish} side; it is planned to close on the "
-            f"{sewn.edge_map.closing.facing} side.",
+            told(
+                "The binding cannot be closed on the {wished} side; it is planned to close on the "
+                "{planned} side.",
+                wished=told_facing(wish),
+                planned=told_facing(sewn.edge_map.closing.facing),
+            ),
         )
     if not sewn.short or sewn.edge_map.least is None:
         return
-    near, wished = show(sewn.edge_map.least, units), show(sewn.wished, units)
+    near = told(
+        "A join or the closing comes as near as {near} to a corner, where {wished} were wished.",
+        near=show(sewn.edge_map.least, units),
+        wished=show(sewn.wished, units),
+    )
     yield (
         "binding.start_at" if by_hand else "binding.least_to_corner",
-        f"A join or the closing comes as near as {near} to a corner, where {wished} were wished. "
-        f"{_instead(sewn.elsewhere, units)}",
+        f"{near} {_instead(sewn.elsewhere, units)}",
     )
 
 
 def _instead(elsewhere: EdgeMap | None, units: Units) -> str:
     """What could be had instead of a distance that cannot."""
     if elsewhere is None or elsewhere.least is None:
-        return "No start, order or trim of these strips does better; other strip lengths may."
-    return (
-        f"Closing on the {elsewhere.closing.facing} side would keep all at least "
-        f"{show(elsewhere.least, units)} away."
+        return told("No start, order or trim of these strips does better; other strip lengths may.")
+    return told(
+        "Closing on the {side} side would keep all at least {least} away.",
+        side=told_facing(elsewhere.closing.facing),
+        least=show(elsewhere.least, units),
     )

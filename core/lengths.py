@@ -16,6 +16,9 @@ from fractions import Fraction
 from math import ceil, floor
 from typing import TypeAlias
 
+from core.language import told
+from core.numerals import decimal, mixed, told_decimal
+
 Inches: TypeAlias = Fraction
 
 # 1 yd = 0.9144 m exactly since 1 July 1959: National Bureau of Standards,
@@ -49,20 +52,8 @@ _SPELLINGS = {
 }
 _UNIT_OF = {word: unit for unit, words in _SPELLINGS.items() for word in words}
 _MARKS = str.maketrans(
-    {
-        "\u2044": "/",
-        "\u2215": "/",
-        "\u2033": '"',
-        "\u201d": '"',
-        "\u201c": '"',
-        "\u2032": "'",
-        "\u2019": "'",
-        "\u2018": "'",
-        "\u2010": "-",
-        "\u2011": "-",
-        "\u2013": "-",
-        "\u2212": "-",
-    }
+    "\u2044\u2215\u2033\u201d\u201c\u2032\u2019\u2018\u2010\u2011\u2013\u2212",
+    "//\"\"\"'''----",
 )
 _RAISED, _LOWERED = "⁰¹²³⁴⁵⁶⁷⁸⁹", "₀₁₂₃₄₅₆₇₈₉"
 _RAISED_RUN = re.compile(f"[{_RAISED}]+")
@@ -95,12 +86,15 @@ def parse(text: str, units: Units = Units.INCHES) -> Inches:
     core.lengths.LengthError: "1,250" could mean 1 1/4 or 1250; write 1.25 or 1250
     """
     if not isinstance(text, str):
-        raise LengthError(f"write the length as text, such as '3/8' or '2.5', not {text!r}")
+        refused = told(
+            "write the length as text, such as '3/8' or '2.5', not {value}", value=repr(text)
+        )
+        raise LengthError(refused)
     if len(text) > _LONGEST_TEXT:
-        raise LengthError("that is too long for a length; write it like 50 1/2 or 128 cm")
-    plain = _plain(text)
+        raise LengthError(told("that is too long for a length; write it like 50 1/2 or 128 cm"))
+    plain, said = _plain(text), text.strip()
     if plain.startswith("-"):
-        raise LengthError(f'"{text.strip()}" is negative; write a length of 0 or more')
+        raise LengthError(told('"{text}" is negative; write a length of 0 or more', text=said))
     total, smallest = Fraction(0), None
     position = 0
     while position < len(plain) or smallest is None:
@@ -113,7 +107,7 @@ def parse(text: str, units: Units = Units.INCHES) -> Inches:
         total, smallest = total + _number(term["number"], text) * unit, unit
         position = term.end()
     if total.denominator > _FINEST_PART:
-        raise LengthError(f'"{text.strip()}" is finer than any ruler; write fewer digits')
+        raise LengthError(told('"{text}" is finer than any ruler; write fewer digits', text=said))
     return total
 
 
@@ -131,7 +125,8 @@ def _unit(word: str, text: str, units: Units, *, first: bool) -> Inches:
     """Inches in one of the unit named; only a lone number may go without."""
     if word:
         if word not in _UNIT_OF:
-            raise LengthError(f'"{word}" is not a unit here; use in, ft, yd, mm, cm or m')
+            refused = told('"{word}" is not a unit here; use in, ft, yd, mm, cm or m', word=word)
+            raise LengthError(refused)
         return _INCHES_PER[_UNIT_OF[word]]
     if not first:
         raise LengthError(_unreadable(text))
@@ -139,32 +134,37 @@ def _unit(word: str, text: str, units: Units, *, first: bool) -> Inches:
 
 
 def _number(number: str, text: str) -> Fraction:
-    mixed = _MIXED.fullmatch(number)
-    if mixed is None:
+    found, said = _MIXED.fullmatch(number), text.strip()
+    if found is None:
         if _THOUSANDS.fullmatch(number):
             raise LengthError(_two_ways(number))
         return Fraction(number.replace(",", "."))
-    whole, top, bottom = int(mixed["whole"] or 0), int(mixed["top"]), int(mixed["bottom"])
+    whole, top, bottom = int(found["whole"] or 0), int(found["top"]), int(found["bottom"])
     if bottom == 0:
-        raise LengthError(f'"{text.strip()}" divides by 0; write a fraction such as 1/2')
-    if mixed["whole"] and top >= bottom:
-        raise LengthError(f'"{text.strip()}": a fraction after a whole number must be below 1')
+        raise LengthError(told('"{text}" divides by 0; write a fraction such as 1/2', text=said))
+    if found["whole"] and top >= bottom:
+        raise LengthError(
+            told('"{text}": a fraction after a whole number must be below 1', text=said)
+        )
     return whole + Fraction(top, bottom)
 
 
 def _two_ways(number: str) -> str:
-    decimal = Fraction(number.replace(",", "."))
-    return (
-        f'"{number}" could mean {_mixed_text(decimal)} or {number.replace(",", "")}; '
-        f"write {float(decimal):g} or {number.replace(',', '')}"
+    value = Fraction(number.replace(",", "."))
+    return told(
+        '"{text}" could mean {fraction} or {thousands}; write {point} or {thousands}',
+        text=number,
+        fraction=mixed(value),
+        thousands=number.replace(",", ""),
+        point=f"{float(value):g}",
     )
 
 
 def _unreadable(text: str) -> str:
     shown = text.strip()
     if not shown:
-        return "a length is missing; write one such as 50 1/2 or 128 cm"
-    return f'"{shown}" is not one clear length; write it like 50 1/2, 2.5 or 128 cm'
+        return told("a length is missing; write one such as 50 1/2 or 128 cm")
+    return told('"{text}" is not one clear length; write it like 50 1/2, 2.5 or 128 cm', text=shown)
 
 
 @dataclass(frozen=True, slots=True)
@@ -201,11 +201,17 @@ def show(
     >>> show(Fraction(1, 3), Units.INCHES), show(Fraction(1, 3), Units.INCHES, Rounding.UP)
     ('≈5/16 in', '≈3/8 in')
     """
+    number = told_decimal(bare(length, units, rounding))
+    return f"{number} {RULERS[units].unit}" if unit else number
+
+
+def bare(length: Inches, units: Units, rounding: Rounding = Rounding.NEAREST) -> str:
+    """As `show`, the bare number with a decimal point in every language, for programs to read."""
     ruler = RULERS[units]
     exact = (length / ruler.finest).denominator == 1
-    marked = length if exact else rounded(length, ruler.step, rounding)
-    number = (_mixed_text if ruler.unit == "in" else _decimal)(marked / _INCHES_PER[ruler.unit])
-    return f"{'' if exact else '≈'}{number}{f' {ruler.unit}' if unit else ''}"
+    on_mark = length if exact else rounded(length, ruler.step, rounding)
+    number = (mixed if ruler.unit == "in" else decimal)(on_mark / _INCHES_PER[ruler.unit])
+    return f"{'' if exact else '≈'}{number}"
 
 
 def show_size(across: Inches, along: Inches, units: Units) -> str:
@@ -241,10 +247,10 @@ def sale_text(length: Inches, sale_unit: Inches) -> str:
     '1.2 m'
     """
     if any((sale_unit / _INCHES_PER["yd"] * parts).denominator == 1 for parts in (16, 3)):
-        return f"{_mixed_text(length / _INCHES_PER['yd'])} yd"
+        return f"{mixed(length / _INCHES_PER['yd'])} yd"
     if (sale_unit / INCHES_PER_MM).denominator == 1:
-        return f"{_decimal(length / _INCHES_PER['m'])} m"
-    return f"{_mixed_text(length)} in"
+        return f"{told_decimal(decimal(length / _INCHES_PER['m']))} m"
+    return f"{mixed(length)} in"
 
 
 def exact_text(length: Inches, units: Units) -> str:
@@ -258,29 +264,14 @@ def exact_text(length: Inches, units: Units) -> str:
     if units is not Units.INCHES and (metric := _terminating(length / _INCHES_PER[units.value])):
         return metric
     if length.denominator <= 64 or not (metric := _terminating(length / _INCHES_PER["cm"])):
-        inches = _mixed_text(length)
+        inches = mixed(length)
         return inches if units is Units.INCHES else f"{inches} in"
     return f"{metric} cm"
 
 
 def _terminating(number: Fraction) -> str | None:
     """`number` as a short decimal, if it is one."""
-    return _decimal(number) if (number * 10**6).denominator == 1 else None
-
-
-def _decimal(number: Fraction) -> str:
-    scaled = number * 10**6
-    text = f"{scaled.numerator // scaled.denominator:07d}"
-    return f"{text[:-6]}.{text[-6:]}".rstrip("0").rstrip(".")
-
-
-def _mixed_text(number: Fraction) -> str:
-    sign, number = ("-" if number < 0 else ""), abs(number)
-    whole, rest = divmod(number, 1)
-    if not rest:
-        return f"{sign}{whole}"
-    fraction = f"{rest.numerator}/{rest.denominator}"
-    return f"{sign}{whole} {fraction}" if whole else f"{sign}{fraction}"
+    return decimal(number) if (number * 10**6).denominator == 1 else None
 
 
 _FRACTION = re.compile(r"(?:(?<=\d) )?(?<![\d/])(\d+)/(\d+)(?![\d/])")

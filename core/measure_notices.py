@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from core.edge.outline import Outline
+from core.language import told
 from core.lengths import Inches, show, show_size
 
 if TYPE_CHECKING:
@@ -27,13 +28,34 @@ def _easing(plan: Plan) -> Iterator[tuple[str, str]]:
     if measured is None:
         return
     said = [
-        f"{'ease in' if more > 0 else 'stretch'} {show(abs(more), units)} at the {edge}"
+        _ease_in(edge, show(more, units)) if more > 0 else _stretch(edge, show(-more, units))
         for edge, more in measured.ease
         if more
     ]
     if said:
         size = show_size(*plan.project.top, units)
-        yield "measured", f"The plan takes the top as {size}: {', '.join(said)}."
+        yield (
+            "measured",
+            told("The plan takes the top as {size}: {edges}.", size=size, edges=", ".join(said)),
+        )
+
+
+def _ease_in(edge: str, by: str) -> str:
+    return {
+        "top": told("ease in {by} at the top", by=by),
+        "bottom": told("ease in {by} at the bottom", by=by),
+        "left side": told("ease in {by} at the left side", by=by),
+        "right side": told("ease in {by} at the right side", by=by),
+    }[edge]
+
+
+def _stretch(edge: str, by: str) -> str:
+    return {
+        "top": told("stretch {by} at the top", by=by),
+        "bottom": told("stretch {by} at the bottom", by=by),
+        "left side": told("stretch {by} at the left side", by=by),
+        "right side": told("stretch {by} at the right side", by=by),
+    }[edge]
 
 
 def _squaring(plan: Plan) -> Iterator[tuple[str, str]]:
@@ -43,9 +65,15 @@ def _squaring(plan: Plan) -> Iterator[tuple[str, str]]:
     size = show_size(found.width, found.length, units)
     yield (
         "squaring",
-        f"The quilt is out of square: its diagonals differ by {show(found.diagonals, units)}, its "
-        f"widths by {show(found.widths, units)}, its lengths by {show(found.lengths, units)}. The "
-        f"largest true rectangle to trim from it is {size}, and the binding is planned for that.",
+        told(
+            "The quilt is out of square: its diagonals differ by {diagonals}, its widths by "
+            "{widths}, its lengths by {lengths}. The largest true rectangle to trim from it is "
+            "{size}, and the binding is planned for that.",
+            diagonals=show(found.diagonals, units),
+            widths=show(found.widths, units),
+            lengths=show(found.lengths, units),
+            size=size,
+        ),
     )
 
 
@@ -57,8 +85,12 @@ def _take_up(plan: Plan) -> Iterator[tuple[str, str]]:
     washed = show_size(*plan.sizes.washed, units)
     yield (
         "take_up",
-        f"Backing and batting are planned for the top before quilting, with their overage as "
-        f"given; the binding for {finished} after it. Washed, the quilt comes to {washed}.",
+        told(
+            "Backing and batting are planned for the top before quilting, with their overage as "
+            "given; the binding for {finished} after it. Washed, the quilt comes to {washed}.",
+            finished=finished,
+            washed=washed,
+        ),
     )
 
 
@@ -69,12 +101,23 @@ def _sleeve(plan: Plan) -> Iterator[tuple[str, str]]:
         return
     whole, top = plan.sizes.finished[0] - sleeve.shorter, _straight_top(plan.sizes.outline)
     if top < whole:
-        straight = f"{show(top, units)} long" if top else "not straight"
+        full = show(whole, units)
         yield (
             "sleeve.shorter",
-            f"The sleeve is cut for the quilt's full width, {show(whole, units)} in all, and the "
-            f"top edge of this outline is {straight}: hang it where the quilt is wide enough, or "
-            "write how much shorter it should be.",
+            told(
+                "The sleeve is cut for the quilt's full width, {full} in all, and the top edge of "
+                "this outline is {straight} long: hang it where the quilt is wide enough, or "
+                "write how much shorter it should be.",
+                full=full,
+                straight=show(top, units),
+            )
+            if top
+            else told(
+                "The sleeve is cut for the quilt's full width, {full} in all, and the top edge of "
+                "this outline is not straight: hang it where the quilt is wide enough, or "
+                "write how much shorter it should be.",
+                full=full,
+            ),
         )
 
 

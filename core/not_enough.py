@@ -6,8 +6,10 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from core.finish.demand import Demand, Wanted
+from core.language import told
 from core.lay.problem import Run
 from core.lengths import Units
+from core.part_names import told_part
 from core.quilt import Project
 from core.refusal import Refusal
 
@@ -31,16 +33,21 @@ def not_enough(project: Project, demands: Sequence[Demand], name: str) -> NotEno
     wanted = (_area(d.wanted) for d in demands if d.wanted.cloth == cloth)
     on_hand = (piece.across * piece.along * piece.count for piece in project.fabrics[place].on_hand)
     too_little = sum(wanted, Fraction(0)) > sum(on_hand, Fraction(0))
+    values = {"fabric": cloth, "part": told_part(name)}
     said = (
-        f"the {cloth} on hand is not enough for the {name}"
+        told(
+            "the {fabric} on hand is not enough for the {part}, and no more may be bought; "
+            "add cloth on hand or allow buying more",
+            **values,
+        )
         if too_little
-        else f"no way was found to cut the {name} and all else from the {cloth} on hand"
+        else told(
+            "no way was found to cut the {part} and all else from the {fabric} on hand, and no "
+            "more may be bought; add cloth on hand or allow buying more",
+            **values,
+        )
     )
-    return NotEnough(
-        f"fabrics[{place}].on_hand",
-        f"{said}, and no more may be bought; add cloth on hand or allow buying more",
-        name,
-    )
+    return NotEnough(f"fabrics[{place}].on_hand", said, name)
 
 
 def _area(wanted: Wanted) -> Fraction:

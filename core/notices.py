@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from core.edge_notices import edge_notices
 from core.finish.binding_width import reach_warning
 from core.finish.border import BorderPlan
+from core.language import told
 from core.lengths import Rounding, Units, show, show_size
 from core.measure_notices import measure_notices
 from core.quilt import BattingFrom, Sizing
@@ -58,8 +59,10 @@ def _washing(plan: Plan) -> Iterator[Notice]:
         if fabric_plan.lay.placements and (fabric.shrinkage_across or fabric.shrinkage_along):
             yield Notice(
                 f"fabrics[{place}].shrinkage.along",
-                f"Wash and press {fabric.name} first: the cuts are planned on cloth that has "
-                "shrunk.",
+                told(
+                    "Wash and press {fabric} first: the cuts are planned on cloth that has shrunk.",
+                    fabric=fabric.name,
+                ),
             )
 
 
@@ -69,8 +72,10 @@ def _print(plan: Plan) -> Iterator[Notice]:
         if fabric.one_way_print and fabric_plan.lay.placements:
             yield Notice(
                 f"fabrics[{place}].one_way_print",
-                f"{fabric.name} has one way up: check the print's direction at every piece "
-                "and join.",
+                told(
+                    "{fabric} has one way up: check the print's direction at every piece and join.",
+                    fabric=fabric.name,
+                ),
             )
 
 
@@ -80,27 +85,46 @@ def _borders(plan: Plan) -> Iterator[Notice]:
     for border in plan.borders:
         if border.border.sizing is Sizing.WIDTH:
             continue
-        wide = _coping_widths(border, units)
-        size = show_size(border.outer_width, border.outer_length, units)
-        blocks = ""
-        if border.blocks is not None and border.border.block is not None:
-            across, along = border.blocks
-            each = show(border.border.block, units)
-            blocks = f", which holds {across} × {along} blocks of {each}"
-        yield Notice(
-            border.path,
-            f"Border {border.number} is a coping strip, {wide}. It brings the quilt to "
-            f"{size}{blocks}.",
+        yield Notice(border.path, f"{_coping(border, units)} {_reached(border, units)}")
+
+
+def _coping(border: BorderPlan, units: Units) -> str:
+    number, sides, ends = border.number, border.sides_width, border.ends_width
+    if not sides:
+        return told(
+            "Border {number} is a coping strip, {ends} wide at top and bottom, with none at the "
+            "sides.",
+            number=number,
+            ends=show(ends, units),
         )
+    if not ends:
+        return told(
+            "Border {number} is a coping strip, {sides} wide at the sides, with none at top and "
+            "bottom.",
+            number=number,
+            sides=show(sides, units),
+        )
+    return told(
+        "Border {number} is a coping strip, {sides} wide at the sides and {ends} at top and "
+        "bottom.",
+        number=number,
+        sides=show(sides, units),
+        ends=show(ends, units),
+    )
 
 
-def _coping_widths(border: BorderPlan, units: Units) -> str:
-    sides, ends = show(border.sides_width, units), show(border.ends_width, units)
-    if not border.sides_width:
-        return f"{ends} wide at top and bottom, with none at the sides"
-    if not border.ends_width:
-        return f"{sides} wide at the sides, with none at top and bottom"
-    return f"{sides} wide at the sides and {ends} at top and bottom"
+def _reached(border: BorderPlan, units: Units) -> str:
+    size = show_size(border.outer_width, border.outer_length, units)
+    if border.blocks is None or border.border.block is None:
+        return told("It brings the quilt to {size}.", size=size)
+    across, along = border.blocks
+    return told(
+        "It brings the quilt to {size}, which holds {across} × {along} blocks of {block}.",
+        size=size,
+        across=across,
+        along=along,
+        block=show(border.border.block, units),
+    )
 
 
 def _backing(plan: Plan) -> Iterator[Notice]:
@@ -108,14 +132,27 @@ def _backing(plan: Plan) -> Iterator[Notice]:
     if backing is not None and backing.off_frame:
         yield Notice(
             "backing.frame",
-            "The seams cannot run along the rollers here: the print has one way up, or the seams "
-            "were asked for the other way.",
+            told(
+                "The seams cannot run along the rollers here: the print has one way up, or the "
+                "seams were asked for the other way."
+            ),
         )
     if backing is None or backing.repeat is None:
         return
     repeat = show(backing.repeat, plan.project.units)
-    how = "trim each to match before sewing" if backing.last_resort else "cut them as drawn"
-    yield Notice("backing", f"The panels allow for matching a print repeat of {repeat}: {how}.")
+    yield Notice(
+        "backing",
+        told(
+            "The panels allow for matching a print repeat of {repeat}: trim each to match before "
+            "sewing.",
+            repeat=repeat,
+        )
+        if backing.last_resort
+        else told(
+            "The panels allow for matching a print repeat of {repeat}: cut them as drawn.",
+            repeat=repeat,
+        ),
+    )
 
 
 def _batting(plan: Plan) -> Iterator[Notice]:
@@ -127,14 +164,23 @@ def _batting(plan: Plan) -> Iterator[Notice]:
     if batting.too_small and batting.package is not None:
         yield Notice(
             "batting.package",
-            f"The {batting.package.name} package does not cover a batting of {size}: choose a "
-            "larger one, or less overage.",
+            told(
+                "The {package} package does not cover a batting of {size}: choose a "
+                "larger one, or less overage.",
+                package=batting.package.name,
+                size=size,
+            ),
         )
     if batting.roll is not None and spec.source is BattingFrom.PACKAGE:
         yield Notice(
             "batting",
-            f"A batting of {size} is larger than any package of the table: buy "
-            f"{batting.roll.sale_text} from a roll {show(batting.roll.width, units)} wide.",
+            told(
+                "A batting of {size} is larger than any package of the table: buy {length} from a "
+                "roll {wide} wide.",
+                size=size,
+                length=batting.roll.sale_text,
+                wide=show(batting.roll.width, units),
+            ),
         )
 
 
@@ -151,8 +197,12 @@ def _binding(plan: Plan) -> Iterator[Notice]:
         narrowest = show(binding.narrowest_usable_width, units, Rounding.UP)
         yield Notice(
             "binding",
-            f"If the usable width of {spec.fabric} turns out under {narrowest}, the binding "
-            "comes out short: measure the cloth before cutting.",
+            told(
+                "If the usable width of {fabric} turns out under {narrowest}, the binding "
+                "comes out short: measure the cloth before cutting.",
+                fabric=spec.fabric,
+                narrowest=narrowest,
+            ),
         )
 
 
@@ -162,6 +212,10 @@ def _sleeve(plan: Plan) -> Iterator[Notice]:
         limit, gap = (show(length, plan.project.units) for length in (spec.split_above, spec.gap))
         yield Notice(
             "sleeve",
-            f"The sleeve is split in two, with {gap} between for a bracket, since it would be "
-            f"longer than {limit} (published show rules split above 90 in).",
+            told(
+                "The sleeve is split in two, with {gap} between for a bracket, since it would be "
+                "longer than {limit} (published show rules split above 90 in).",
+                gap=gap,
+                limit=limit,
+            ),
         )

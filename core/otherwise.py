@@ -15,6 +15,7 @@ from core.cloth_lay import CannotMind
 from core.fabric import Fabric, Grain
 from core.finish.backing import BackingPlan
 from core.finish.border import BorderPlan, border_options
+from core.language import marked, told, told_list
 from core.lengths import Inches, sale_text
 from core.money import money
 from core.quilt import Frame, Project
@@ -24,9 +25,10 @@ from core.ways import Chosen, PartPlan, haste, lay_out, part_options
 
 @dataclass(frozen=True, slots=True)
 class Otherwise:
-    """The part at `path` cut otherwise, as `how` says: what is then bought more of each fabric.
+    """The part at `path` cut otherwise: what is then bought more of each fabric.
 
-    `more` is negative where less is bought; `cost` is None where no price is known.
+    `how` says in English how it is cut. `more` is negative where less is bought; `cost` is
+    None where no price is known.
     The other way is laid in haste; where that is not proved least, what is said is
     `about` right.
     """
@@ -39,22 +41,28 @@ class Otherwise:
 
     def sentence(self, project: Project) -> str:
         """In words, each length as its fabric is sold."""
-        about = "about " if self.about else ""
-        return f"{self.how} it would take {about}{self._bought(project)}."
+        values = {"how": told(self.how), "bought": self._bought(project)}
+        if self.about:
+            return told("{how} it would take about {bought}.", **values)
+        return told("{how} it would take {bought}.", **values)
 
     def _bought(self, project: Project) -> str:
-        said = [
-            f"{sale_text(abs(more), project.fabric(name).sale_unit)} "
-            f"{'more' if more > 0 else 'less'} of {name}"
-            for name, more in self.more
-            if more
-        ]
+        said = [_by(project.fabric(name), more) for name, more in self.more if more]
         if not said:
-            return "as much cloth"
-        price = (
-            f" ({money(abs(self.cost))} {'more' if self.cost > 0 else 'less'})" if self.cost else ""
-        )
-        return " and ".join(said) + price
+            return told("as much cloth")
+        if not self.cost:
+            return told_list(said)
+        price = {"bought": told_list(said), "price": money(abs(self.cost))}
+        if self.cost > 0:
+            return told("{bought} ({price} more)", **price)
+        return told("{bought} ({price} less)", **price)
+
+
+def _by(fabric: Fabric, more: Inches) -> str:
+    values = {"length": sale_text(abs(more), fabric.sale_unit), "fabric": fabric.name}
+    if more > 0:
+        return told("{length} more of {fabric}", **values)
+    return told("{length} less of {fabric}", **values)
 
 
 def otherwise(project: Project, chosen: Chosen) -> Iterator[Otherwise]:
@@ -82,8 +90,10 @@ def _instead(project: Project, chosen: Chosen, part: PartPlan, other: PartPlan) 
 
 def _how(border: BorderPlan) -> str:
     if border.grain is Grain.LENGTHWISE:
-        return "Cut lengthwise in one piece, with no joins,"
-    return f"Cut crosswise, {'joined from strips' if border.joined else 'in one piece'},"
+        return marked("Cut lengthwise in one piece, with no joins,")
+    if border.joined:
+        return marked("Cut crosswise, joined from strips,")
+    return marked("Cut crosswise, in one piece,")
 
 
 def _off_the_frame(project: Project, chosen: Chosen) -> Iterator[Otherwise]:
@@ -101,7 +111,8 @@ def _off_the_frame(project: Project, chosen: Chosen) -> Iterator[Otherwise]:
     laid = [found for found in others if found is not None]
     if laid:
         least = min(laid, key=lambda found: sum(c.bought_along for c in found.lay.cloths))
-        yield _compared(project, "backing", "With seams across the rollers", chosen, least)
+        how = marked("With seams across the rollers")
+        yield _compared(project, "backing", how, chosen, least)
 
 
 def _other_way(

@@ -16,7 +16,7 @@ from core.finish.sleeve import SleevePlan
 from core.lay.lay_file import cloth_document
 from core.lay.problem import Piece
 from core.lengths import Inches
-from core.money import money
+from core.money import bare_money
 from core.plan import FabricPlan, Plan
 from core.steps import sentence
 
@@ -68,7 +68,7 @@ def _fabric(plan: Plan, fabric: FabricPlan) -> dict[str, Any]:
         "buy": {
             "along": str(fabric.buy.along),
             "sale_text": fabric.buy.sale_text,
-            "cost": None if cost is None else money(cost),
+            "cost": None if cost is None else bare_money(cost),
             "lays": fabric.buy.lays,
         },
         "waste_share": str(fabric.waste_share),

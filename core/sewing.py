@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from core.language import told
 from core.plan import Plan
 from core.sewing_binding import binding_sentences
 from core.sewing_borders import border_sentences
@@ -22,17 +23,17 @@ class Making:
 def sewing(plan: Plan) -> tuple[Making, ...]:
     """Borders from the inside out, backing, sleeve, label, binding; lengths in the plan's units."""
     makings = [
-        Making(f"Border {border.number}", tuple(border_sentences(plan, border)))
+        Making(told("Border {number}", number=border.number), tuple(border_sentences(plan, border)))
         for border in plan.borders
     ]
     if plan.backing is not None:
-        makings.append(Making("Backing", tuple(backing_sentences(plan, plan.backing))))
+        makings.append(Making(told("Backing"), tuple(backing_sentences(plan, plan.backing))))
     if plan.sleeve is not None:
-        makings.append(Making("Hanging sleeve", tuple(sleeve_sentences(plan, plan.sleeve))))
+        makings.append(Making(told("Hanging sleeve"), tuple(sleeve_sentences(plan, plan.sleeve))))
     if plan.label_patch is not None:
-        makings.append(Making("Label", tuple(label_sentences(plan))))
+        makings.append(Making(told("Label"), tuple(label_sentences(plan))))
     if plan.binding is not None:
-        makings.append(Making("Binding", tuple(binding_sentences(plan))))
+        makings.append(Making(told("Binding"), tuple(binding_sentences(plan))))
     if plan.sewn is not None:
-        makings.append(Making("Sewing the binding on", tuple(sewing_on(plan))))
+        makings.append(Making(told("Sewing the binding on"), tuple(sewing_on(plan))))
     return tuple(makings)

@@ -12,6 +12,7 @@ from enum import StrEnum
 from fractions import Fraction
 from typing import TypeAlias
 
+from core.language import told_as
 from core.lengths import Inches
 
 Spot: TypeAlias = tuple[Inches, Inches]
@@ -24,6 +25,16 @@ class Facing(StrEnum):
     BOTTOM = "bottom"
     RIGHT = "right"
     TOP = "top"
+
+
+def told_facing(facing: Facing) -> str:
+    """Which side that is, as a person reads it."""
+    return {
+        Facing.LEFT: told_as("side of a quilt", "left"),
+        Facing.BOTTOM: told_as("side of a quilt", "bottom"),
+        Facing.RIGHT: told_as("side of a quilt", "right"),
+        Facing.TOP: told_as("side of a quilt", "top"),
+    }[facing]
 
 
 class ShapeKind(StrEnum):

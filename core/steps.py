@@ -15,6 +15,8 @@ from enum import StrEnum
 from fractions import Fraction
 from typing import Final
 
+from core.cloth_names import told_cloth
+from core.language import marked, told
 from core.lay.lay import THE_BOLT, Cut, Direction, Rect, Sheet
 from core.lengths import Inches, Rounding, Units, show, show_size
 from core.table import Hold, Table, hold
@@ -174,29 +176,48 @@ class _Namer:
         return Fall(kind, kind.value, rect)
 
 
-_FOLDED: Final = ("", ", folded once,", ", folded twice,")
-FOLDED: Final = (
+_FOLDED: Final = ("", marked(", folded once,"), marked(", folded twice,"))
+FOLDED: Final = marked(
     "Folded is selvage to selvage, so that the ruler reaches; "
     "where it does not, move it along the cut and go on."
 )
+_THE_CLOTH: Final = {
+    Direction.CROSSWISE: marked(
+        "Cut the cloth ({size}){folded} across, {by} from its straight end{again}."
+    ),
+    Direction.LENGTHWISE: marked(
+        "Cut the cloth ({size}){folded} along the grain, {by} from its near edge{again}."
+    ),
+}
+_A_SECTION: Final = {
+    Direction.CROSSWISE: marked(
+        "Cut {source} ({size}){folded} across, {by} from its straight end{again}."
+    ),
+    Direction.LENGTHWISE: marked(
+        "Cut {source} ({size}){folded} along the grain, {by} from its near edge{again}."
+    ),
+}
 
 
 def sentence(step: CutStep, units: Units, table: Table) -> str:
     """One step in words, its lengths in `units`, as it is cut on `table`."""
     by, way_held = show(step.measure, units), step.hold(table)
     if step.straightening:
-        return f"Straighten the cut end: trim about {by} off, selvage to selvage."
-    source = f"the {step.source}" if step.source == CLOTH else step.source
-    way, edge = (
-        ("across", "its straight end")
-        if step.direction is Direction.CROSSWISE
-        else ("along the grain", "its near edge")
-    )
-    again = "" if step.times == 1 else f", {step.times} times, each from the fresh edge"
-    size = show_size(step.region.across, step.region.along, units)
-    cut = f"Cut {source} ({size}){_FOLDED[way_held.folds]} {way}, {by} from {edge}{again}."
-    moved = "" if way_held.moves == 1 else f" Lay the ruler {way_held.moves} times."
-    return f"{cut}{moved} {_falls(step, units)}"
+        return told("Straighten the cut end: trim about {by} off, selvage to selvage.", by=by)
+    again = told(", {count} times, each from the fresh edge", count=step.times)
+    values = {
+        "size": show_size(step.region.across, step.region.along, units),
+        "folded": told(_FOLDED[way_held.folds]),
+        "by": by,
+        "again": again if step.times > 1 else "",
+    }
+    if step.source == CLOTH:
+        said = [told(_THE_CLOTH[step.direction], **values)]
+    else:
+        said = [told(_A_SECTION[step.direction], source=told_cloth(step.source), **values)]
+    if way_held.moves > 1:
+        said.append(told("Lay the ruler {count} times.", count=way_held.moves))
+    return " ".join((*said, _falls(step, units)))
 
 
 _LEFT_OVER: Final = (Becomes.OFFCUT, Becomes.WASTE)
@@ -212,27 +233,36 @@ def reminder(step: CutStep, units: Units) -> str:
         return ""
     rest = step.falls[step.times :]
     spare = sum((f.rect.along for f in rest if f.becomes in _LEFT_OVER), Fraction(0))
-    left = ""
     if spare:
-        left = f": {show(spare, units, Rounding.DOWN)} in all is to spare for that"
-    elif rest:
-        left = ": nothing is to spare for that, so trim no more than a thread"
-    return (
-        f"After every {_STRAIGHT_FOR} cuts look whether the edge is still square to the "
-        f"selvages, and straighten it if not{left}."
+        return told(
+            "After every {count} cuts look whether the edge is still square to the selvages, and "
+            "straighten it if not: {spare} in all is to spare for that.",
+            count=_STRAIGHT_FOR,
+            spare=show(spare, units, Rounding.DOWN),
+        )
+    if rest:
+        return told(
+            "After every {count} cuts look whether the edge is still square to the selvages, and "
+            "straighten it if not: nothing is to spare for that, so trim no more than a thread.",
+            count=_STRAIGHT_FOR,
+        )
+    return told(
+        "After every {count} cuts look whether the edge is still square to the selvages, and "
+        "straighten it if not.",
+        count=_STRAIGHT_FOR,
     )
 
 
 def _falls(step: CutStep, units: Units) -> str:
     """What comes off, as short sentences: "Gives B1, B2. Offcut 6 × 20 in. The rest is waste."."""
     pieces = [f.label for f in step.falls if f.becomes in (Becomes.PIECE, Becomes.SECTION)]
-    said = [f"Gives {', '.join(ranges(pieces))}."] if pieces else []
+    said = [told("Gives {pieces}.", pieces=", ".join(ranges(pieces)))] if pieces else []
     for fall in step.falls:
         if fall.becomes is Becomes.OFFCUT:
             size = show_size(fall.rect.across, fall.rect.along, units)
-            said.append(f"Keep the offcut, {size}.")
+            said.append(told("Keep the offcut, {size}.", size=size))
     if any(f.becomes is Becomes.WASTE for f in step.falls):
-        said.append("What is left over is waste.")
+        said.append(told("What is left over is waste."))
     return " ".join(said)
 
 
@@ -240,7 +270,7 @@ _NUMBERED = re.compile(r"([A-Z]+|section )(\d+)", re.ASCII)
 
 
 def ranges(labels: list[str]) -> list[str]:
-    """Labels with each stretch of three or more neighbours drawn together.
+    """Labels, told, with each stretch of three or more neighbours drawn together.
 
     >>> ranges(["A1", "A2", "A3", "B", "C1", "C2", "section 1"])
     ['A1 to A3', 'B', 'C1', 'C2', 'section 1']
@@ -251,9 +281,15 @@ def ranges(labels: list[str]) -> list[str]:
         if place < len(labels) and _follows(labels[place - 1], labels[place]):
             continue
         stretch = labels[start:place]
-        out.extend([f"{stretch[0]} to {stretch[-1]}"] if len(stretch) > 2 else stretch)
+        names = [told_cloth(label) for label in stretch]
+        out.extend([from_to(names[0], names[-1])] if len(stretch) > 2 else names)
         start = place
     return out
+
+
+def from_to(first: str, last: str) -> str:
+    """Neighbours drawn together: "A1 to A4"."""
+    return told("{first} to {last}", first=first, last=last)
 
 
 def _follows(label: str, following: str) -> bool:

@@ -26,6 +26,7 @@ from core.finish.demand import Demand, for_copies
 from core.finish.label import LabelPlan, plan_label
 from core.finish.size import Sizes, sizes_of
 from core.finish.sleeve import SleevePlan, plan_sleeve
+from core.language import told
 from core.lay.lay import ClothLay, Lay, Unplaced
 from core.lay.stop import Stop
 from core.not_enough import not_enough
@@ -86,7 +87,9 @@ def choose(project: Project, most_tries: int | None = None) -> Chosen:
     if best.lay.unplaced:
         raise not_enough(project, best.demands, best.lay.unplaced[0].name)
     if not matched(best):
-        raise Refusal("backing", "no lay matches the print at the seams; choose another cloth")
+        raise Refusal(
+            "backing", told("no lay matches the print at the seams; choose another cloth")
+        )
     return best
 
 
@@ -286,8 +289,10 @@ def _refuse_long_repeats(project: Project) -> None:
         if fabric.repeat > longest:
             raise Refusal(
                 f"fabrics[{place}].repeat",
-                "the print repeats every {repeat}, but the longest piece on hand is {longest}; "
-                "write a shorter repeat, or none if nothing is to match",
+                told(
+                    "the print repeats every {repeat}, but the longest piece on hand is {longest}; "
+                    "write a shorter repeat, or none if nothing is to match"
+                ),
                 repeat=fabric.repeat,
                 longest=longest,
             )

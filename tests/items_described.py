@@ -9,8 +9,6 @@ from core.project_file import dumps, loads
 from core.quilt import Project
 from tests.items import ITEMS, plain_quilt
 
-_NOT_LATIN = {"plum": "Ω1", "dots": "Ω2", "tide": "Ω3", "moss": "Ω4", "Plain": "Ω"}
-
 
 @cache
 def described(name: str) -> Project:
@@ -24,10 +22,16 @@ def described(name: str) -> Project:
     return project
 
 
+def renamed(project: Project) -> Project:
+    """The same, its quilt and cloths called by names that are no words in Latin letters."""
+    names = [project.quilt.name, *(fabric.name for fabric in project.fabrics)]
+    text = dumps(project)
+    for number, name in enumerate(names, start=1):
+        text = text.replace(f'"{name}"', f'"Ω{number}"')
+    return loads(text)
+
+
 @cache
 def without_latin_names(name: str) -> Project:
-    """The same, its quilt and cloths called by names that are no words in Latin letters."""
-    text = dumps(described(name))
-    for latin, other in _NOT_LATIN.items():
-        text = text.replace(f'"{latin}"', f'"{other}"')
-    return loads(text)
+    """What an item describes, renamed."""
+    return renamed(described(name))

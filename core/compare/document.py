@@ -11,7 +11,7 @@ from core.compare.reverse import Answer, Enough
 from core.compare.rows import Cell, Row, rows
 from core.compare.staircase import Staircase, Step
 from core.compare.withstands import AtWidth, Withstands
-from core.money import money
+from core.money import bare_money
 from core.plan import Plan
 from core.plan_json import plan_document
 
@@ -124,7 +124,7 @@ def _step(stairs: Staircase, step: Step) -> dict[str, Any]:
         "first": str(step.first),
         "last": str(step.last),
         "bought": [str(along) for along in step.bought] or None,
-        "cost": None if step.cost is None else money(step.cost),
+        "cost": None if step.cost is None else bare_money(step.cost),
         "refusal": step.refusal,
         "present": step is stairs.present_step,
     }

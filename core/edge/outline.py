@@ -20,6 +20,7 @@ from math import hypot
 from typing import TypeAlias
 
 from core.edge.corners import mitre_angle, stop_before_corner
+from core.language import told
 from core.lengths import Inches, round_up
 from core.refusal import Refusal
 from core.shape import Facing
@@ -172,8 +173,10 @@ def require_bindable(outline: Outline, seam: Inches, face: Inches, path: str = "
     if radius is not None and radius <= max(face, seam):
         raise Refusal(
             path,
-            "the binding cannot follow a radius of {radius}: it covers {face} of the quilt; "
-            "write a larger curve or a narrower binding",
+            told(
+                "the binding cannot follow a radius of {radius}: it covers {face} of the quilt; "
+                "write a larger curve or a narrower binding"
+            ),
             radius=radius,
             face=max(face, seam),
         )
@@ -186,7 +189,11 @@ def require_bindable(outline: Outline, seam: Inches, face: Inches, path: str = "
         if side.radius is None and float(side.length) <= needs:
             raise Refusal(
                 path,
-                f"edge {number}, which is {{length}} long, leaves no room to sew between the seams "
-                "at its two corners; write a longer edge or a narrower seam",
+                told(
+                    "edge {number}, which is {length} long, leaves no room to sew between the "
+                    "seams at its two corners; write a longer edge or a narrower seam",
+                    number=number,
+                    length="{length}",
+                ),
                 length=side.length,
             )

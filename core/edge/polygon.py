@@ -9,6 +9,7 @@ from __future__ import annotations
 from fractions import Fraction
 from itertools import combinations
 
+from core.language import told
 from core.lengths import Inches
 from core.refusal import Refusal
 from core.shape import Spot
@@ -25,13 +26,15 @@ def simple_polygon(points: tuple[Spot, ...], width: Inches, length: Inches) -> t
     cross or touch.
     """
     if len(points) < FEWEST:
-        raise Refusal(PATH, "an outline has three corners or more; write its points in order")
+        raise Refusal(PATH, told("an outline has three corners or more; write its points in order"))
     for place, (x, y) in enumerate(points):
         if not (0 <= x <= width and 0 <= y <= length):
             raise Refusal(
                 f"{PATH}[{place}]",
-                "this point lies off the quilt of {width} × {length}; write one on it, measured "
-                "right and down from its upper left corner",
+                told(
+                    "this point lies off the quilt of {width} × {length}; write one on it, "
+                    "measured right and down from its upper left corner"
+                ),
                 width=width,
                 length=length,
             )
@@ -45,13 +48,13 @@ def _refuse_spikes(points: tuple[Spot, ...]) -> None:
         before, after = points[place - 1], points[(place + 1) % len(points)]
         if here == after:
             raise Refusal(
-                f"{PATH}[{place}]", "this point stands twice in a row; write each corner once"
+                f"{PATH}[{place}]", told("this point stands twice in a row; write each corner once")
             )
         turns_back = _dot(before, here, after) > 0
         if _cross(before, here, after) == 0 and turns_back and before != here:
             raise Refusal(
                 f"{PATH}[{place}]",
-                "the outline turns straight back here; leave this point out",
+                told("the outline turns straight back here; leave this point out"),
             )
 
 
@@ -63,9 +66,14 @@ def _refuse_crossings(points: tuple[Spot, ...]) -> None:
         if not neighbours and _meet(*edges[i], *edges[j]):
             raise Refusal(
                 PATH,
-                f"the edge from point {i + 1} to point {(i + 1) % count + 1} crosses or touches "
-                f"the edge from point {j + 1} to point {(j + 1) % count + 1}; write the corners "
-                "in order round the quilt",
+                told(
+                    "the edge from point {a} to point {b} crosses or touches the edge from point "
+                    "{c} to point {d}; write the corners in order round the quilt",
+                    a=i + 1,
+                    b=(i + 1) % count + 1,
+                    c=j + 1,
+                    d=(j + 1) % count + 1,
+                ),
             )
 
 

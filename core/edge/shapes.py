@@ -15,9 +15,10 @@ from math import asin, atan2, cos, degrees, pi, radians, sin
 from core.edge.curves import oval_arc, oval_length, root, up
 from core.edge.outline import Outline, Point, Side
 from core.edge.polygon import simple_polygon
+from core.language import told
 from core.lengths import Inches
 from core.refusal import Refusal
-from core.shape import Facing, Shape, ShapeKind, Spot, Upright
+from core.shape import Facing, Shape, ShapeKind, Spot, Upright, told_facing
 
 _ARC_STEP = 4.0  # degrees between the points that a curve is drawn through
 _AROUND = (Facing.LEFT, Facing.BOTTOM, Facing.RIGHT, Facing.TOP)
@@ -39,8 +40,10 @@ def outline_of(shape: Shape, width: Inches, length: Inches) -> Outline:
             if shape.kind is ShapeKind.CIRCLE and width != length:
                 raise Refusal(
                     "outline.kind",
-                    "a circle is as wide as it is long, and this quilt is {width} × {length}; "
-                    "choose oval, or write equal sizes",
+                    told(
+                        "a circle is as wide as it is long, and this quilt is {width} × {length}; "
+                        "choose oval, or write equal sizes"
+                    ),
                     width=width,
                     length=length,
                 )
@@ -139,7 +142,9 @@ def _clipped(clip: Inches, width: Inches, length: Inches) -> Iterator[Side]:
 def _refuse_large(path: str, size: Inches, most: Inches) -> None:
     if size > most:
         raise Refusal(
-            path, "that is more than half of the shorter edge; write at most {most}", most=most
+            path,
+            told("that is more than half of the shorter edge; write at most {most}"),
+            most=most,
         )
 
 
@@ -235,8 +240,13 @@ def _refuse_deep(shape: Shape, side: Facing, chord: Inches) -> None:
     most = (long + ends * shape.depth) / (2 * count + ends) if shared else chord / 2
     raise Refusal(
         "outline.depth" if shared else f"outline.depth_{side}",
-        f"{count} scallops so deep on the {side} would be more than half circles; write at most "
-        "{most}, or fewer scallops",
+        told(
+            "{count} scallops so deep on the {side} would be more than half circles; write at most "
+            "{most}, or fewer scallops",
+            count=count,
+            side=told_facing(side),
+            most="{most}",
+        ),
         most=most,
     )
 

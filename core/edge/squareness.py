@@ -16,6 +16,7 @@ from itertools import combinations, pairwise
 from math import acos, atan2, cos, degrees, hypot, pi, sin, sqrt
 
 from core.figures import figure, usual
+from core.language import told
 from core.lengths import Inches, Rounding, rounded
 from core.measured import Squaring
 from core.refusal import Refusal
@@ -77,7 +78,7 @@ def _quadrilateral(m: Squaring) -> tuple[Spot, Spot, Spot, Spot]:
     if not low < m.down < high:
         raise Refusal(
             "squaring.down",
-            "sides and diagonals of these lengths make no quilt; measure this diagonal again",
+            told("sides and diagonals of these lengths make no quilt; measure this diagonal again"),
         )
     down, up = float(m.down), float(m.up)
     for _ in range(_ROUNDS):  # the longer one diagonal is, the shorter is the other
@@ -90,9 +91,11 @@ def _quadrilateral(m: Squaring) -> tuple[Spot, Spot, Spot, Spot]:
     if abs(low - down) > tape:
         raise Refusal(
             "squaring.down",
-            "the sides and the diagonals do not fit together: both diagonals would have to be "
-            "about {error} off, and at most {tape} is taken for a tape's error; measure them "
-            "again, or write a larger tolerance",
+            told(
+                "the sides and the diagonals do not fit together: both diagonals would have to be "
+                "about {error} off, and at most {tape} is taken for a tape's error; measure them "
+                "again, or write a larger tolerance"
+            ),
             tape=tape,
             error=rounded(Fraction(abs(low - down)), figure(m.top, *_MARKS), Rounding.NEAREST),
         )

@@ -22,6 +22,7 @@ from core.finish.backing_panels import (
 )
 from core.finish.demand import Demand, shortest_segment
 from core.finish.overage import overages
+from core.language import told
 from core.lay.problem import Piece, Run
 from core.lengths import Inches, round_up
 from core.quilt import Backing, Frame, Panels, Seams
@@ -79,8 +80,10 @@ def backing_options(
     if not options:
         raise Refusal(
             "backing.seams",
-            "the cloth is too narrow for a backing of {across} × {along} in one piece; "
-            "allow seams or choose a wider cloth",
+            told(
+                "the cloth is too narrow for a backing of {across} × {along} in one piece; "
+                "allow seams or choose a wider cloth"
+            ),
             across=across,
             along=along,
         )
@@ -97,8 +100,10 @@ def _refuse_wide_seams(backing: Backing, fabric: Fabric) -> None:
     if 2 * backing.seam + backing.narrowest_panel > fabric.cutting_width:
         raise Refusal(
             "backing.seam",
-            "two seams of {seam} leave too little of the cloth's usable width of {usable} for "
-            "panels of {narrowest} or more; write a narrower seam",
+            told(
+                "two seams of {seam} leave too little of the cloth's usable width of {usable} for "
+                "panels of {narrowest} or more; write a narrower seam"
+            ),
             seam=backing.seam,
             usable=fabric.cutting_width,
             narrowest=backing.narrowest_panel,
@@ -109,8 +114,10 @@ def _refuse_wide_accent(backing: Backing, accent: Fabric | None, least: Inches) 
     if accent is not None and backing.accent_width + 2 * backing.narrowest_panel > least:
         raise Refusal(
             "backing.accent_width",
-            "an accent strip of {accent} leaves no room for panels in a backing of {least}; "
-            "write a narrower strip",
+            told(
+                "an accent strip of {accent} leaves no room for panels in a backing of {least}; "
+                "write a narrower strip"
+            ),
             accent=backing.accent_width,
             least=least,
         )
@@ -123,7 +130,7 @@ def _all_options(
     if fabric.one_way_print and backing.seams is Seams.CROSSWISE:
         raise Refusal(
             "backing.seams",
-            "crosswise seams would lay a one-way print sideways; choose lengthwise seams",
+            told("crosswise seams would lay a one-way print sideways; choose lengthwise seams"),
         )
     ways = {
         False: backing.seams is not Seams.CROSSWISE,
@@ -220,8 +227,10 @@ def _accent_strip(backing: Backing, along: Inches, fabric: Fabric) -> Demand:
     if width > usable:
         raise Refusal(
             "backing.accent_width",
-            "the accent strip is wider than its cloth's usable width of {usable}; "
-            "write a narrower strip",
+            told(
+                "the accent strip is wider than its cloth's usable width of {usable}; "
+                "write a narrower strip"
+            ),
             usable=usable,
         )
     shortest = shortest_segment(usable)

@@ -12,6 +12,7 @@ from math import ceil
 
 from core.batting_packages import Package
 from core.finish.overage import overages
+from core.language import told
 from core.lengths import Inches, round_up, sale_text
 from core.quilt import Batting, BattingFrom
 from core.refusal import Refusal
@@ -73,11 +74,15 @@ def _package(batting: Batting, across: Inches, along: Inches) -> Package | None:
     if batting.package is not None:
         found = [package for package in batting.packages if package.name == batting.package]
         if not found:
-            known = ", ".join(package.name for package in batting.packages) or "none"
+            known = ", ".join(package.name for package in batting.packages) or told("none")
             raise Refusal(
                 "batting.package",
-                f'no package is called "{batting.package}"; write one of the table ({known}) or '
-                "leave it empty",
+                told(
+                    'no package is called "{package}"; write one of the table ({known}) or '
+                    "leave it empty",
+                    package=batting.package,
+                    known=known,
+                ),
             )
         return found[0]
     covering = [package for package in batting.packages if package.covers(across, along)]

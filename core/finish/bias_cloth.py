@@ -18,6 +18,7 @@ from core.edge.joins import chain_length, slanted_loss, strips_needed
 from core.fabric import Fabric
 from core.figures import usual
 from core.finish.demand import Demand
+from core.language import told
 from core.lay.problem import Piece
 from core.lengths import Inches, round_up
 from core.quilt import Joins
@@ -200,8 +201,13 @@ def _on_hand(need: BiasNeed, fabric: Fabric) -> tuple[BiasPiece, ...]:
     if given < need.needs:
         raise Refusal(
             "binding.bias.source",
-            f"the pieces of {fabric.name} on hand give {{given}} of bias strip and the binding "
-            "needs {needs}; write square or rectangle, or add cloth on hand",
+            told(
+                "the pieces of {fabric} on hand give {given} of bias strip and the binding "
+                "needs {needs}; write square or rectangle, or add cloth on hand",
+                fabric=fabric.name,
+                given="{given}",
+                needs="{needs}",
+            ),
             given=given,
             needs=need.needs,
         )
@@ -226,5 +232,5 @@ def _least_size(
 def _too_small() -> Refusal:
     return Refusal(
         "binding.grain",
-        "no square on this cloth gives a bias strip this wide; write a narrower strip",
+        told("no square on this cloth gives a bias strip this wide; write a narrower strip"),
     )

@@ -30,6 +30,7 @@ from core.finish.scrappy import Needs, ScrappyPlan, plan_scrappy
 from core.finish.scrappy_bias import Segments, longest_segment, segment_cloth
 from core.finish.side_strips import LongStrip
 from core.finish.two_cloth import plan_two_cloth
+from core.language import told
 from core.lengths import Inches
 from core.quilt import Binding, Fold
 from core.refusal import Refusal
@@ -82,22 +83,28 @@ def _refuse_together(binding: Binding) -> None:
     if scrappy and binding.back_fabric is not None:
         raise Refusal(
             "binding.back_fabric",
-            "a scrappy binding has one cloth after the other, not two side by side; remove this "
-            "or write none as the scrappy order",
+            told(
+                "a scrappy binding has one cloth after the other, not two side by side; remove "
+                "this or write none as the scrappy order"
+            ),
         )
     if binding.back_fabric is None:
         return
     if binding.grain is Grain.BIAS:
         raise Refusal(
             "binding.grain",
-            "two bias strips sewn along their whole length stretch out of line, so a binding of "
-            "two cloths is cut on the straight grain; write crosswise, lengthwise or either",
+            told(
+                "two bias strips sewn along their whole length stretch out of line, so a binding "
+                "of two cloths is cut on the straight grain; write crosswise, lengthwise or either"
+            ),
         )
     if binding.fold is Fold.FACED:
         raise Refusal(
             "binding.back_fabric",
-            "a faced edge shows on the back only, so it has no second cloth; remove this, or "
-            "choose another fold",
+            told(
+                "a faced edge shows on the back only, so it has no second cloth; remove this, or "
+                "choose another fold"
+            ),
         )
 
 
@@ -142,14 +149,17 @@ def _refuse_strip(plan: BindingPlan, usable: Inches) -> None:
     if plan.widths.strip > usable:
         raise Refusal(
             "binding.strip_width",
-            "a strip of {strip} is wider than its cloth's usable width of {usable}; "
-            "write a narrower strip",
+            told(
+                "a strip of {strip} is wider than its cloth's usable width of {usable}; "
+                "write a narrower strip"
+            ),
             strip=plan.widths.strip,
             usable=usable,
         )
     if plan.join_loss >= usable:
         raise Refusal(
-            "binding.strip_width", "each join would use up a whole strip; write a narrower strip"
+            "binding.strip_width",
+            told("each join would use up a whole strip; write a narrower strip"),
         )
 
 

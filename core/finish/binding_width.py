@@ -23,6 +23,7 @@ from fractions import Fraction
 
 from core.binding_choices import Finishing, WidthRule
 from core.figures import figure, usual
+from core.language import told
 from core.lengths import Inches, Units, show
 from core.quilt import Binding, Fold
 from core.refusal import Refusal
@@ -107,20 +108,32 @@ def reach_warning(binding: Binding, widths: Widths, units: Units) -> str | None:
     """A sentence where the fold lands too little past the seam, else None."""
     if widths.reaches or binding.fold is Fold.FACED:
         return None
-    how = f"finish by {binding.finishing}"
     wider = (2 if binding.fold is Fold.DOUBLE else 1) * (widths.needed_reach - widths.reach)
-    source = " (common practice)" if binding.reach is None else ""
-    lands = (
-        f"reaches only {show(widths.reach, units)} past the seam"
-        if widths.reach > 0
-        else f"stops {show(-widths.reach, units)} short of the seam"
-        if widths.reach < 0
-        else "lands on the seam and not past it"
+    values = {
+        "lands": _lands(widths.reach, units),
+        "needed": show(widths.needed_reach, units),
+        "source": told(" (common practice)") if binding.reach is None else "",
+        "wider": show(widths.strip + wider, units),
+    }
+    if binding.finishing is Finishing.HAND:
+        return told(
+            "The fold {lands}: to finish by hand it should reach {needed}{source}. "
+            "Cut the strip {wider} wide, or sew a narrower seam.",
+            **values,
+        )
+    return told(
+        "The fold {lands}: to finish by machine it should reach {needed}{source}. "
+        "Cut the strip {wider} wide, or sew a narrower seam.",
+        **values,
     )
-    return (
-        f"The fold {lands}: to {how} it should reach {show(widths.needed_reach, units)}{source}. "
-        f"Cut the strip {show(widths.strip + wider, units)} wide, or sew a narrower seam."
-    )
+
+
+def _lands(reach: Inches, units: Units) -> str:
+    if reach > 0:
+        return told("reaches only {reach} past the seam", reach=show(reach, units))
+    if reach < 0:
+        return told("stops {reach} short of the seam", reach=show(-reach, units))
+    return told("lands on the seam and not past it")
 
 
 def cut_of(binding: Binding, thickness: Inches) -> tuple[Inches, Inches]:
@@ -129,7 +142,8 @@ def cut_of(binding: Binding, thickness: Inches) -> tuple[Inches, Inches]:
         return binding.strip_width, binding.seam
     if binding.finished_width is None:
         raise Refusal(
-            "binding.strip_width", "this is missing; write the strip's width or the finished width"
+            "binding.strip_width",
+            told("this is missing; write the strip's width or the finished width"),
         )
     return strip_for(binding, binding.finished_width, thickness), seam_of(binding)
 
@@ -138,15 +152,19 @@ def _used_up(binding: Binding, strip: Inches, seam: Inches, least: Inches) -> Re
     if binding.strip_width is None:
         return Refusal(
             "binding.finished_width",
-            "a strip of {strip} is used up by its seams of {seam} and the quilt's edge; "
-            "write a larger finished width, or a narrower seam",
+            told(
+                "a strip of {strip} is used up by its seams of {seam} and the quilt's edge; "
+                "write a larger finished width, or a narrower seam"
+            ),
             strip=strip,
             seam=seam,
         )
     return Refusal(
         "binding.strip_width",
-        "a strip of {strip} is used up by its seams of {seam} and the quilt's edge; "
-        "write more than {least}, or a narrower seam",
+        told(
+            "a strip of {strip} is used up by its seams of {seam} and the quilt's edge; "
+            "write more than {least}, or a narrower seam"
+        ),
         strip=strip,
         seam=seam,
         least=least,

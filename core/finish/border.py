@@ -21,6 +21,7 @@ from core.finish.border_parts import part_pieces, parts_of, rules_of
 from core.finish.border_sides import BorderStrip, Side, border_strips
 from core.finish.coping import blocks_round, finished_widths
 from core.finish.demand import Demand, shortest_segment
+from core.language import told
 from core.lay.problem import Piece, Run
 from core.lengths import Inches
 from core.quilt import Border, Corners, Piecing, Sizing
@@ -217,7 +218,7 @@ def _refuse_lost_strips(plan: BorderPlan, strip: BorderStrip, fabric_of: FabricO
     if plan.loss(strip) >= fabric_of(strip.fabric).cutting_width:
         raise Refusal(
             f"{plan.path}.width",
-            "each join would use up a whole strip; choose straight joins or lengthwise grain",
+            told("each join would use up a whole strip; choose straight joins or lengthwise grain"),
         )
 
 
@@ -226,8 +227,10 @@ def _refuse_too_wide(plan: BorderPlan, strip: BorderStrip, fabric_of: FabricOf) 
     if strip.cut_width > usable:
         raise Refusal(
             f"{plan.path}.width",
-            "a lengthwise strip of {strip} is wider than its cloth's usable width of {usable}; "
-            "write a narrower border or choose crosswise grain",
+            told(
+                "a lengthwise strip of {strip} is wider than its cloth's usable width of {usable}; "
+                "write a narrower border or choose crosswise grain"
+            ),
             strip=strip.cut_width,
             usable=usable,
         )

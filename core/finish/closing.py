@@ -23,6 +23,7 @@ from core.edge.joins import (
 )
 from core.figures import figure, usual
 from core.finish.binding_width import Widths
+from core.language import told
 from core.lengths import Inches, Rounding, rounded
 from core.quilt import Binding, Closing
 from core.refusal import Refusal
@@ -70,7 +71,9 @@ def _gap(binding: Binding, widths: Widths, side: Inches, takes: Inches) -> Inche
         if tails.gap > side:
             raise Refusal(
                 "binding.tails.gap",
-                "a gap of {gap} is longer than a side of the quilt, {side}; write a smaller gap",
+                told(
+                    "a gap of {gap} is longer than a side of the quilt, {side}; write a smaller gap"
+                ),
                 gap=tails.gap,
                 side=side,
             )
@@ -91,8 +94,10 @@ def _tail(binding: Binding, widths: Widths, gap: Inches, takes: Inches) -> Inche
     if tail < least:
         raise Refusal(
             "binding.tails.tail",
-            "two tails of {tail} cannot meet across a gap of {gap} and overlap by {takes}; write "
-            "tails of at least {least}, or a smaller gap",
+            told(
+                "two tails of {tail} cannot meet across a gap of {gap} and overlap by {takes}; "
+                "write tails of at least {least}, or a smaller gap"
+            ),
             tail=tail,
             gap=gap,
             takes=takes,
@@ -101,8 +106,10 @@ def _tail(binding: Binding, widths: Widths, gap: Inches, takes: Inches) -> Inche
     if tail > most:
         raise Refusal(
             "binding.allowance",
-            "closing with tails of {tail} wants {wants} to spare, and the allowance is "
-            "{allowance}; write a larger allowance, or shorter tails",
+            told(
+                "closing with tails of {tail} wants {wants} to spare, and the allowance is "
+                "{allowance}; write a larger allowance, or shorter tails"
+            ),
             tail=tail,
             wants=2 * (tail - least),
             allowance=binding.allowance,
@@ -119,8 +126,10 @@ def _tucked(binding: Binding, widths: Widths, side: Inches) -> TuckedClosing:
     if given and start + overlap > side:
         raise Refusal(
             "binding.tuck.overlap",
-            "the tucked end, {start} to the first stitch and {overlap} tucked in, is longer than a "
-            "side of the quilt, {side}; write smaller lengths",
+            told(
+                "the tucked end, {start} to the first stitch and {overlap} tucked in, is longer "
+                "than a side of the quilt, {side}; write smaller lengths"
+            ),
             start=start,
             overlap=overlap,
             side=side,

@@ -11,6 +11,7 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil
 
+from core.language import told
 from core.lengths import Inches
 from core.quilt import Border, Corners, Sizing
 from core.refusal import Refusal
@@ -32,7 +33,9 @@ def finished_widths(border: Border, path: str, centre: Size) -> Size:
     if border.corners is Corners.MITRED and sides != ends:
         raise Refusal(
             f"{path}.corners",
-            "strips of {sides} and {ends} do not meet in a mitre of 45°; choose butted corners",
+            told(
+                "strips of {sides} and {ends} do not meet in a mitre of 45°; choose butted corners"
+            ),
             sides=sides,
             ends=ends,
         )
@@ -49,7 +52,9 @@ def blocks_round(border: Border, path: str, centre: Size) -> tuple[int, int]:
     """
     block = border.block
     if block is None:
-        raise Refusal(f"{path}.block", "write the finished size of the blocks that come round it")
+        raise Refusal(
+            f"{path}.block", told("write the finished size of the blocks that come round it")
+        )
     least = 2 * border.width - 2 * border.seam
     width, length = (ceil((side + least) / block) for side in centre)
     return width, length
@@ -63,18 +68,21 @@ def reached_in_blocks(border: Border, path: str, centre: Size) -> Size:
 
 
 def _refuse_smaller(path: str, centre: Size, wished: Size) -> None:
-    for key, name, has, wants in zip(
-        ("to_width", "to_length"), ("wide", "long"), centre, wished, strict=True
-    ):
+    told_of = {
+        "to_width": told(
+            "the quilt is {has} wide before this strip, which cannot make it smaller; "
+            "write more than that"
+        ),
+        "to_length": told(
+            "the quilt is {has} long before this strip, which cannot make it smaller; "
+            "write more than that"
+        ),
+    }
+    for (key, said), has, wants in zip(told_of.items(), centre, wished, strict=True):
         if wants < has:
-            raise Refusal(
-                f"{path}.{key}",
-                f"the quilt is {{has}} {name} before this strip, which cannot make it smaller; "
-                "write more than that",
-                has=has,
-            )
+            raise Refusal(f"{path}.{key}", said, has=has)
     if wished == centre:
         raise Refusal(
             f"{path}.to_width",
-            "the quilt has that size already; write more, or remove this border",
+            told("the quilt has that size already; write more, or remove this border"),
         )

@@ -25,6 +25,7 @@ from core.finish.bound_edge import BoundEdge
 from core.finish.demand import Demand, shortest_segment
 from core.finish.scrappy import in_order
 from core.finish.side_strips import LongStrip, SideStrips, side_strips
+from core.language import told
 from core.lengths import Inches, round_up
 from core.quilt import Binding
 from core.refusal import Refusal
@@ -42,13 +43,18 @@ def is_ring(binding: Binding, edge: BoundEdge) -> bool:
     if binding.scrappy.order is not Order.NONE:
         raise Refusal(
             "binding.scrappy.order",
-            "a curved edge is faced with one bias strip; write none here, or choose another fold",
+            told(
+                "a curved edge is faced with one bias strip; write none here, or choose another "
+                "fold"
+            ),
         )
     if binding.grain is not Grain.BIAS:
         raise Refusal(
             "binding.grain",
-            "a curved edge is faced with a bias strip, which is eased round it; write bias, or "
-            "choose another fold",
+            told(
+                "a curved edge is faced with a bias strip, which is eased round it; write bias, or "
+                "choose another fold"
+            ),
         )
     return True
 
@@ -82,8 +88,11 @@ def _cloths_in_order(binding: Binding, edge: BoundEdge) -> tuple[str, ...]:
     if len(binding.scrappy.cloths) > sides:
         raise Refusal(
             "binding.scrappy.cloths",
-            f"a facing has one cloth a side, and this quilt has {sides} sides; write at most as "
-            "many fabrics",
+            told(
+                "a facing has one cloth a side, and this quilt has {sides} sides; write at most as "
+                "many fabrics",
+                sides=sides,
+            ),
         )
     return in_order(binding.scrappy, sides)
 
@@ -109,8 +118,10 @@ def faced_apart(
     if binding.grain is Grain.BIAS:
         raise Refusal(
             "binding.grain",
-            "a facing of several cloths is cut on the straight grain, since its edges are "
-            "straight; write crosswise, lengthwise or either",
+            told(
+                "a facing of several cloths is cut on the straight grain, since its edges are "
+                "straight; write crosswise, lengthwise or either"
+            ),
         )
     longs = {name: _long_strip(plan, binding, sides, name, usable[name]) for name in usable}
     counts = [

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from core.fabric import Fabric
 from core.finish.demand import Demand
+from core.language import told
 from core.lay.problem import Piece
 from core.lengths import Inches
 from core.quilt import Label
@@ -30,13 +31,15 @@ def plan_label(label: Label, quilt: tuple[Inches, Inches], fabric: Fabric) -> La
         if side > most:
             raise Refusal(
                 f"label.{key}",
-                "a label of {side} is larger than the quilt; write a smaller one",
+                told("a label of {side} is larger than the quilt; write a smaller one"),
                 side=side,
             )
     if across > fabric.cutting_width:
         raise Refusal(
             "label.width",
-            "the label is wider than its cloth's usable width of {usable}; write a smaller one",
+            told(
+                "the label is wider than its cloth's usable width of {usable}; write a smaller one"
+            ),
             usable=fabric.cutting_width,
         )
     piece = Piece(NAME, fabric.name, across, along, 1, may_turn=not fabric.one_way_print)

@@ -19,6 +19,7 @@ from core.fabric import Grain
 from core.figures import figure
 from core.finish.bias_cloth import BiasPlan
 from core.finish.demand import Demand
+from core.language import told
 from core.lay.problem import Piece
 from core.lengths import Inches, round_up
 from core.refusal import Refusal
@@ -103,8 +104,12 @@ def plan_scrappy(
 def _too_long(least: Inches, cloths: int) -> Refusal:
     return Refusal(
         "binding.scrappy.shortest",
-        f"segments of {{least}} are too long for all {cloths} cloths to have one; write a shorter "
-        "one, or fewer cloths",
+        told(
+            "segments of {least} are too long for all {cloths} cloths to have one; write a shorter "
+            "one, or fewer cloths",
+            least="{least}",
+            cloths=cloths,
+        ),
         least=least,
     )
 
@@ -113,15 +118,20 @@ def _refuse(least: Inches, loss: Inches, longest: Inches) -> None:
     if least <= loss:
         raise Refusal(
             "binding.scrappy.shortest",
-            "a segment of {least} is used up by its join, which takes {loss}; write a longer one",
+            told(
+                "a segment of {least} is used up by its join, which takes {loss}; write a longer "
+                "one"
+            ),
             least=least,
             loss=loss,
         )
     if least > longest:
         raise Refusal(
             "binding.scrappy.shortest",
-            "a segment of {least} is longer than the narrowest of its cloths, {longest}; write a "
-            "shorter one",
+            told(
+                "a segment of {least} is longer than the narrowest of its cloths, {longest}; write "
+                "a shorter one"
+            ),
             least=least,
             longest=longest,
         )

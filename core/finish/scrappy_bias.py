@@ -13,6 +13,7 @@ from dataclasses import dataclass, replace
 from core.binding_choices import BiasMethod, BiasSource
 from core.fabric import Fabric
 from core.finish.bias_cloth import BiasNeed, BiasPiece, BiasPlan
+from core.language import told
 from core.lengths import Inches, round_up
 from core.refusal import Refusal
 
@@ -118,7 +119,12 @@ def _on_hand(segments: Segments, fabric: Fabric) -> tuple[BiasPiece, ...]:
 def _too_small(segments: Segments, fabric: Fabric) -> Refusal:
     return Refusal(
         "binding.scrappy.shortest",
-        f"{fabric.name} does not give {segments.count} bias segments of {{length}}; write a "
-        "shorter one, or choose another way to cut the bias",
+        told(
+            "{fabric} does not give {count} bias segments of {length}; write a "
+            "shorter one, or choose another way to cut the bias",
+            fabric=fabric.name,
+            count=segments.count,
+            length="{length}",
+        ),
         length=segments.length,
     )

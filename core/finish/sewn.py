@@ -12,6 +12,7 @@ from core.edge.edge_map import Chain, EdgeMap, best_map, map_from
 from core.edge.joins import as_many_as_reach
 from core.edge.outline import Outline
 from core.finish.binding_plan import BindingPlan
+from core.language import told
 from core.lengths import Inches
 from core.quilt import Binding
 from core.refusal import Refusal
@@ -77,7 +78,7 @@ def sew(
     if binding.start_at >= outline.ring:
         raise Refusal(
             "binding.start_at",
-            "the edge is {ring} round; write less than that, or nothing for the best place",
+            told("the edge is {ring} round; write less than that, or nothing for the best place"),
             ring=outline.perimeter,
         )
     return started_at(sewn, outline, binding.start_at)

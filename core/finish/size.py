@@ -17,6 +17,7 @@ from core.edge.shapes import outline_of
 from core.edge.squareness import Squareness, squareness_of
 from core.figures import figure
 from core.finish.bound_edge import BoundEdge
+from core.language import told
 from core.lengths import Inches, round_up
 from core.measured import TakeUp
 from core.quilt import Project
@@ -57,7 +58,9 @@ def sizes_of(project: Project, bordered: Size) -> Sizes:
     squareness = None
     if project.squaring is not None:
         if shape.kind is ShapeKind.POLYGON:
-            raise Refusal("squaring", "only a quilt with four sides is squared up; remove this")
+            raise Refusal(
+                "squaring", told("only a quilt with four sides is squared up; remove this")
+            )
         squareness = squareness_of(project.squaring)
         quilted = squareness.width, squareness.length
     outline = laid

@@ -20,6 +20,7 @@ from fractions import Fraction
 from core.fabric import Fabric, Grain
 from core.figures import figure, usual
 from core.finish.demand import Demand, shortest_segment
+from core.language import told
 from core.lay.problem import Piece, Run
 from core.lengths import Inches
 from core.quilt import Sleeve, SleeveShape
@@ -58,9 +59,11 @@ def plan_sleeve(sleeve: Sleeve, quilt_width: Inches, fabric: Fabric) -> SleevePl
     length = (whole - sleeve.gap) / 2 if parts == 2 else whole
     usable = fabric.cutting_width
     if length <= 0:
-        raise Refusal("sleeve", "the quilt is too narrow for a sleeve; remove the sleeve")
+        raise Refusal("sleeve", told("the quilt is too narrow for a sleeve; remove the sleeve"))
     if cut_width > usable and length > usable:
-        raise Refusal("sleeve.depth", "the sleeve is wider than the cloth; write a smaller depth")
+        raise Refusal(
+            "sleeve.depth", told("the sleeve is wider than the cloth; write a smaller depth")
+        )
     joined = length > usable
     wanted: Piece | Run = Piece(
         NAME, fabric.name, length, cut_width, parts, may_turn=cut_width <= usable
