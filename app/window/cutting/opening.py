@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
+from app.os_words import said_of
 from app.window.cutting.pages import Choice
 from core.cutting.changed import ChangedPlan
 from core.cutting.cutting import ClothCutting, Cutting, Sameness, sameness
@@ -93,8 +94,8 @@ class Opening:
             Choice(told_as("go back", "Back"), self.ask),
         )
 
-    def _ask_about_unreadable(self, error: Exception) -> None:
-        said = error.sentence if isinstance(error, Refusal) else str(error)
+    def _ask_about_unreadable(self, error: Refusal | OSError) -> None:
+        said = error.sentence if isinstance(error, Refusal) else said_of(error)
         self._table.say(
             told("How far the cloth was cut cannot be read"),
             f"{said[0].upper()}{said[1:]}.",

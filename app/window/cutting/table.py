@@ -14,6 +14,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QDialog, QStackedWidget, QVBoxLayout, QWidget
 
+from app.os_words import said_of
 from app.style import Theme
 from app.window.cutting.cuttings import Cuttings
 from app.window.cutting.miscut_form import MiscutForm
@@ -186,8 +187,8 @@ class CuttingTable(QDialog):
         try:
             self.cuttings.keep(self.cutting)
         except OSError as error:
-            reason = error.strerror or str(error)
-            self.trouble.say(told("How far the cloth is cut cannot be kept ({why}).", why=reason))
+            why = said_of(error)
+            self.trouble.say(told("How far the cloth is cut cannot be kept ({why}).", why=why))
         else:
             self.trouble.say("")
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import errno
-from collections.abc import Iterable
 from fractions import Fraction
 from pathlib import Path
 
@@ -32,27 +31,10 @@ from core.lengths import Units
 from core.project_file import load
 from core.quilt import Project
 from tests.app.window.conftest import PlannerHere, ScriptedAsker
-from tests.app.window.told import texts
+from tests.app.window.told import left, texts
 from tests.nameless import nameless
-from tests.stand_in import untold
 
 stood_in = pytest.mark.usefixtures("stand_in")
-# What is the same in every language, or is Qt's to say.
-SAME = {"Crossgrain", "crossgrain", "Ctrl", "Shift", "English", "Deutsch"}
-BY_QT = ("Scroll Left", "Scroll Right", "All Files (*)")  # said by Qt, in its own translation
-
-
-def left(said: Iterable[str], *own: object) -> dict[str, list[str]]:
-    """The texts that were not told, with the words that show it; `own` words are the person's."""
-    found: dict[str, list[str]] = {}
-    for text in said:
-        rest = text
-        for name in map(str, own):
-            rest = rest.replace(name, "")
-        words = [word for word in untold(rest) if word not in SAME]
-        if words and text not in BY_QT:
-            found[text] = words
-    return found
 
 
 @pytest.fixture

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterable, Iterator
 
 from PySide6.QtCore import QAbstractItemModel, QObject, Qt
 from PySide6.QtGui import QAction
@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QGroupBox,
     QLabel,
     QLineEdit,
+    QListWidget,
     QMenu,
     QMessageBox,
     QTabWidget,
@@ -24,7 +25,11 @@ from PySide6.QtWidgets import (
 
 from app.window.drawing_item import DrawingItem
 from core.drawing.marks import Label
+from tests.stand_in import untold
 
+# What is the same in every language, or is Qt's to say.
+SAME = {"Crossgrain", "crossgrain", "Ctrl", "Shift", "English", "Deutsch"}
+BY_QT = ("Scroll Left", "Scroll Right", "All Files (*)")  # said by Qt, in its own translation
 ROLES = (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole)
 
 
@@ -72,6 +77,8 @@ def _said(thing: QObject) -> Iterator[str]:
             yield from (thing.text(), thing.informativeText())
         case QGraphicsView():
             yield from _drawn(thing)
+        case QListWidget():
+            yield from (thing.item(row).text() for row in range(thing.count()))
         case QAbstractItemView():
             yield from _listed(thing.model())
 
@@ -93,3 +100,16 @@ def _listed(model: QAbstractItemModel | None) -> Iterator[str]:
             yield str(model.headerData(column, Qt.Orientation.Horizontal, role) or "")
             for row in range(model.rowCount()):
                 yield str(model.index(row, column).data(role) or "")
+
+
+def left(said: Iterable[str], *own: object) -> dict[str, list[str]]:
+    """The texts that were not told, with the words that show it; `own` words are the person's."""
+    found: dict[str, list[str]] = {}
+    for text in said:
+        rest = text
+        for name in map(str, own):
+            rest = rest.replace(name, "")
+        words = [word for word in untold(rest) if word not in SAME]
+        if words and text not in BY_QT:
+            found[text] = words
+    return found
