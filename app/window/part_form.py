@@ -158,7 +158,6 @@ class PartForm(QWidget):
         label.setToolTip(f"<p>{told(field.help)}</p>")
         label.setAccessibleDescription(told(field.help))  # else the tool tip is read, marks and all
         label.setBuddy(cast(QWidget, row.editor))
-        label.setWordWrap(True)
         self._labels.append(label)
         self._form.addRow(label, row)
 
@@ -175,6 +174,7 @@ class PartForm(QWidget):
         policies = QFormLayout.RowWrapPolicy
         self._form.setRowWrapPolicy(policies.WrapAllRows if above else policies.DontWrapRows)
         for label in self._labels:
+            label.setWordWrap(not above)  # above a field there is room
             label.setMinimumWidth(0 if above else widest)
             label.setMinimumHeight(0 if above else metrics.height() + LINE_AIR)
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Iterator
 
-from PySide6.QtCore import QAbstractItemModel, QObject, Qt
+from PySide6.QtCore import QAbstractItemModel, QAbstractListModel, QObject, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -95,7 +95,8 @@ def _drawn(view: QGraphicsView) -> Iterator[str]:
 def _listed(model: QAbstractItemModel | None) -> Iterator[str]:
     if model is None:
         return
-    for column in range(model.columnCount()):
+    columns = 1 if isinstance(model, QAbstractListModel) else model.columnCount()
+    for column in range(columns):
         for role in ROLES:
             yield str(model.headerData(column, Qt.Orientation.Horizontal, role) or "")
             for row in range(model.rowCount()):
