@@ -11,6 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from core.language import marked
 from core.lengths import Inches
 
 
@@ -25,21 +26,22 @@ class Package:
     def covers(self, across: Inches, along: Inches) -> bool:
         """Whether it is large enough, in either direction.
 
-        >>> Package("twin", Fraction(72), Fraction(90)).covers(Fraction(88), Fraction(68))
+        >>> Package(marked("twin"), Fraction(72), Fraction(90)).covers(Fraction(88), Fraction(68))
         True
         """
         low, high = sorted((across, along))
         return low <= min(self.width, self.length) and high <= max(self.width, self.length)
 
 
+# The names are told when a project is given them, and are its own from then on.
 COMMON = tuple(
     Package(name, Fraction(width), Fraction(length))
     for name, width, length in (
-        ("craft", 34, 45),
-        ("crib", 45, 60),
-        ("twin", 72, 90),
-        ("full", 81, 96),
-        ("queen", 90, 108),
-        ("king", 120, 120),
+        (marked("craft"), 34, 45),
+        (marked("crib"), 45, 60),
+        (marked("twin"), 72, 90),
+        (marked("full"), 81, 96),
+        (marked("queen"), 90, 108),
+        (marked("king"), 120, 120),
     )
 )

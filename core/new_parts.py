@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from typing import Any, Final
 
+from core.batting_packages import COMMON
 from core.language import told
-from core.lengths import Units
+from core.lengths import Units, exact_text
 
 
 def _round(metric: str, inches: str, units: Units) -> str:
@@ -68,7 +69,20 @@ def new_part(part: str, fabric: str, units: Units) -> dict[str, Any]:
     """A border, backing, batting, binding, sleeve or label as most quilts have it."""
     lengths = {key: _round(metric, inches, units) for key, (metric, inches) in _LENGTHS[part]}
     cloth = {} if part in CLOTHLESS else {"fabric": fabric}
-    return {**cloth, **lengths, **_CHOICES[part]}
+    packed = {"packages": _usual_packages(units)} if part == "batting" else {}
+    return {**cloth, **lengths, **_CHOICES[part], **packed}
+
+
+def _usual_packages(units: Units) -> list[dict[str, str]]:
+    """The common sizes of batting, in the form of a file."""
+    return [
+        {
+            "name": told(package.name),
+            "width": exact_text(package.width, units),
+            "length": exact_text(package.length, units),
+        }
+        for package in COMMON
+    ]
 
 
 # Metric first, then inches.

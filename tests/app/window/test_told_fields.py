@@ -15,6 +15,7 @@ from app.window.fields import SINGLE_PARTS
 from app.window.parts_panel import PartsPanel
 from app.window.sizes import SizesDialog, usual_sizes
 from core import edit
+from core.batting_packages import COMMON
 from core.lengths import Units
 from core.part_names import part_called, told_part
 from core.plan import make_plan
@@ -86,6 +87,14 @@ def test_what_is_done_in_the_panel_is_told_where_it_can_be_undone(panel: PartsPa
         assert untold(stack.undoText()) == []
     section.edited.emit("borders[0]", section.kind.fields[0], "?", False)
     assert untold(stack.undoText()) == []
+
+
+def test_what_a_new_part_is_named_is_told_once_and_its_own_then(project: Project) -> None:
+    bare = replace(project, batting=None)
+    made = edit.add_part(bare, "batting").batting
+    assert made is not None
+    assert [untold(package.name) for package in made.packages] == [[]] * len(COMMON)
+    assert [(p.width, p.length) for p in made.packages] == [(p.width, p.length) for p in COMMON]
 
 
 def test_a_field_that_is_to_be_mended_is_called_by_words_that_are_told(panel: PartsPanel) -> None:
