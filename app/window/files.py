@@ -17,6 +17,7 @@ from app.window.autosave import Kept, left_behind
 from app.window.document import Document
 from app.window.hold import Hold, Stamp, stamp
 from app.window.memory import Memory
+from app.window.spoken import dates_spoken
 from core.language import told
 from core.lengths import Units, exact_text
 from core.new_parts import new_fabric
@@ -175,7 +176,7 @@ class Files(QObject):
         """Offer what programs that ended in the middle of their work had kept."""
         waiting = left_behind()
         for kept in waiting:
-            when = QLocale().toString(moment(kept), QLocale.FormatType.ShortFormat)
+            when = dates_spoken().toString(moment(kept), QLocale.FormatType.ShortFormat)
             answer = self.asker.about_kept(kept.name, when)
             if answer is KeptAnswer.OPEN and self.may_leave():
                 self._recover(kept)

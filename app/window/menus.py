@@ -22,7 +22,7 @@ from app.window.spoken import language_of, remembered
 from app.window.step_action import redo_action, undo_action
 from core.language import marked, told
 from core.lengths import Units
-from core.sizes import QuiltSizes, dumps
+from core.sizes import QuiltSizes, dumps, told_usual
 
 if TYPE_CHECKING:
     from app.window.main_window import MainWindow
@@ -85,7 +85,7 @@ class Menus:
         window, files = self._window, self._window.files
         menu = self._bar.addMenu(told("&File"))
         self.new = self._action(menu, told("&New"), window.new, Keys.New)
-        self.sizes = menu.addMenu(told("New of a &Size"))
+        self.sizes = menu.addMenu(told("New of a Si&ze"))
         self.sizes.setToolTipsVisible(True)
         self.open = self._action(menu, told("&Open…"), files.open, Keys.Open)
         self._recent = menu.addMenu(told("Open &Recent"))
@@ -94,7 +94,7 @@ class Menus:
         self.save = self._action(menu, told("&Save"), files.save, Keys.Save)
         self.save_as = self._action(menu, told("Save &As…"), files.save_as, Keys.SaveAs)
         menu.addSeparator()
-        self.export = self._action(menu, told("&Export PDF…"), window.export, "Ctrl+Shift+E")
+        self.export = self._action(menu, told("E&xport PDF…"), window.export, "Ctrl+Shift+E")
         others = menu.addMenu(told("Export &Files"))
         self.export_files = {
             kind: self._action(others, told(words), _bound(window.export_files, kind))
@@ -102,7 +102,7 @@ class Menus:
         }
         self.print = self._action(menu, told("&Print…"), window.print_packet, Keys.Print)
         self._papers = self._choices(
-            menu.addMenu(told("&Paper")), PAPERS, window.paper(), window.set_paper
+            menu.addMenu(told("Pap&er")), PAPERS, window.paper(), window.set_paper
         )
         menu.addSeparator()
         leave = self._action(menu, told("&Quit"), window.close, Keys.Quit)
@@ -114,7 +114,7 @@ class Menus:
         self.sizes.clear()
         for size in remembered_sizes(window.memory).of(units):
             action = self.sizes.addAction(size.words(units).replace("&", "&&"))
-            action.setToolTip(size.source)
+            action.setToolTip(told_usual(size.source))
             action.triggered.connect(_bound(window.new, size))
         self.sizes.addSeparator()
         self.sizes.addAction(told("&Change these Sizes…")).triggered.connect(
@@ -194,7 +194,7 @@ class Menus:
             show = _bound(centre.tabs.setCurrentIndex, place)
             self._action(menu, words, show, f"Ctrl+{place + 1}")
         menu.addSeparator()
-        self.cut = self._action(menu, told("&Cutting Table"), self._window.cut_at_table, "F11")
+        self.cut = self._action(menu, told("Cutting Ta&ble"), self._window.cut_at_table, "F11")
         menu.addSeparator()
         self._action(menu, told("&Larger"), centre.zoom_in, Keys.ZoomIn)
         self._action(menu, told("&Smaller"), centre.zoom_out, Keys.ZoomOut)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QLibraryInfo, QLocale, QTranslator
 from PySide6.QtWidgets import QApplication
 
-from app.languages import ENGLISH, LANGUAGES, speak_language, spoken
+from app.languages import ENGLISH, LANGUAGES, language_spoken, speak_language, spoken
 from app.window.memory import Memory
 
 KEY = "language"
@@ -21,6 +21,13 @@ def remembered(memory: Memory) -> str:
 def language_of(memory: Memory) -> str:
     """The language to speak: the one chosen, or the system's if it is spoken here."""
     return remembered(memory) or spoken(QLocale.system().uiLanguages())
+
+
+def dates_spoken() -> QLocale:
+    """How dates are written: as the system does, unless another language is spoken here."""
+    system = QLocale()
+    language = language_spoken()
+    return system if system.name().startswith(language) else QLocale(language)
 
 
 def speak_in(application: QApplication, language: str) -> None:

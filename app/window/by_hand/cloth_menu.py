@@ -22,7 +22,7 @@ PIECE_VERBS = (
 )
 CLOTH_VERBS = (
     ("flaw", marked("Mark a &Flaw"), "X", "Ctrl+Shift+X"),
-    ("motif", marked("Mark a Mo&tif"), "G", "Ctrl+Shift+G"),
+    ("motif", marked("Mark a Mot&if"), "G", "Ctrl+Shift+G"),
     ("best lay", marked("&Back to the Best Lay"), None, "Ctrl+Shift+B"),
 )
 # What the same verbs do with one piece that is pointed at.

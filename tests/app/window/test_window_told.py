@@ -7,12 +7,11 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QLockFile, QObject
-from PySide6.QtWidgets import QFileDialog, QMenu, QMessageBox
+from PySide6.QtCore import QLockFile
+from PySide6.QtWidgets import QFileDialog, QMessageBox
 from pytestqt.qtbot import QtBot
 
 from app.assets import asset
-from app.languages import told_in
 from app.os_words import said_of
 from app.photos_qt import Photos
 from app.solver.talk import Fault
@@ -30,7 +29,7 @@ from core.fabric import Photo
 from core.lengths import Units
 from core.project_file import load
 from core.quilt import Project
-from tests.app.window.conftest import PlannerHere, ScriptedAsker
+from tests.app.window.conftest import PlannerHere, ScriptedAsker, all_rows
 from tests.app.window.told import left, texts
 from tests.nameless import nameless
 
@@ -42,17 +41,9 @@ def demo() -> Project:
     return nameless(load(asset("harbour-lights.crossgrain")))
 
 
-def in_other_rooms(window: MainWindow) -> list[QObject]:
-    """What the tests of other rooms walk."""
-    centre = window.centre
-    views = (centre.side_by_side, centre.staircase, centre.in_hand, centre.edge_page)
-    menus = [menu for menu in window.findChildren(QMenu) if menu.title() in ("&Αδδ", "&Γλοτη")]
-    lists = (window.answer.order, window.answer.sewing, window.answer.notes)
-    return [window.parts, *views, *menus, *lists, window.menus.sizes]
-
-
 def fill(window: MainWindow) -> None:
-    """Look at every tab once, so that it has something to say."""
+    """Look at every tab and every field once, so that it has something to say."""
+    all_rows(window)
     for tabs in (window.centre.tabs, window.answer.tabs):
         for place in range(tabs.count()):
             tabs.setCurrentIndex(place)
@@ -62,7 +53,7 @@ def fill(window: MainWindow) -> None:
 def test_the_window_is_told(window: MainWindow) -> None:
     fill(window)
     window.document.put("quilt.width", "50", "")
-    assert left(texts(window, in_other_rooms(window))) == {}
+    assert left(texts(window)) == {}
 
 
 @stood_in
@@ -79,7 +70,7 @@ def test_the_frame_that_is_seen_first_is_told(
 
 
 @stood_in
-@pytest.mark.parametrize("page", ["cautions", "words", "about"])
+@pytest.mark.parametrize("page", help_pages.PAGES)
 def test_every_page_of_help_is_told(window: MainWindow, page: str) -> None:
     shown = help_pages.PAGES[page](window)
     assert left(texts(shown), "DejaVu", "Sans") == {}
@@ -100,16 +91,20 @@ def test_what_the_window_says_in_passing_is_told(
     said: list[str] = []
     window.statusBar().messageChanged.connect(said.append)
     asker.save_file = tmp_path / "ω.crossgrain"
-    asker.save_folder = tmp_path
+    asker.save_folder = tmp_path / "ψ"
+    asker.save_folder.mkdir()
     planner.restarted.emit()
     window.set_units(Units.CENTIMETRES)
     said.append(window.document.undo_stack.undoText())
     planner.finish()
     window.files.save()
+    window.export()
+    for kind in Kind:
+        window.export_files(kind)
     said.append(window.finished.text())
     window.autosave._complain(OSError(errno.ENOSPC, "No space left on device"))
-    assert len(said) == 5
-    assert left([*said, *asker.asked, *asker.told], tmp_path, "pytest", "test") == {}
+    assert len(said) == 8
+    assert left([*said, *asker.asked, *asker.told], ".pdf") == {}
 
 
 @stood_in
@@ -232,13 +227,3 @@ def test_why_a_photo_is_not_shown_is_told(tmp_path: Path) -> None:
     (tmp_path / photo.file).write_bytes(b"torn")
     photos.look_again()
     assert "ψ" in photos.problem(photo)
-
-
-@pytest.mark.parametrize("language", ["de", "en"])
-def test_a_change_of_language_is_said_in_the_one_that_was_chosen(
-    window: MainWindow, memory: Memory, language: str
-) -> None:
-    window.menus.languages[language].trigger()
-    assert memory.text("language", "") == language
-    said = told_in(language, "The language changes when Crossgrain is next opened.")
-    assert window.statusBar().currentMessage() == ("" if language == "en" else said)
