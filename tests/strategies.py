@@ -7,6 +7,7 @@ well-formed; whether it can be planned is for the program to say.
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import cache
 from typing import Any
 
 from hypothesis import strategies as st
@@ -67,17 +68,20 @@ _SALE_UNITS = {
 }
 
 
+@cache
 def lengths(low: float, high: float, units: Units) -> st.SearchStrategy[Fraction]:
     """Lengths from about `low` to about `high` inches, in marks of `units`."""
     mark = _MARK[units]
     return st.integers(int(low / mark), int(high / mark)).map(lambda marks: marks * mark)
 
 
+@cache
 def shrinkages() -> st.SearchStrategy[Fraction]:
     """None for most, else up to 6 % in half percents."""
     return st.just(F(0)) | st.integers(0, 12).map(lambda halves: F(halves, 200))
 
 
+@cache
 def fabrics(name: str, units: Units) -> st.SearchStrategy[Fabric]:
     pieces = st.builds(OnHand, lengths(8, 45, units), lengths(8, 60, units), st.integers(1, 3))
     return st.builds(
@@ -98,6 +102,7 @@ def fabrics(name: str, units: Units) -> st.SearchStrategy[Fabric]:
     )
 
 
+@cache
 def real_cloths(units: Units) -> st.SearchStrategy[RealCloth | None]:
     colours = st.none() | st.sampled_from(("#203050", "#f4e9d8"))
     photos = st.none() | st.builds(Photo, st.just("photos/a.jpg"), lengths(1, 40, units))
@@ -105,6 +110,7 @@ def real_cloths(units: Units) -> st.SearchStrategy[RealCloth | None]:
     return st.none() | real.filter(lambda r: r.colour is not None or r.photo is not None)
 
 
+@cache
 def borders(units: Units) -> st.SearchStrategy[Border]:
     return st.builds(
         Border,
@@ -132,6 +138,7 @@ def borders(units: Units) -> st.SearchStrategy[Border]:
     )
 
 
+@cache
 def backings(units: Units) -> st.SearchStrategy[Backing]:
     return st.builds(
         Backing,
@@ -149,12 +156,14 @@ def backings(units: Units) -> st.SearchStrategy[Backing]:
     )
 
 
+@cache
 def overages(units: Units) -> dict[str, st.SearchStrategy[Any]]:
     """Each side's own overage, or none."""
     sides = ("top", "right", "bottom", "left")
     return {f"overage_{side}": st.none() | st.none() | lengths(0, 6, units) for side in sides}
 
 
+@cache
 def battings(units: Units) -> st.SearchStrategy[Batting]:
     return st.builds(
         Batting,
@@ -167,6 +176,7 @@ def battings(units: Units) -> st.SearchStrategy[Batting]:
     )
 
 
+@cache
 def sleeves(units: Units) -> st.SearchStrategy[Sleeve]:
     return st.builds(
         Sleeve,
@@ -183,15 +193,18 @@ def sleeves(units: Units) -> st.SearchStrategy[Sleeve]:
     )
 
 
+@cache
 def labels(units: Units) -> st.SearchStrategy[Label]:
     side = lengths(2, 8, units)
     return st.builds(Label, st.sampled_from(NAMES), side, side, lengths(0, 0.5, units))
 
 
+@cache
 def _maybe(lengths_: st.SearchStrategy[Fraction]) -> st.SearchStrategy[Fraction | None]:
     return st.none() | lengths_.filter(bool)
 
 
+@cache
 @st.composite
 def bindings(draw: st.DrawFn, units: Units) -> Binding:
     """A binding in any of its ways; choices that rule each other out come up as well."""
@@ -245,6 +258,7 @@ def bindings(draw: st.DrawFn, units: Units) -> Binding:
     )
 
 
+@cache
 def outlines(units: Units) -> st.SearchStrategy[Shape]:
     """Shapes of every kind; a polygon has random corners, and so is refused now and then."""
     return st.builds(

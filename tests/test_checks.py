@@ -9,13 +9,14 @@ from tests import checks
 
 @pytest.fixture
 def made_up(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Three checks, of which the first fails; the last takes the place of pytest."""
+    """Checks of which the first fails, one beside them; the last takes the place of pytest."""
     programs = {
         "first": ("timeit", "-n", "1", "-r", "1", "raise SystemExit(3)"),
         "second": ("timeit", "-n", "1", "-r", "1", "pass"),
         "pytest": ("compileall", "-q", "core/refusal.py"),
     }
     monkeypatch.setattr(checks, "CHECKS", programs)
+    monkeypatch.setattr(checks, "BESIDE", {"beside": ("timeit", "-n", "1", "-r", "1", "pass")})
 
 
 @pytest.mark.usefixtures("made_up")
@@ -23,6 +24,7 @@ def test_an_early_failure_hides_no_later_check(capfd: pytest.CaptureFixture[str]
     assert checks.run_all([]) == 1
     printed = capfd.readouterr().out
     assert printed.index("--- first") < printed.index("--- second") < printed.index("--- pytest")
+    assert printed.index("--- pytest") < printed.index("--- beside") < printed.rindex("1 loop")
     assert printed.splitlines()[-1] == "Failed: first"
 
 
@@ -38,5 +40,17 @@ def test_when_all_pass_the_status_is_nought(
     monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str]
 ) -> None:
     monkeypatch.setattr(checks, "CHECKS", {"one": ("json.tool", "--help")})
+    monkeypatch.setattr(checks, "BESIDE", {"other": ("timeit", "-n", "1", "-r", "1", "pass")})
     assert checks.run_all([]) == 0
-    assert capfd.readouterr().out.splitlines()[-1] == "All pass: one"
+    assert capfd.readouterr().out.splitlines()[-1] == "All pass: one, other"
+
+
+def test_a_check_that_fails_beside_the_others_fails_them_all(
+    monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setattr(checks, "CHECKS", {"one": ("json.tool", "--help")})
+    monkeypatch.setattr(checks, "BESIDE", {"other": ("no_such_module",)})
+    assert checks.run_all([]) == 1
+    printed = capfd.readouterr().out
+    assert "No module named no_such_module" in printed
+    assert printed.splitlines()[-1] == "Failed: other"

@@ -110,7 +110,7 @@ def spoilt_documents(draw: st.DrawFn) -> Spoilt:
 def planned(spoilt: Spoilt) -> Plan | Refusal:
     text = json.dumps(spoilt.document)
     try:
-        return make_plan(loads(text))
+        return make_plan(loads(text), draft=True)  # refused, or not, as the whole plan is
     except Refusal as refusal:
         return refusal
 

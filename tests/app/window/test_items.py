@@ -23,7 +23,11 @@ from tests.app.packet.pdf_reader import pages
 from tests.core.sound import assert_sound
 from tests.items import ITEMS, Item, plain_quilt
 
-every_item = pytest.mark.parametrize("name", ITEMS)
+
+@pytest.fixture(params=ITEMS, scope="module")
+def name(request: pytest.FixtureRequest) -> str:
+    """Each item's name; of the module, so that an item's tests follow each other on one plan."""
+    return str(request.param)
 
 
 def describe(document: Document, item: Item) -> None:
@@ -61,7 +65,6 @@ def _fields() -> set[str]:
     }
 
 
-@every_item
 def test_an_item_is_described_in_fields_of_the_window_and_undone(
     name: str, qapp: QApplication
 ) -> None:
@@ -79,24 +82,20 @@ def test_an_item_is_described_in_fields_of_the_window_and_undone(
     assert document.project == described_once
 
 
-@every_item
 def test_an_item_is_kept_in_the_file(name: str, qapp: QApplication) -> None:
     assert loads(dumps(described(name))) == described(name)
 
 
-@every_item
 def test_an_item_plans_and_is_drawn_soundly(name: str, qapp: QApplication) -> None:
     assert_sound(planned(name))
 
 
-@every_item
 def test_an_item_s_numbers_are_those_worked_out_by_hand(name: str, qapp: QApplication) -> None:
     document: dict[str, Any] = plan_document(planned(name))
     for path, value in ITEMS[name].shows.items():
         assert value_at(document, path) == value, path
 
 
-@every_item
 def test_an_item_is_told_on_its_packet(name: str, qapp: QApplication) -> None:
     words = " ".join(page.words for page in pages(packet_bytes(planned(name))))
     assert typeset(ITEMS[name].prints) in " ".join(words.split())

@@ -22,7 +22,7 @@ from tests.core.demos import demo
 F = Fraction
 
 # A stretch of marks about one step of each project; all marks would take minutes.
-PROJECTS, MARKS = 100, 12
+PROJECTS, MARKS = 100, 8
 
 
 def random_project(rng: Random) -> Project:

@@ -1,7 +1,8 @@
 """Lay problems from a number: small, many-sided, the same every time.
 
-Cloth on hand, bolts, pieces and runs; half of them with pins (where a quick lay
-put something, or moved a little), flaws and motifs.
+Cloth on hand, bolts, pieces and runs; half of them (a tenth, where a run is of
+several cloths) with pins (where a quick lay put something, or moved a little),
+flaws and motifs.
 """
 
 from __future__ import annotations
@@ -34,7 +35,9 @@ def problem_at(number: int) -> LayProblem:
     runs = [_run(rng, f"run {number}", cloths) for number in range(rng.randint(0, 2))]
     stages = rng.choice((None, None, None, 2, 3))
     problem = LayProblem(cloths, tuple(pieces), tuple(runs), stages=stages)
-    return _with_places(rng, problem) if rng.random() < 0.5 else problem
+    # A run of several cloths is laid dozens of times, and each time round every place.
+    shared = any(len(run.cloths) > 1 for run in runs)
+    return _with_places(rng, problem) if rng.random() < (0.1 if shared else 0.5) else problem
 
 
 def _quarters(rng: Random, low: int, high: int) -> Fraction:

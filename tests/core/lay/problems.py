@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import cache
 
 from hypothesis import strategies as st
 
@@ -15,6 +16,7 @@ DOTS = Cloth("dots", F(40), F(9), on_hand=(OnHand(F(20), F(30), 2),))
 BINDING = Run("binding", "plum", F(5, 2), F(280), F(5, 2), F(12))
 
 
+@cache
 def quarters(low: int, high: int) -> st.SearchStrategy[Fraction]:
     """Lengths in quarters of an inch."""
     return st.integers(low * 4, high * 4).map(lambda quarter: Fraction(quarter, 4))
