@@ -14,6 +14,7 @@ _NAMES: Final = (
     marked("cloth"),
     marked("offcut"),
     marked("waste"),
+    marked("the raw end"),
     marked("strip cut wrong"),
 )
 _FORMS: Final = {"section": marked("section {label}"), "piece": marked("piece {label}")}

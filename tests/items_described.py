@@ -5,9 +5,9 @@ from __future__ import annotations
 from functools import cache
 
 from core import edit
-from core.project_file import dumps, loads
 from core.quilt import Project
 from tests.items import ITEMS, plain_quilt
+from tests.nameless import nameless
 
 
 @cache
@@ -22,16 +22,7 @@ def described(name: str) -> Project:
     return project
 
 
-def renamed(project: Project) -> Project:
-    """The same, its quilt and cloths called by names that are no words in Latin letters."""
-    names = [project.quilt.name, *(fabric.name for fabric in project.fabrics)]
-    text = dumps(project)
-    for number, name in enumerate(names, start=1):
-        text = text.replace(f'"{name}"', f'"Ω{number}"')
-    return loads(text)
-
-
 @cache
 def without_latin_names(name: str) -> Project:
-    """What an item describes, renamed."""
-    return renamed(described(name))
+    """The same, all that has a name of its own called by one in other letters."""
+    return nameless(described(name))

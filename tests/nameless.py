@@ -12,7 +12,7 @@ from tests.stand_in import in_greek
 def nameless(project: Project) -> Project:
     """The project, what a person has named in it in the stand-in's letters."""
     form = to_document(project)
-    named = [form["quilt"], *form["fabrics"], *(form["batting"] or {}).get("packages", ())]
+    named = [form["quilt"], *form["fabrics"], *(form.get("batting") or {}).get("packages", ())]
     names = {thing["name"] for thing in named}
     return from_document(_renamed(form, names))
 

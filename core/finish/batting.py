@@ -12,7 +12,7 @@ from math import ceil
 
 from core.batting_packages import Package
 from core.finish.overage import overages
-from core.language import told
+from core.language import told, told_as
 from core.lengths import Inches, round_up, sale_text
 from core.quilt import Batting, BattingFrom
 from core.refusal import Refusal
@@ -74,7 +74,9 @@ def _package(batting: Batting, across: Inches, along: Inches) -> Package | None:
     if batting.package is not None:
         found = [package for package in batting.packages if package.name == batting.package]
         if not found:
-            known = ", ".join(package.name for package in batting.packages) or told("none")
+            known = ", ".join(package.name for package in batting.packages) or told_as(
+                "packages", "none"
+            )
             raise Refusal(
                 "batting.package",
                 told(

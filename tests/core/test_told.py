@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 
 import core
+from core.cloth_names import told_cloth
 from core.edge_start import start_words
 from core.language import speak, told
 from core.lengths import LengthError, Units, bare, parse, sale_text, show
@@ -22,7 +23,8 @@ from core.sewing import sewing
 from core.steps import FOLDED, reminder, sentence
 from tests.finishes import FINISHES
 from tests.items import ITEMS
-from tests.items_described import renamed, without_latin_names
+from tests.items_described import without_latin_names
+from tests.nameless import nameless
 from tests.stand_in import untold
 
 
@@ -40,35 +42,39 @@ def sentences(plan: Plan) -> Iterator[str]:
         for step in fabric.steps:
             yield sentence(step, units, table)
             yield reminder(step, units)
+            yield from (told_cloth(fall.label) for fall in step.falls)
     if plan.sewn is not None:
         yield start_words(plan.sewn, plan.sizes.outline, units)
 
 
-@pytest.mark.usefixtures("stand_in")
 @pytest.mark.parametrize("name", ITEMS)
-def test_all_that_a_plan_says_is_told(name: str) -> None:
-    for text in sentences(make_plan(without_latin_names(name), draft=True)):
+def test_all_that_a_plan_says_is_told(name: str, request: pytest.FixtureRequest) -> None:
+    project = without_latin_names(name)  # in English, since what is new is named in the language
+    request.getfixturevalue("stand_in")
+    for text in sentences(make_plan(project, draft=True)):
         assert untold(text) == [], text
 
 
 @pytest.mark.usefixtures("stand_in")
 @pytest.mark.parametrize("name", FINISHES)
 def test_all_that_is_said_of_whole_finishes_is_told(name: str) -> None:
-    for text in sentences(make_plan(renamed(FINISHES[name]()), draft=True)):
+    for text in sentences(make_plan(nameless(FINISHES[name]()), draft=True)):
         assert untold(text) == [], text
 
 
 @pytest.mark.usefixtures("stand_in")
 def test_what_the_other_way_would_take_is_told() -> None:
-    plan = make_plan(renamed(FINISHES["Coping"]()))
+    plan = make_plan(nameless(FINISHES["Coping"]()))
     said = [other.sentence(plan.project) for other in plan.otherwise]
     assert said
     assert [untold(text) for text in said] == [[]] * len(said)
 
 
-@pytest.mark.usefixtures("stand_in")
-def test_what_is_said_of_metric_lengths_and_of_folds_is_told() -> None:
+def test_what_is_said_of_metric_lengths_and_of_folds_is_told(
+    request: pytest.FixtureRequest,
+) -> None:
     project = replace(without_latin_names("sides and diagonals"), units=Units.CENTIMETRES)
+    request.getfixturevalue("stand_in")
     for text in (*sentences(make_plan(project, draft=True)), told(FOLDED)):
         assert untold(text) == [], text
 
@@ -96,11 +102,9 @@ def untold_refusals(source: str) -> Iterator[str]:
 
 def test_every_refusal_is_told() -> None:
     root = Path(core.__file__).parent
-    rooms = (root / "finish", root / "edge")
     found = {
         path.relative_to(root): refusals
-        for room in rooms
-        for path in room.glob("*.py")
+        for path in root.rglob("*.py")
         if (refusals := list(untold_refusals(path.read_text("utf-8"))))
     }
     assert found == {}
