@@ -103,6 +103,8 @@ class PacketDialog(QDialog):
             item.setFlags(Qt.ItemFlag.ItemIsUserCheckable | Qt.ItemFlag.ItemIsEnabled)
             item.setCheckState(_CHECKED if kind in choice.pages else _UNCHECKED)
             self.kinds.addItem(item)
+        wide = self.kinds.sizeHintForColumn(0) + 2 * self.kinds.frameWidth()
+        self.kinds.setMinimumWidth(wide)
         self.paper = QComboBox()
         self.paper.setAccessibleName(told("Paper"))
         for known, words in _PAPERS.items():

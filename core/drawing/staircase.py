@@ -12,7 +12,7 @@ from fractions import Fraction
 
 from core.compare.staircase import Staircase, Step
 from core.drawing.marks import Area, Drawing, Label, Line, Mark, Point
-from core.language import told
+from core.language import told, told_as
 from core.lengths import INCHES_PER_MM, Inches, Units, sale_text, show
 from core.quilt import Project
 
@@ -80,7 +80,7 @@ def _block(project: Project, axis: _Axis, place: int, step: Step) -> Iterator[Ma
 
 def _words(project: Project, axis: _Axis, step: Step) -> tuple[str, ...]:
     if not step.bought:
-        return (told("cannot be cut"), told("none"))
+        return (told("cannot be cut"), told_as("nothing cut", "none"))
     alone = len(axis.moving) == 1
     bought = [
         sale_text(step.bought[place], project.fabrics[place].sale_unit)

@@ -73,7 +73,7 @@ def test_a_column_of_no_value_is_told() -> None:
 def test_a_staircase_is_told(choice: Choice) -> None:
     project = nameless(demo("tide-pool-runner"))
     first, last = usual_range(choice, Units.INCHES)
-    stairs = staircase(project, choice, first + (last - first) / 2, last)
+    stairs = staircase(project, choice, first, first + (last - first) / 2)
     far = replace(stairs, present=Inches(999))
     lines = [line for one in (stairs, far) for line in staircase_lines(project, one)]
     assert wrong([*lines, alike_text(project, stairs)]) == {}
@@ -92,15 +92,12 @@ def test_what_the_cloth_in_hand_is_good_for_is_told() -> None:
     found = FromWhatIHave(project).answer()
     answers = [found.strip, found.quilt, found.copies]
     assert not any(isinstance(answer, Refusal) for answer in answers)
-    # Why a plan cannot be made is told where it is made.
-    said = [no_more(replace(one, refusal="")) for one in answers if isinstance(one, Answer)]
+    said = [no_more(answer) for answer in answers if isinstance(answer, Answer)]
     if isinstance(found.strip, Answer) and isinstance(found.quilt, Answer):
         said += [strip_answer(project, found.strip), quilt_answer(project, found.quilt)]
     if isinstance(found.copies, Answer):
         said += [copies_answer(found.copies), copies_answer(replace(found.copies, value=None))]
-    said += [
-        enough_answer(replace(e, refusal=None)) for _, fabrics in found.enough for e in fabrics
-    ]
+    said += [enough_answer(one) for _, fabrics in found.enough for one in fabrics]
     if not isinstance(found.withstands, Refusal):
         for one in found.withstands:
             said += withstands_answers(one, project.units)

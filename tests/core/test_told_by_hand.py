@@ -54,7 +54,7 @@ def words_at_the_table(plan: Plan) -> Iterator[str]:
         yield from (cloth_of_kit(cutting, cloth), to_buy(cloth.order))
         while (cut := cloth.next_cut) is not None:
             words = cut_words(cloth.order, cut, plan.project.units, table)
-            yield from (words.do, words.hold, words.gives)
+            yield from (words.do, words.hold, words.gives, words.mind)
             yield from (progress_words(cutting, cloth), sheet_words(cloth.order, cut))
             cloth = cloth.cut_once()
         yield progress_words(cutting, cloth)

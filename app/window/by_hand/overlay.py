@@ -66,7 +66,7 @@ class HeldItem(QGraphicsItem):
         self._write(painter, style.ink)
 
     def _write(self, painter: QPainter, ink: str) -> None:
-        """Its letter in its middle, as large on the screen at any zoom."""
+        """Its letter in its middle, as far as that is in sight, as large at any zoom."""
         middle = painter.worldTransform().map(self._rect.center())
         painter.save()
         painter.resetTransform()
@@ -75,6 +75,8 @@ class HeldItem(QGraphicsItem):
         painter.setFont(font)
         metrics = painter.fontMetrics()
         wide, high = metrics.horizontalAdvance(self.words) + 6, metrics.height()
+        seen = painter.viewport().width()
+        middle.setX(max(wide / 2, min(middle.x(), seen - wide / 2)))
         box = QRectF(middle - QPointF(wide / 2, high / 2), middle + QPointF(wide / 2, high / 2))
         painter.fillRect(box, QColor(self.theme[self.role].fill))
         painter.setPen(QColor(ink))

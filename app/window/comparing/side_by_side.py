@@ -98,13 +98,13 @@ class SideBySideView(AskingView):
         for canvas in (self.canvas, self.edges):
             canvas.set_theme(theme)
         if larger:
-            self.table.horizontalHeader().setMinimumSectionSize(round(LEAST_COLUMN * theme.words))
             self.show_found(self.values.comparison)
 
     def show_found(self, found: object) -> None:
         if not isinstance(found, Comparison) or self.project is None:
             return
         self.values.replace(found, self.project.units)
+        self._widen_columns(found)
         refusals = [f"{c.said}: {c.refusal}." for c in found.columns if c.refusal is not None]
         self.notice.say(typeset(" ".join([*refusals, found.notice or ""]).strip()))
         self.canvas.show_items(_pictures(found, self.canvas.theme))
@@ -113,6 +113,13 @@ class SideBySideView(AskingView):
         shown = [] if edges is None else [enlarged(edges, EDGES_ENLARGED)]
         self.edges.show_items([DrawingItem(drawing, "", self.edges.theme) for drawing in shown])
         self._may_take()
+
+    def _widen_columns(self, found: Comparison) -> None:
+        """No column is narrower than its heading, nor than a few letters."""
+        header = self.table.horizontalHeader()
+        widest = max(header.fontMetrics().horizontalAdvance(typeset(c.said)) for c in found.columns)
+        least = round(LEAST_COLUMN * self.canvas.theme.words)
+        header.setMinimumSectionSize(max(least, widest + header.fontMetrics().height()))
 
     def _chosen(self) -> Column | None:
         comparison, index = self.values.comparison, self.table.currentIndex()

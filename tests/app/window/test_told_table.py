@@ -25,7 +25,6 @@ from app.window.packet_dialog import PacketDialog
 from core.cutting.miscut import OtherSize, Spoilt, WrongWidth
 from core.edit import put
 from core.language import told
-from core.lengths import typeset
 from core.plan import Plan, make_plan
 from core.project_file import load
 from core.quilt import Project
@@ -145,20 +144,14 @@ def test_the_views_that_compare_are_told(window: MainWindow) -> None:
     for view in (centre.side_by_side, centre.staircase, centre.in_hand, centre.edge_page):
         centre.tabs.setCurrentWidget(view)
         window.comparer.finish()
-        assert left(texts(view), *refused(window)) == {}
+        assert left(texts(view)) == {}
     view, model = centre.side_by_side, centre.side_by_side.values
     for place in range(view.bar.choice_box.count()):
         view.bar.choice_box.setCurrentIndex(place)
         view.bar.choice_box.activated.emit(place)
-    assert left(texts(view), *refused(window)) == {}
+    assert left(texts(view)) == {}
     down = Qt.Orientation.Vertical
     assert left(str(model.headerData(row, down)) for row in range(model.rowCount())) == {}
-
-
-def refused(window: MainWindow) -> list[str]:
-    """Why nothing can be planned at a step, which is told where plans are made."""
-    stairs = window.centre.staircase.stairs
-    return [typeset(step.refusal) for step in stairs.steps if step.refusal] if stairs else []
 
 
 def test_a_word_is_compared_by_what_it_is_called(window: MainWindow) -> None:
@@ -168,6 +161,20 @@ def test_a_word_is_compared_by_what_it_is_called(window: MainWindow) -> None:
     view.bar.choice_box.activated.emit(1)
     assert view.bar.values == ("diagonal", "straight", "angled")
     assert view.bar.values_line.text() == "; ".join(map(told, view.bar.values))
+
+
+def test_long_values_are_read_whole_over_their_columns(window: MainWindow) -> None:
+    view = window.centre.side_by_side
+    window.centre.tabs.setCurrentWidget(view)
+    assert isinstance(window.comparer, PlannerHere)
+    view.bar.choice_box.setCurrentIndex(7)
+    view.bar.choice_box.activated.emit(7)
+    window.comparer.finish()
+    assert view.values.comparison is not None
+    header = view.table.horizontalHeader()
+    for place, column in enumerate(view.values.comparison.columns):
+        wide = header.fontMetrics().horizontalAdvance(column.said)
+        assert header.sectionSize(place) > wide
 
 
 def test_a_value_a_step_and_a_start_taken_are_told_as_steps_to_undo(window: MainWindow) -> None:
@@ -281,6 +288,7 @@ def test_the_packets_dialog_is_told(
     dialog = PacketDialog(plan, choice, lambda *_: None, None, PlannerHere)
     qtbot.addWidget(dialog)
     assert left(texts(dialog), "PDF") == {}
+    assert dialog.kinds.minimumWidth() > dialog.kinds.sizeHintForColumn(0)
     monkeypatch.setattr("app.window.packet_dialog.print_all", lambda *_: False)
     dialog.print_on(QPrinter())
     dialog.turn(1)
