@@ -57,7 +57,7 @@ def test_borders_too_wide_together_need_another_section() -> None:
     assert not too_small(task, two_sections)
 
 
-@settings(deadline=None, max_examples=150, suppress_health_check=[HealthCheck.too_slow])
+@settings(deadline=None, max_examples=75, suppress_health_check=[HealthCheck.too_slow])
 @given(lay_problems())
 def test_no_room_that_a_lay_fits_is_called_too_small(problem: LayProblem) -> None:
     lay = solve(problem, stop=Stop(30))

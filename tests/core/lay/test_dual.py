@@ -55,7 +55,7 @@ def test_segments_that_cannot_share_a_row_are_seen() -> None:
     assert least_by_prices(needs, task.width, 1000) * task.tick == 6 * 4
 
 
-@settings(deadline=None, max_examples=80, suppress_health_check=[HealthCheck.too_slow])
+@settings(deadline=None, max_examples=40, suppress_health_check=[HealthCheck.too_slow])
 @given(lay_problems())
 def test_no_lay_is_shorter_than_the_raised_bound(problem: LayProblem) -> None:
     lay = solve(problem, stop=Stop(30))
