@@ -6,9 +6,12 @@ person reads has the language's own.
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 
 from core.language import told_as
+
+_LIKE_THOUSANDS = re.compile(r"[1-9]\d{0,2},\d{3}(?!\d)", re.ASCII)
 
 
 def mixed(number: Fraction) -> str:
@@ -43,3 +46,15 @@ def told_decimal(text: str) -> str:
     '2.5'
     """
     return text.replace(".", told_as("in a decimal", "."))
+
+
+def told_to_edit(text: str) -> str:
+    """A number as a file has it, as a person reads it and may write over it.
+
+    It keeps its point where a comma could mean thousands, since it would not be read again.
+
+    >>> told_to_edit("2.5 cm"), told_to_edit("15.875 cm")
+    ('2.5 cm', '15.875 cm')
+    """
+    shown = told_decimal(text)
+    return text if _LIKE_THOUSANDS.search(shown) else shown

@@ -28,6 +28,13 @@ class StandIn(NullTranslations):
         return in_greek(msgid1 if n == 1 else msgid2)
 
 
+class WithComma(NullTranslations):
+    """A language that writes decimals with a comma."""
+
+    def pgettext(self, context: str, message: str) -> str:
+        return "," if context == "in a decimal" else message
+
+
 def in_greek(text: str) -> str:
     """The text in other letters.
 

@@ -21,6 +21,7 @@ from app.window.length_editor import LengthEditor
 from app.window.line_edit import LineEdit
 from core.language import told
 from core.lengths import Units
+from core.numerals import told_to_edit
 from core.part_names import part_called, told_part
 
 
@@ -74,7 +75,8 @@ class TextEditor(LineEdit):
         self.editingFinished.connect(self.commit)
 
     def show_value(self, value: str | int | None, units: Units) -> None:
-        self.setText("" if value is None else str(value))
+        text = "" if value is None else str(value)
+        self.setText(told_to_edit(text) if self._kind in (Kind.MONEY, Kind.SHARE) else text)
         self.setModified(False)
 
     def commit(self) -> None:
@@ -115,7 +117,8 @@ class PointsEditor(LineEdit):
         self.editingFinished.connect(self.commit)
 
     def show_value(self, value: list[list[str]], units: Units) -> None:
-        self.setText("; ".join(" × ".join(point) for point in value))
+        corners = (" × ".join(map(told_to_edit, point)) for point in value)
+        self.setText("; ".join(corners))
         self.setModified(False)
 
     def commit(self) -> None:

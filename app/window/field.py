@@ -8,11 +8,13 @@ those of the file ("borders[1].width"), so that a refusal's path finds its field
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from dataclasses import dataclass
 from enum import Enum, auto
 from typing import Any, TypeAlias
 
 from core.language import told
+from core.numerals import told_to_edit
 from core.part_names import told_part
 
 # A project in the file's JSON form, as `core.project_file.to_document` gives it.
@@ -125,6 +127,14 @@ def value_at(form: FileForm, path: str) -> Any:  # noqa: ANN401 - JSON holds any
     return value
 
 
+# How a heading shows values of the kinds that it does not show as they are; lengths apart.
+_SHOWN: dict[Kind, Callable[[str], str]] = {
+    Kind.CHOICE: told,
+    Kind.PIECE: told_part,
+    Kind.SHARE: told_to_edit,
+}
+
+
 def summary(kind: PartKind, values: FileForm, units: str) -> str:
     """What the folded heading of a part says, in plain words.
 
@@ -138,19 +148,18 @@ def summary(kind: PartKind, values: FileForm, units: str) -> str:
         value = values.get(field.key)
         if field.kind is Kind.LENGTH:
             shown[field.key] = with_unit(value, units)
-        elif field.kind is Kind.CHOICE and value:
-            shown[field.key] = told(value)
-        elif field.kind is Kind.PIECE and value:
-            shown[field.key] = told_part(value)
+        elif field.kind in _SHOWN and value:
+            shown[field.key] = _SHOWN[field.kind](value)
     return told(kind.summary, **shown).strip()
 
 
 def with_unit(text: str | None, units: str) -> str:
-    """A length's text with its unit, which a bare number takes from the project.
+    """A length's text as a person reads it, with its unit; a bare number takes the project's.
 
     >>> with_unit("50 1/2", "in"), with_unit("128 cm", "in")
     ('50 1/2 in', '128 cm')
     """
     if text is None:
         return ""
-    return f"{text} {units}" if text[-1:].isdigit() else text
+    shown = told_to_edit(text)
+    return f"{shown} {units}" if text[-1:].isdigit() else shown

@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 from app.window.field import FileForm, value_at, with_unit
 from core.language import told
+from core.numerals import told_to_edit
 
 
 class Offers(NamedTuple):
@@ -33,5 +34,7 @@ def offers_of(form: FileForm, prefix: str) -> Offers:
 
 def _on_hand(size: FileForm, units: str) -> str:
     return told(
-        "On hand {across} × {along}", across=size["across"], along=with_unit(size["along"], units)
+        "On hand {across} × {along}",
+        across=told_to_edit(size["across"]),
+        along=with_unit(size["along"], units),
     )

@@ -22,6 +22,7 @@ from app.window.furniture import Sentence, open_at, quiet_button
 from app.window.memory import Memory
 from core.language import marked, told
 from core.lengths import Units, exact_text
+from core.numerals import told_to_edit
 from core.reading import Fields
 from core.refusal import Refusal
 from core.sizes import QuiltSize, QuiltSizes, loads, read_list, told_usual
@@ -111,8 +112,8 @@ class SizesDialog(QDialog):
             self._append(self._cells(size), told_usual(size.source))
 
     def _cells(self, size: QuiltSize) -> tuple[str, ...]:
-        sides = (exact_text(side, self._units) for side in (size.width, size.length))
-        return told_usual(size.name), *sides
+        texts = (exact_text(side, self._units) for side in (size.width, size.length))
+        return told_usual(size.name), *map(told_to_edit, texts)
 
     def _append(self, cells: tuple[str, ...], source: str = "") -> None:
         row = self.rows.rowCount()

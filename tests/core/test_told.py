@@ -25,7 +25,7 @@ from tests.finishes import FINISHES
 from tests.items import ITEMS
 from tests.items_described import without_latin_names
 from tests.nameless import nameless
-from tests.stand_in import untold
+from tests.stand_in import WithComma, untold
 
 
 def sentences(plan: Plan) -> Iterator[str]:
@@ -109,13 +109,6 @@ def test_every_refusal_is_told() -> None:
     }
     assert found == {}
     assert list(untold_refusals('Refusal("quilt", f"{name} is too long")'))
-
-
-class WithComma(NullTranslations):
-    """A language that writes decimals with a comma."""
-
-    def pgettext(self, context: str, message: str) -> str:
-        return "," if context == "in a decimal" else message
 
 
 def test_a_person_reads_the_languages_own_decimals_and_a_program_points() -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from app.photos_qt import Photos
@@ -16,6 +16,7 @@ from app.window.parts_panel import PartsPanel
 from app.window.sizes import SizesDialog, usual_sizes
 from core import edit
 from core.batting_packages import COMMON
+from core.language import speak
 from core.lengths import Units
 from core.part_names import part_called, told_part
 from core.plan import make_plan
@@ -26,13 +27,22 @@ from core.sizes import QuiltSizes
 from tests.app.window.test_fields import DATA
 from tests.app.window.told import texts
 from tests.nameless import nameless
-from tests.stand_in import untold
+from tests.stand_in import WithComma, untold
 
 # What brings every choice of fields into use that "by-hand" leaves out.
 CHOSEN = {
     "fabrics[0].flaws[0].word": "?",
     "borders[0].corners": "squares",
     "outline.kind": "scalloped",
+}
+
+
+DECIMALS = {
+    "quilt.width": "123.5",
+    "fabrics[0].width": "110.125",  # with a comma it could be thousands
+    "fabrics[0].price_per_yard": "12.50",
+    "outline.points": [["0", "0"], ["100.5", "0"], ["50.5", "80.5"]],
+    "take_up.quilting": "2.5%",
 }
 
 
@@ -95,6 +105,33 @@ def test_what_a_new_part_is_named_is_told_once_and_its_own_then(project: Project
     assert made is not None
     assert [untold(package.name) for package in made.packages] == [[]] * len(COMMON)
     assert [(p.width, p.length) for p in made.packages] == [(p.width, p.length) for p in COMMON]
+
+
+def test_decimals_are_shown_as_the_language_writes_them_and_read_back(
+    qtbot: QtBot, stand_in: None, demo: Project
+) -> None:
+    speak(WithComma())
+    made = edit.add_part(edit.add_part(demo, "outline"), "take_up")
+    made = edit.set_units(made, Units.CENTIMETRES)
+    for path, value in DECIMALS.items():
+        made = edit.put(made, path, value)
+    panel = PartsPanel(Document(made))
+    qtbot.addWidget(panel)
+    for path in DECIMALS:
+        row = panel.row_at(path)
+        assert row is not None
+        line = row.findChild(QLineEdit)
+        assert isinstance(line, QLineEdit)
+        assert ("," in line.text()) is (path != "fabrics[0].width"), line.text()
+        line.setModified(True)
+        line.textEdited.emit(line.text())
+        row.editor.commit()
+        assert not row.problem.text()
+    assert panel.document.project == made
+    assert "123,5 cm" in panel.quilt.heading.summary
+    sizes = SizesDialog(usual_sizes(), Units.CENTIMETRES, lambda table: None, panel)
+    sizes.accept()
+    assert not sizes.problem.text()
 
 
 def test_a_field_that_is_to_be_mended_is_called_by_words_that_are_told(panel: PartsPanel) -> None:
