@@ -48,11 +48,13 @@ class Fill(NamedTuple):
     segments: tuple[int, ...]
 
     def within(self, room: int) -> Worth:
+        """What they are worth where they have so much room."""
         return self.worth + self.slope * (room - self.width)
 
 
-# For each total width the best worth, and how many of each item it takes.
-Totals: TypeAlias = dict[int, tuple[Worth, tuple[int, ...]]]
+# For each total width the best worth; for each item, how many of it the best of a total takes.
+Worths: TypeAlias = dict[int, Worth]
+Taken: TypeAlias = list[dict[int, int]]
 
 
 def dearest_bar(width: int, items: Sequence[Across], tariff: Tariff, least: int | None) -> Bar:
@@ -61,36 +63,53 @@ def dearest_bar(width: int, items: Sequence[Across], tariff: Tariff, least: int 
     Segments are `least` or longer; None where there are none.
     """
     fills = _fills(width, tariff, least)
-    totals = _totals(width, items)
-    if len(totals) > MOST_WIDTHS:
+    worths, taken = _totals(width, items)
+    if len(worths) > MOST_WIDTHS:
         return Bar(_loose(width, items, fills), (), ())
-    best = Bar(0, (), ())
-    for taken, (worth, counts) in totals.items():
-        room = width - taken
+    most: Worth = 0
+    dearest: tuple[int, Fill] | None = None
+    for total, worth in worths.items():
+        room = width - total
         for fill in fills:
             if fill.width > room:
                 break
-            total = worth + fill.within(room)
-            if total > best.worth:
-                best = Bar(total, counts, _stretched(fill, room))
-    return best
+            value = worth + fill.worth + fill.slope * (room - fill.width)
+            if value > most:
+                most, dearest = value, (total, fill)
+    if dearest is None:
+        return Bar(0, (), ())
+    total, fill = dearest
+    return Bar(most, _counts(items, taken, total), _stretched(fill, width - total))
 
 
-def _totals(width: int, items: Sequence[Across]) -> Totals:
+def _totals(width: int, items: Sequence[Across]) -> tuple[Worths, Taken]:
     """The best worth for every total width; too many of them is the caller's to see."""
-    totals: Totals = {0: (0, ())}
+    worths: Worths = {0: 0}
+    taken: Taken = []
     for item in items:
-        if len(totals) > MOST_WIDTHS:
+        if len(worths) > MOST_WIDTHS:
             break
-        grown = {taken: (worth, (*counts, 0)) for taken, (worth, counts) in totals.items()}
+        grown, counts = dict(worths), dict[int, int]()
         if item.width <= width and item.price > 0:
-            for taken, (worth, counts) in totals.items():
-                for count in range(1, 1 + min(item.copies, (width - taken) // item.width)):
-                    total, more = taken + count * item.width, worth + count * item.price
-                    if total not in grown or grown[total][0] < more:
-                        grown[total] = more, (*counts, count)
-        totals = grown
-    return totals
+            for total, worth in worths.items():
+                for count in range(1, 1 + min(item.copies, (width - total) // item.width)):
+                    total += item.width
+                    worth += item.price
+                    known = grown.get(total)
+                    if known is None or known < worth:
+                        grown[total], counts[total] = worth, count
+        worths = grown
+        taken.append(counts)
+    return worths, taken
+
+
+def _counts(items: Sequence[Across], taken: Taken, total: int) -> tuple[int, ...]:
+    """How many of each item the best of a total width takes."""
+    counts = []
+    for item, of_total in zip(reversed(items), reversed(taken), strict=True):
+        counts.append(of_total.get(total, 0))
+        total -= counts[-1] * item.width
+    return tuple(reversed(counts))
 
 
 def _fills(width: int, tariff: Tariff, least: int | None) -> list[Fill]:

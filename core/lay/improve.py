@@ -123,6 +123,7 @@ class _Search:
         self.early = EARLY if len(task.sizes) <= FEW_SIZES else LATE
         self.flat = one_dimensional(task)
         self.unbound, self.next_bound = False, 0 if self.early == EARLY else READY
+        self.raised_for: int | None = None
         self.fruitless = self.ties = 0
         self.way: Way | None = None
         self.pursuit = Pursuit(task, rng)
@@ -159,7 +160,9 @@ class _Search:
         """Raise the bound, or find the lay that buys less, by more thorough means."""
         if not self.complete or self.best is None or self.proved:
             return
-        if tried >= (READY if self.early == EARLY else 16 * LATE):
+        ready = tried >= (READY if self.early == EARLY else 16 * LATE)
+        if ready and self.best.used != self.raised_for:
+            self.raised_for = self.best.used
             self._raise(raised(self.task, self.bound, self.best.used))
         effort = EFFORT * tried
         if self.flat:

@@ -47,6 +47,7 @@ class Renewal:
             for item, strip in enumerate(task.strips, len(task.sizes))
             for copy in range(1, strip.copies + 1)
         ]
+        self.joined = [strip.joined for _, _, strip in self.runs]
         self.areas = [size.across * size.along for size in task.sizes]
         boxes = [size.shapes[0] for size in task.sizes]
         boxes += [(min(task.width, strip.needs), strip.strip) for _, _, strip in self.runs]
@@ -249,10 +250,12 @@ class Renewal:
         """Lay segments until the run is whole or nothing free is any use."""
         run = thing - len(self.shapes)
         strip = self.runs[run][2]
-        while self.owed[run] > 0:
-            wanted, least = self.owed[run] + strip.loss, strip.least
-            if self.owed[run] < strip.demand:
-                wanted, least = max(wanted, strip.joined), strip.joined
+        joined = self.joined[run]
+        while (owed := self.owed[run]) > 0:
+            wanted = owed + strip.loss
+            least = min(joined, wanted)
+            if owed < strip.demand:
+                wanted, least = max(wanted, joined), joined
             slot = self._slot(strip, wanted, least, blink)
             if slot is None:
                 return
@@ -266,18 +269,18 @@ class Renewal:
         self, strip: Strip, wanted: int, least: int, blink: float
     ) -> tuple[Node, bool] | None:
         """The free cell that a segment leaves least of, by its width and its length."""
-        random = self.rng.random
+        random, width = self.rng.random, strip.strip
         weight = (0.0, 0.1, 1.0)[int(3 * random())]
-        best, found = 0.0, None
-        for cell in self.tree.free:
-            across, along = cell.across, cell.along
-            for turned, length, room in ((False, across, along), (True, along, across)):
-                allowed = strip.lengthwise if turned else strip.crosswise
-                if not allowed or room < strip.strip or length < least or random() < blink:
-                    continue
-                cost = room - strip.strip + weight * abs(length - wanted)
-                if found is None or cost < best:
-                    best, found = cost, (cell, turned)
+        best, found = math.inf, None
+        for turned in (False,) * strip.crosswise + (True,) * strip.lengthwise:
+            for cell in self.tree.free:
+                spare, length = cell.along - width, cell.across
+                if turned:
+                    spare, length = cell.across - width, cell.along
+                if spare >= 0 and length >= least and random() >= blink:
+                    cost = spare + weight * abs(length - wanted)
+                    if cost < best:
+                        best, found = cost, (cell, turned)
         return found
 
     def _lay_out(self, node: Node, board: int, x: int, y: int, laid: list[Laid]) -> None:

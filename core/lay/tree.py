@@ -7,7 +7,7 @@ among them is one part. Whatever is done here, the lay stays guillotine.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from typing import Final, NamedTuple
 
 from core.lay.lay import Direction
@@ -66,17 +66,8 @@ class Tree:
         self.free, self.leaves = mark
 
     def _save(self, node: Node) -> None:
-        self._log.append(
-            (
-                node,
-                node.across,
-                node.along,
-                node.up,
-                node.crosswise,
-                node.parts,
-                node.thing,
-            )
-        )
+        now = node.across, node.along, node.up, node.crosswise, node.parts, node.thing
+        self._log.append((node, *now))
 
     def clear(self, node: Node) -> list[Removed]:
         """Free a node, with what is free beside it; what lay there."""
@@ -196,12 +187,17 @@ class Tree:
         root.along += more
 
 
-def _ends(node: Node) -> Iterator[Node]:
-    """The nodes that are not cut any further."""
+def _ends(node: Node) -> list[Node]:
+    """The nodes that are not cut any further, in order."""
     if node.thing != CUT:
-        yield node
+        return [node]
+    ends: list[Node] = []
     for part in node.parts:
-        yield from _ends(part)
+        if part.thing == CUT:
+            ends += _ends(part)
+        else:
+            ends.append(part)
+    return ends
 
 
 def _free_beside(up: Node, node: Node) -> Node | None:
