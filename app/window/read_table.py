@@ -41,7 +41,7 @@ from core.language import told
 
 Index = QModelIndex | QPersistentModelIndex
 AIR = 6  # pixels
-LEAST_WIDE = 11  # letters that the wide column always has room for
+LEAST_WIDE = 16  # letters that the wide column always has room for: a long word of German
 NOWHERE = QModelIndex()
 
 
@@ -110,11 +110,14 @@ class _Airy(QStyledItemDelegate):
     def __init__(self, letters: int, table: QTableView) -> None:
         super().__init__(table)
         self._letters = letters
+        self.room: int | None = None  # pixels that a column may take, if that is less
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
         hint = super().sizeHint(option, index) + QSize(0, AIR)
         metrics = QFontMetrics(QGuiApplication.font())
-        return hint.boundedTo(QSize(self._letters * metrics.averageCharWidth(), hint.height()))
+        widest = self._letters * metrics.averageCharWidth()
+        room = widest if self.room is None else min(widest, self.room)
+        return hint.boundedTo(QSize(room, hint.height()))
 
 
 class ReadTable(QTableView):
@@ -141,7 +144,8 @@ class ReadTable(QTableView):
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.setItemDelegate(_Airy(letters, self))
+        self._airy = _Airy(letters, self)
+        self.setItemDelegate(self._airy)
         self.verticalHeader().hide()
         self.viewport().setBackgroundRole(QPalette.ColorRole.Window)
         self._set_headers(headers, wide)
@@ -211,11 +215,22 @@ class ReadTable(QTableView):
         """Give the wide column what room there is; for less than it needs, the table scrolls."""
         header = self.horizontalHeader()
         others = header.length() - header.sectionSize(self._wide)
-        least = LEAST_WIDE * self.fontMetrics().averageCharWidth()
-        header.resizeSection(self._wide, max(self.viewport().width() - others, least))
+        header.resizeSection(self._wide, max(self.viewport().width() - others, self._least))
+
+    @property
+    def _least(self) -> int:
+        return LEAST_WIDE * self.fontMetrics().averageCharWidth()
+
+    def _give_way(self) -> None:
+        """Let the one column beside the wide one wrap before it leaves that too little room."""
+        room = self.viewport().width() - self._least
+        if len(self.rows.headers) == 2 and room != self._airy.room:
+            self._airy.room = max(room, self._least)
+            self.resizeColumnToContents(1 - self._wide)
 
     def _settled(self) -> None:
         """Give wrapped words the height they need at the width there is."""
+        self._give_way()
         self._widen()
         self.resizeRowsToContents()
         if self._whole:

@@ -69,6 +69,16 @@ def test_a_long_word_leaves_room_for_the_other_columns(qtbot: QtBot) -> None:
     assert made.columnWidth(1) > made.fontMetrics().horizontalAdvance("2 1/4 yd")
 
 
+def test_long_names_wrap_before_their_values_are_out_of_sight(qtbot: QtBot) -> None:
+    made = ReadTable("Figures", ("", ""), 1, whole=False, letters=36)
+    qtbot.addWidget(made)
+    made.resize(260, 300)
+    made.show()
+    made.show_rows([Row(("Binding: the narrowest usable width", "nachweislich klein"))])
+    qtbot.waitUntil(lambda: made.horizontalHeader().length() <= made.viewport().width())
+    assert made.columnWidth(1) >= made.fontMetrics().horizontalAdvance("nachweislich")
+
+
 def test_a_cell_teaches_the_words_of_the_trade_that_are_in_it(table: ReadTable) -> None:
     table.show_rows([Row(("Binding: reach", "3/8 in"))])
     tips = [table.rows.index(0, i).data(Qt.ItemDataRole.ToolTipRole) for i in range(2)]
