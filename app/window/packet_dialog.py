@@ -41,6 +41,7 @@ from app.window.packet_comparing import PacketComparing
 from app.window.packet_paint import paint_page, print_all
 from app.window.planner import Planner
 from core.language import marked, told
+from core.numerals import told_to_edit
 from core.plan import Plan
 from core.refusal import Refusal
 
@@ -119,7 +120,7 @@ class PacketDialog(QDialog):
         self.names = QLineEdit(placeholderText=told("a packet a name: Ada, Ben"))
         self.copies = QSpinBox(minimum=1, maximum=MOST_COPIES)
         bar = bar_of(choice.form.correction)
-        self.bar = QLineEdit(f"{bar} mm" if bar else "", placeholderText="100 mm")
+        self.bar = QLineEdit(told_to_edit(f"{bar} mm") if bar else "", placeholderText="100 mm")
         self.bar.setToolTip(told("How long the 100 mm bar of a page that you printed measures"))
         self.view, self.problem, self.where = PageView(), Sentence("problem"), Sentence("note")
         self.pages: tuple[Page, ...] = ()

@@ -14,6 +14,7 @@ from core.edit import put
 from core.fabric import Grain
 from core.language import marked, told
 from core.lengths import LengthError, Units, exact_text, parse
+from core.numerals import told_decimal
 from core.quilt import Closing, Corners, Fold, Joins, Project, Seams
 from core.refusal import Refusal
 
@@ -54,7 +55,9 @@ class Choice:
         >>> STRIP_WIDTH.value_said("2 1/4 in"), choice_named("joins").value_said("diagonal")
         ('2 1/4 in', 'diagonal')
         """
-        return told(text) if text in self.words else text
+        if text in self.words:
+            return told(text)
+        return told_decimal(text) if self.kind is Kind.LENGTH else text
 
     def value_meant(self, text: str) -> str:
         """The value that a person means by what it is called, or by its word in the file."""

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from core.compare.choices import Choice, Kind, require_part, usual_place, with_value
 from core.language import told
-from core.lengths import parse, show
+from core.lengths import bare, parse
 from core.plan import Plan, make_plan
 from core.quilt import Project
 from core.refusal import Refusal
@@ -87,7 +87,7 @@ def _columns(
     for value in values:
         try:
             varied = with_value(project, choice, place, value)
-            text = _shown(varied, choice, value)
+            text = _named(varied, choice, value)
             if varied in seen:
                 again = told(
                     "the same as {value} beside it; write another value", value=seen[varied]
@@ -102,8 +102,8 @@ def _columns(
             yield Column(text or "nothing", said, refusal=sentence)
 
 
-def _shown(project: Project, choice: Choice, value: str) -> str:
-    """The value as the column is headed."""
+def _named(project: Project, choice: Choice, value: str) -> str:
+    """The value as the program goes by it."""
     if choice.kind is Kind.LENGTH:
-        return show(parse(value, project.units), project.units)
+        return f"{bare(parse(value, project.units), project.units)} {project.units.value}"
     return value.strip()

@@ -18,18 +18,20 @@ from app.comparing import (
     strip_answer,
     withstands_answers,
 )
+from app.window.field import with_unit
 from core.compare.choices import CHOICES, STRIP_WIDTH, USABLE_WIDTH, Choice, usual_values
 from core.compare.columns import compare
 from core.compare.questions import FromWhatIHave
 from core.compare.reverse import Answer
 from core.compare.staircase import staircase, usual_range
 from core.fabric import OnHand
+from core.language import speak
 from core.lengths import Inches, Units
 from core.quilt import Project
 from core.refusal import Refusal
 from tests.core.demos import demo
 from tests.nameless import nameless
-from tests.stand_in import untold
+from tests.stand_in import WithComma, untold
 
 pytestmark = pytest.mark.usefixtures("stand_in")
 
@@ -77,6 +79,16 @@ def test_a_staircase_is_told(choice: Choice) -> None:
     far = replace(stairs, present=Inches(999))
     lines = [line for one in (stairs, far) for line in staircase_lines(project, one)]
     assert wrong([*lines, alike_text(project, stairs)]) == {}
+
+
+def test_lengths_are_compared_in_the_languages_own_decimals() -> None:
+    speak(WithComma())
+    project = replace(demo("harbour-lights"), units=Units.CENTIMETRES)
+    values = [STRIP_WIDTH.value_said(value) for value in usual_values(project, STRIP_WIDTH)]
+    assert values == ["5 cm", "6 cm", "6,5 cm"]
+    columns = compare(project, STRIP_WIDTH, values).columns
+    assert [(column.text, column.said) for column in columns][-1] == ("6.5 cm", "6,5 cm")
+    assert with_unit("6.5", "cm") == "6,5 cm"
 
 
 def in_hand(name: str) -> Project:
