@@ -23,6 +23,7 @@ def main(argv: Sequence[str]) -> int:
     """Run what the words after the program's name ask for; return the exit status."""
     if not argv or argv[0] not in (*NAMES, "-h", "--help", "--version"):
         return _window(argv)
+    from app.os_words import said_of
     from core.refusal import Refusal
 
     _speak(argv)
@@ -35,7 +36,7 @@ def main(argv: Sequence[str]) -> int:
         where = "" if refusal.path.startswith("--") else f"{arguments.file}: "
         return complain(f"{where}{refusal}")
     except OSError as error:
-        return complain(f"{error.filename or arguments.file}: {error.strerror or error}")
+        return complain(f"{error.filename or arguments.file}: {said_of(error)}")
 
 
 def _speak(argv: Sequence[str]) -> None:

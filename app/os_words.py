@@ -20,12 +20,17 @@ _SAID: Final = {
     errno.ENAMETOOLONG: marked("File name too long"),
 }
 
+# This program says more of these itself, and what to do instead (`core.whole_file`).
+_OURS: Final = (errno.EISDIR, errno.ENOTDIR)
+
 
 def said_of(error: OSError) -> str:
-    """Why it failed, in words.
+    """Why it failed, in words; what this program has said of it itself stays as it is.
 
     >>> said_of(OSError(errno.ENOSPC, "No space left on device"))
     'No space left on device'
     """
     known = _SAID.get(error.errno) if error.errno is not None else None
-    return told(known) if known else error.strerror or str(error)
+    if known is None or (error.errno in _OURS and error.strerror != known):
+        return error.strerror or str(error)
+    return told(known)

@@ -56,12 +56,3 @@ def upper_first(text: str) -> str:
     'Flange, Lamp Gold'
     """
     return text[:1].upper() + text[1:]
-
-
-def times(count: int, thing: str) -> str:
-    """A count with its noun.
-
-    >>> times(1, "join"), times(3, "join")
-    ('1 join', '3 joins')
-    """
-    return f"{count} {thing}" if count == 1 else f"{count} {thing}s"

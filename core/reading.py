@@ -15,7 +15,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any, Final, TypeVar
 
-from core.language import told
+from core.language import marked, told
 from core.lengths import Inches, LengthError, Units, parse
 from core.refusal import Refusal
 
@@ -24,6 +24,18 @@ LONGEST_NAME: Final = 80
 LARGEST_FILE: Final = 2_000_000  # bytes; a project is a few thousand
 _REQUIRED: Final = object()
 _PERCENT: Final = re.compile(r"(\d{1,2}(?:[.,]\d{1,2})?)\s*%", re.ASCII)
+# What Python's own reader says is wrong with a JSON text; anything else stays English.
+JSON_FAULTS: Final = (
+    marked("Expecting value"),
+    marked("Expecting property name enclosed in double quotes"),
+    marked("Expecting ',' delimiter"),
+    marked("Expecting ':' delimiter"),
+    marked("Extra data"),
+    marked("Illegal trailing comma before end of object"),
+    marked("Illegal trailing comma before end of array"),
+    marked("Invalid control character at"),
+    marked("Unterminated string starting at"),
+)
 Choice = TypeVar("Choice", bound=StrEnum)
 Item = TypeVar("Item")
 
@@ -56,7 +68,7 @@ def json_object(text: str, kind: str, version: int) -> dict[str, Any]:
             told(
                 "the file is not JSON (line {line}: {fault}); open a {kind} file",
                 line=error.lineno,
-                fault=error.msg,
+                fault=told(error.msg),
                 kind=kind,
             ),
         ) from None

@@ -13,7 +13,8 @@ def nameless(project: Project) -> Project:
     """The project, what a person has named in it in the stand-in's letters."""
     form = to_document(project)
     named = [form["quilt"], *form["fabrics"], *(form.get("batting") or {}).get("packages", ())]
-    names = {thing["name"] for thing in named}
+    flaws = [flaw for fabric in form["fabrics"] for flaw in fabric.get("flaws", ())]
+    names = {thing["name"] for thing in named} | {flaw["word"] for flaw in flaws} - {""}
     return from_document(_renamed(form, names))
 
 

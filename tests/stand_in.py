@@ -11,7 +11,7 @@ from gettext import NullTranslations
 _LATIN = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
 _GREEK = "αβγδεφγηιξκλμνοπθρστυωωχψζΑΒΓΔΕΦΓΗΙΞΚΛΜΝΟΠΘΡΣΤΥΩΩΧΨΖ"
 _LETTERS = str.maketrans(_LATIN, _GREEK)
-_VALUE = re.compile(r"(\{[^{}]*\}|<[^<>]*>|&[a-z]+;)")
+_VALUE = re.compile(r"(\{[^{}]*\}|<[^<>]*>|&[a-z]+;|%(?:\(\w+\))?[rs])")
 _WORD = re.compile(r"[A-Za-z]{3,}")
 
 

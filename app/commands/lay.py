@@ -18,7 +18,12 @@ HELP = marked("lay pieces and runs on cloth with the least bought")
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", metavar=told("PROBLEM"), help=told("a lay problem as JSON"))
-    parser.add_argument("--seconds", type=_seconds, help=told("stop searching after so long"))
+    parser.add_argument(
+        "--seconds",
+        metavar=told("SECONDS"),
+        type=_seconds,
+        help=told("stop searching after so long"),
+    )
     parser.add_argument(
         "--json", metavar=told("OUT"), default="-", help=told("a file to write, - for here")
     )

@@ -17,7 +17,7 @@ from app.type_fit import shortened
 from app.typeface import typeface, visible
 from app.wording import cost, part_size, purchase
 from core.drawing.quilt import draw_quilt
-from core.language import marked, told
+from core.language import marked, told, told_as
 from core.lay.lay import BOLT
 from core.lengths import show, show_size
 from core.part_names import told_part
@@ -50,13 +50,6 @@ _BUY = (
     ColumnHead(marked("From the shelf"), 20),
     ColumnHead(marked("Cost"), 9),
     ColumnHead(marked("Proved least"), 17),
-)
-_CUT = (
-    ColumnHead(marked("Letter"), 9),
-    ColumnHead(marked("Part"), 34),
-    ColumnHead(marked("Cut size"), 27),
-    ColumnHead(marked("Count"), 10),
-    ColumnHead(marked("Fabric"), 22),
 )
 
 
@@ -195,6 +188,16 @@ def _from_the_shelf(plan: Plan, fabric_plan: FabricPlan) -> str:
     )
 
 
+def _cut_heads() -> tuple[ColumnHead, ...]:
+    return (
+        ColumnHead(told_as("of a piece", "Letter"), 9),
+        ColumnHead(told("Part"), 34),
+        ColumnHead(told("Cut size"), 27),
+        ColumnHead(told("Count"), 10),
+        ColumnHead(told("Fabric"), 22),
+    )
+
+
 def _cut(column: Column, plan: Plan) -> None:
     if not plan.parts:
         return
@@ -203,7 +206,7 @@ def _cut(column: Column, plan: Plan) -> None:
         (part.letter, told_part(part.name), part_size(part, units), str(part.count), part.fabric)
         for part in plan.parts
     ]
-    heads = told_heads(_CUT)
+    heads = _cut_heads()
     column.heading(told("What to cut"), level=1, follow=start_height(column, heads, rows))
     table(column, heads, rows)
     column.gap(_GAP)

@@ -19,7 +19,7 @@ from core.drawing.real_cloth import cut_from
 from core.drawing.said import flaws_on, motifs_on, notes_of, pin_at
 from core.drawing.shapes import free_of
 from core.fabric import Fabric
-from core.language import told
+from core.language import told, told_as
 from core.lay.lay import Placement, Rect, Sheet
 from core.lengths import RULERS, Inches, Units, show, show_size
 from core.part_names import told_part
@@ -164,7 +164,7 @@ def _arrow(frame: Frame, cloth: Rect, fabric: Fabric) -> Iterator[Mark]:
     words = (
         (told("print, this way up"), told("print up"))
         if fabric.one_way_print
-        else (told("lengthwise grain"), told("grain"))
+        else (told_as("an arrow", "lengthwise grain"), told("grain"))
     )
     if cloth.along > length + 1 + _WORDS + _CORNER:
         room = Rect(across - 1, end + 1, Fraction(2), _WORDS)

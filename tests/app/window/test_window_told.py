@@ -29,6 +29,7 @@ from core.fabric import Photo
 from core.lengths import Units
 from core.project_file import load
 from core.quilt import Project
+from core.whole_file import write_whole
 from tests.app.window.conftest import PlannerHere, ScriptedAsker, all_rows
 from tests.app.window.told import left, texts
 from tests.nameless import nameless
@@ -164,12 +165,19 @@ def test_who_holds_a_file_is_told(tmp_path: Path) -> None:
 @stood_in
 @pytest.mark.parametrize("number", [errno.ENOENT, errno.EACCES, errno.ENOSPC, errno.EISDIR])
 def test_what_the_system_says_of_a_file_is_told(number: int) -> None:
-    assert left([said_of(OSError(number, "Said by the system"))]) == {}
+    system = "Is a directory" if number == errno.EISDIR else "Said by the system"
+    assert left([said_of(OSError(number, system))]) == {}
 
 
 def test_a_rare_failure_is_said_as_the_system_says_it() -> None:
     assert said_of(OSError(errno.EMFILE, "Too many open files")) == "Too many open files"
     assert said_of(OSError("odd")) == "odd"
+
+
+def test_what_the_program_says_of_a_folder_in_a_files_place_stays(tmp_path: Path) -> None:
+    with pytest.raises(IsADirectoryError) as refused:
+        write_whole(tmp_path, b"")
+    assert said_of(refused.value) == "this is a folder; name a file in it"
 
 
 @stood_in
