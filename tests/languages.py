@@ -54,7 +54,9 @@ def others() -> Iterator[str]:
 def renew(language: str) -> int:
     """Bring a catalogue up to the code, and compile it; return how many texts it lacks."""
     catalogue = translated(language)
+    begun = catalogue.creation_date  # else every renewal would change the file
     catalogue.update(texts(), no_fuzzy_matching=True)
+    catalogue.creation_date = begun
     catalogue.obsolete.clear()
     with path_of(language).open("wb") as file:
         write_po(file, catalogue, width=98, include_lineno=False, sort_by_file=True)
