@@ -80,11 +80,18 @@ def _listed(column: Column, heads: Sequence[ColumnHead], rows: Sequence[Sequence
 def _widths(
     heads: Sequence[ColumnHead], rows: Sequence[Sequence[str]], whole: float
 ) -> list[float]:
-    """As wide as what stands in them; columns that ask for more than there is share the rest."""
+    """As wide as what stands in them; columns that ask for more than there is share the rest.
+
+    Where all have what they ask for, though not each within its share, what is left is shared.
+    """
     wanted = [
         max(_needs(head.title, bold=True), *(_needs(row[place]) for row in rows))
         for place, head in enumerate(heads)
     ]
+    every, spare = sum(head.share for head in heads), whole - sum(wanted)
+    within = all(w <= h.share / every * whole for w, h in zip(wanted, heads, strict=True))
+    if spare >= 0 and not within:
+        return [w + h.share / every * spare for w, h in zip(wanted, heads, strict=True)]
     widths: dict[int, float] = {}
     while True:
         free = whole - sum(widths.values())
