@@ -6,6 +6,7 @@ from functools import cache
 from pathlib import Path
 from typing import Final
 
+from app.languages import ENGLISH, speak_language
 from app.packet.choice import PacketChoice
 from app.packet.packet import packet_bytes
 from app.packet.paper import Format, Paper
@@ -33,3 +34,13 @@ def packet(name: str, paper: Paper = Paper.LETTER, *, grey: bool = False) -> byt
 @cache
 def seen(name: str, paper: Paper = Paper.LETTER) -> tuple[Seen, ...]:
     return tuple(pages(packet(name, paper)))
+
+
+@cache
+def seen_in(language: str, name: str) -> tuple[Seen, ...]:
+    """The packet as it is in another language."""
+    speak_language(language)
+    try:
+        return tuple(pages(packet_bytes(make_plan(plan(name).project, draft=True))))
+    finally:
+        speak_language(ENGLISH)

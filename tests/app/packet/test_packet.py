@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 import subprocess
 import sys
+from collections.abc import Sequence
 from itertools import combinations
 from typing import Any
 
@@ -19,8 +20,9 @@ from core.drawing.cloth import sheet_title
 from core.lay.lay import Placement
 from core.lengths import show, typeset
 from core.plan import FabricPlan, Plan
-from tests.app.packet.pdf_reader import Text, pages, reader
-from tests.app.packet.plans import NAMES, packet, plan, seen
+from tests.app.packet.pdf_reader import Seen, Text, pages, reader
+from tests.app.packet.plans import DEMOS, NAMES, packet, plan, seen, seen_in
+from tests.languages import others
 
 every_plan = pytest.mark.parametrize("name", NAMES)
 NO_BREAK = "\u00a0"
@@ -51,9 +53,13 @@ def test_every_page_has_the_papers_size(paper: Paper, size: tuple[float, float])
 @every_plan
 @pytest.mark.parametrize("paper", list(Paper))
 def test_all_words_lie_in_the_frame_that_fits_both_papers(name: str, paper: Paper) -> None:
+    assert_in_frame(seen(name, paper), paper)
+
+
+def assert_in_frame(found: Sequence[Seen], paper: Paper) -> None:
     wide, high = paper.size
     left, bottom = (wide - FRAME[0]) / 2, (high - FRAME[1]) / 2
-    for page in seen(name, paper):
+    for page in found:
         for text in page.texts:
             x1, y1, x2, y2 = text.box
             inside = left - 0.01 <= x1 and x2 <= left + FRAME[0] + 0.01
@@ -64,7 +70,18 @@ def test_all_words_lie_in_the_frame_that_fits_both_papers(name: str, paper: Pape
 
 @every_plan
 def test_no_words_are_drawn_over_others(name: str) -> None:
-    for number, page in enumerate(seen(name), start=1):
+    assert_apart(seen(name))
+
+
+@pytest.mark.parametrize("language", [*others()])
+@pytest.mark.parametrize("name", [*DEMOS, "Kursdecke", "slivers"])
+def test_other_languages_keep_in_the_frame_and_their_words_apart(language: str, name: str) -> None:
+    assert_in_frame(seen_in(language, name), Paper.LETTER)
+    assert_apart(seen_in(language, name))
+
+
+def assert_apart(found: Sequence[Seen]) -> None:
+    for number, page in enumerate(found, start=1):
         for one, other in combinations(page.texts, 2):
             assert not _meet(one, other), f"page {number}: {one} and {other}"
 
