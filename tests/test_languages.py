@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import ast
 import re
 from collections import Counter
+from collections.abc import Iterator
 from gettext import GNUTranslations
 
 import pytest
 from babel.messages.catalog import Catalog, Message
 
-from tests.languages import others, path_of, texts, translated
+from tests.checks import ROOT
+from tests.languages import KEYWORDS, ROOMS, others, path_of, texts, translated
 
 LANGUAGES = sorted(others())
 KEY = re.compile(r"&(?=\w)")
@@ -34,6 +37,25 @@ def test_every_text_is_in_the_catalogue_and_no_other(language: str) -> None:
     assert sorted(map(str, set(told) - set(known))) == []
     assert sorted(map(str, set(known) - set(told))) == []
     assert [m.id for m in known.values() if not all(forms(m.string))] == []
+
+
+def test_every_text_that_is_told_is_found() -> None:
+    """By the syntax tree: what is told inside an f-string, say, is not found by its tokens."""
+    known = {text for _, text in messages(texts())}
+    for room in ROOMS:
+        for path in (ROOT / room).rglob("*.py"):
+            for text in told_in_code(path.read_text(encoding="utf-8")):
+                assert text in known, f"{path.name}: {text}"
+
+
+def told_in_code(source: str) -> Iterator[str]:
+    """The texts that are told as they are written."""
+    for node in ast.walk(ast.parse(source)):
+        if isinstance(node, ast.Call) and isinstance(node.func, ast.Name):
+            first = 1 if node.func.id == "told_as" else 0
+            for one in node.args[first : first + 1] if node.func.id in KEYWORDS else ():
+                if isinstance(one, ast.Constant) and isinstance(one.value, str) and one.value:
+                    yield one.value
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

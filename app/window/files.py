@@ -240,7 +240,8 @@ def file_name(name: str, suffix: str) -> str:
     'Stars 3 4.pdf'
     """
     kept = "".join(char if char.isalnum() or char in " -_" else " " for char in name)
-    return f"{' '.join(kept.split()) or told('quilt')}{suffix}"
+    words = " ".join(kept.split()) or told("quilt")
+    return f"{words}{suffix}"
 
 
 def moment(kept: Kept) -> QDateTime:
