@@ -8,6 +8,7 @@ sentence, and the cloth is painted without it.
 from __future__ import annotations
 
 from math import ceil, log2
+from os.path import isfile
 from pathlib import Path
 
 from PySide6.QtCore import QSize, Qt
@@ -84,7 +85,7 @@ class Photos:
 
     def _look_for(self, photo: Photo) -> SeenPhoto | str:
         path = self._path(photo)
-        if not path.is_file():
+        if not isfile(path):  # a name that no file can have is no file
             return told(
                 "There is no {file} beside the project; the cloth is shown without it.",
                 file=photo.file,
@@ -105,7 +106,7 @@ class Photos:
 
 def _stamp(path: Path) -> int:
     """When the file was changed last; 0 if it is not there."""
-    return path.stat().st_mtime_ns if path.is_file() else 0
+    return path.stat().st_mtime_ns if isfile(path) else 0
 
 
 NO_PHOTOS = Photos()

@@ -9,6 +9,7 @@ that ended in the middle of its work, and is offered at the next start.
 from __future__ import annotations
 
 import json
+from contextlib import suppress
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -81,7 +82,10 @@ class Autosave(QObject):
     def let_go(self) -> None:
         """Nothing is unsaved any more: remove what was kept."""
         self._timer.stop()
-        self._path.unlink(missing_ok=True)
+        try:
+            self._path.unlink(missing_ok=True)
+        except OSError as error:
+            self._complain(error)
         self._lock.unlock()
 
     def _complain(self, error: OSError) -> None:
@@ -116,7 +120,8 @@ class Kept:
 
     def remove(self) -> None:
         """It is not needed any more."""
-        self.file.unlink(missing_ok=True)
+        with suppress(OSError):  # what stays is offered again at the next start
+            self.file.unlink(missing_ok=True)
         self.lock.unlock()
 
 
@@ -128,7 +133,7 @@ def left_behind(folder: Path | None = None) -> list[Kept]:
         if lock.tryLock(0):
             try:
                 found.append(_read(file, lock))
-            except (Refusal, OSError, ValueError):
+            except (Refusal, OSError, ValueError, OverflowError):
                 # Of another version, or not ours: whoever wrote it may still want it.
                 lock.unlock()
     return sorted(found, key=lambda kept: kept.moment, reverse=True)
@@ -137,7 +142,10 @@ def left_behind(folder: Path | None = None) -> list[Kept]:
 def _read(file: Path, lock: QLockFile) -> Kept:
     form = json_object(text_of(file), FORMAT, VERSION)
     path = Path(form["path"]) if isinstance(form.get("path"), str) else None
-    moment = datetime.fromisoformat(str(form.get("kept")))
+    if path and "\0" in str(path):
+        raise ValueError(path)
+    written = datetime.fromisoformat(str(form.get("kept")))
+    moment = datetime.fromtimestamp(written.timestamp())  # of whatever zone, to sort by
     return Kept(file, from_document(form.get("project", {})), path, moment, lock)
 
 

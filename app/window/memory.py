@@ -33,10 +33,10 @@ class Memory:
 
         try:
             names = json.loads(self.text("recent", "[]"))
-        except json.JSONDecodeError:
+        except (json.JSONDecodeError, RecursionError):
             return []
         listed = names if isinstance(names, list) else []
-        return [Path(name) for name in listed if isinstance(name, str)]
+        return [Path(name) for name in listed if isinstance(name, str) and "\0" not in name]
 
     def opened(self, path: Path) -> None:
         """Put `path` first among the recent files."""

@@ -125,6 +125,13 @@ def test_a_photo_that_is_missing_leaves_the_colour(
     assert "There is no gone.jpg" in photos.problem(Photo("gone.jpg", Fraction(4)))
 
 
+@pytest.mark.parametrize("name", ["a" * 400, "a\0b.png", "."])
+def test_a_name_that_no_photo_can_have_is_told(
+    qapp: QApplication, photos: Photos, name: str
+) -> None:
+    assert "There is no" in photos.problem(Photo(name, Fraction(4)))
+
+
 def test_a_broken_photo_is_told_and_found_again_once_mended(
     qapp: QApplication, photos: Photos
 ) -> None:

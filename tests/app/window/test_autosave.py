@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 import shutil
 from collections.abc import Callable
@@ -182,3 +183,40 @@ def test_the_newest_is_offered_first(document: Document, tmp_path: Path) -> None
         assert isinstance(one, Kept)
         assert isinstance(one.lock, QLockFile)
         one.remove()
+
+
+@pytest.mark.parametrize(
+    ("key", "value", "found"),
+    [
+        ("kept", "2026-01-01T00:00:00+00:00", 2),
+        ("kept", "9999-12-31T23:59:59-23:00", 1),
+        ("path", "a\0b", 1),
+    ],
+)
+def test_odd_values_in_one_kept_file_keep_no_other_from_being_offered(
+    document: Document, autosave: Autosave, tmp_path: Path, key: str, value: str, found: int
+) -> None:
+    autosave.keep()
+    [kept] = kept_files(tmp_path)
+    grave = tmp_path / "grave"
+    grave.mkdir()
+    shutil.copy(kept, grave)
+    odd = json.loads(kept.read_text("utf-8")) | {key: value}
+    (grave / "odd.kept").write_text(json.dumps(odd), "utf-8")
+    offered = left_behind(grave)
+    assert len(offered) == found
+    for one in offered:
+        one.remove()
+
+
+def test_a_kept_file_that_cannot_be_removed_is_told(
+    document: Document, autosave: Autosave, tmp_path: Path
+) -> None:
+    told: list[str] = []
+    autosave.failed.connect(told.append)
+    autosave.keep()
+    [kept] = kept_files(tmp_path)
+    kept.unlink()
+    kept.mkdir()
+    autosave.let_go()
+    assert len(told) == 1

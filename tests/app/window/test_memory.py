@@ -52,3 +52,12 @@ def test_settings_that_were_harmed_count_as_never_set(
     memory = fresh(tmp_path)
     memory.keep("recent", text)
     assert memory.recent() == []
+
+
+@pytest.mark.parametrize("text", ["[" * 100_000, '["a\\u0000b", 3]'])
+def test_recent_files_that_make_no_sense_count_as_none(
+    qapp: QApplication, tmp_path: Path, text: str
+) -> None:
+    memory = fresh(tmp_path)
+    memory.keep("recent", text)
+    assert memory.recent() == []
