@@ -131,8 +131,10 @@ def _price(fields: Fields, key: str) -> Fraction | None:
     if not fields.has(key):
         return None
     text = fields.raw(key)
-    if not isinstance(text, str) or not _PRICE.fullmatch(text.strip()):
+    if not isinstance(text, str):
         raise Refusal(fields.at(key), told('write the price as text, such as "12.50", or null'))
+    if not _PRICE.fullmatch(text.strip()):
+        raise Refusal(fields.at(key), told('write a price such as "12.50"'))
     return Fraction(text.strip().replace(",", "."))
 
 

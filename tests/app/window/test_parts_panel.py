@@ -165,7 +165,7 @@ def test_prices_and_shares_are_edits(
 
 def test_a_bad_price_is_told_under_its_field(window: MainWindow, type_in: TypeIn) -> None:
     type_in("fabrics[0].price_per_yard", "a lot")
-    assert "price" in problem(window, "fabrics[0].price_per_yard")
+    assert problem(window, "fabrics[0].price_per_yard") == 'write a price such as "12.50"'
 
 
 def test_a_fabrics_new_name_follows_everywhere(window: MainWindow, type_in: TypeIn) -> None:
