@@ -11,11 +11,12 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from app.commands import NAMES, command
+
 if TYPE_CHECKING:
     import argparse
 
-# What the commands need is imported only for them: the window is seen sooner without it.
-NAMES = ("plan", "lay", "compare", "staircase", "reverse")
+# What a command needs is imported only for it: the window, too, is seen sooner without it.
 BAD_INPUT = 2
 
 
@@ -27,7 +28,7 @@ def main(argv: Sequence[str]) -> int:
     from core.refusal import Refusal
 
     _speak(argv)
-    arguments = _parser().parse_args(argv)
+    arguments = _parser([argv[0]] if argv[0] in NAMES else NAMES).parse_args(argv)
     try:
         status: int = arguments.run(arguments)
         return status
@@ -55,10 +56,10 @@ def complain(sentence: str) -> int:
     return BAD_INPUT
 
 
-def _parser() -> argparse.ArgumentParser:
+def _parser(names: Sequence[str]) -> argparse.ArgumentParser:
+    """What reads the words of these commands."""
     import argparse
 
-    from app.commands import COMMANDS
     from app.commands.argparse_told import tell_argparse
     from app.languages import LANGUAGES
     from app.version import version_text
@@ -79,18 +80,19 @@ def _parser() -> argparse.ArgumentParser:
         help=told("show program's version number and exit"),
     )
     commands = parser.add_subparsers(metavar=told("COMMAND"), required=True)
-    for name, command in COMMANDS.items():
+    for name in names:
+        chosen = command(name)
         # The first run looks for the words as they are: no "--pd" for "--pdf".
         sub = commands.add_parser(
-            name, help=told(command.HELP), description=told(command.HELP), allow_abbrev=False
+            name, help=told(chosen.HELP), description=told(chosen.HELP), allow_abbrev=False
         )
-        sub.set_defaults(run=command.run)
+        sub.set_defaults(run=chosen.run)
         sub.add_argument(
             "--language",
             choices=LANGUAGES,
             help=told("the language of its words; as the terminal's"),
         )
-        command.add_arguments(sub)
+        chosen.add_arguments(sub)
     return parser
 
 

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-import argparse
-from typing import Protocol
+from importlib import import_module
+from typing import TYPE_CHECKING, Protocol, cast
 
-from app.commands import compare, lay, plan, reverse, staircase
+if TYPE_CHECKING:
+    import argparse
+
+NAMES = ("plan", "lay", "compare", "staircase", "reverse")
 
 
 class Command(Protocol):
@@ -18,10 +21,6 @@ class Command(Protocol):
     def run(self, arguments: argparse.Namespace) -> int: ...
 
 
-COMMANDS: dict[str, Command] = {
-    "plan": plan,
-    "lay": lay,
-    "compare": compare,
-    "staircase": staircase,
-    "reverse": reverse,
-}
+def command(name: str) -> Command:
+    """The command of that name, one of `NAMES`; its module is imported only now."""
+    return cast(Command, import_module(f"app.commands.{name}"))

@@ -9,8 +9,8 @@ from pathlib import Path
 
 import pytest
 
-from app.command_line import BAD_INPUT, NAMES, complain, main
-from app.commands import COMMANDS
+from app.command_line import BAD_INPUT, complain, main
+from app.commands import NAMES, command
 from app.first_run.needs import needs_of
 from tests.app.commands.bad_input import ASSETS, lay
 
@@ -161,5 +161,10 @@ def test_a_complaint_goes_to_standard_error(capsys: pytest.CaptureFixture[str]) 
     assert capsys.readouterr() == ("", "crossgrain: something is wrong\n")
 
 
-def test_the_names_are_those_of_the_commands() -> None:
-    assert set(NAMES) == set(COMMANDS)
+@pytest.mark.parametrize("name", NAMES)
+def test_each_command_is_a_module_of_its_name(name: str) -> None:
+    assert command(name).HELP
+
+
+def test_a_command_loads_no_other() -> None:
+    assert not loaded(modules_after("plan", DEMO, "--json", "-"), "core.compare")

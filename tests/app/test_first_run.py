@@ -14,7 +14,7 @@ from pathlib import Path
 
 import pytest
 
-from app.commands import COMMANDS
+from app.commands import NAMES
 from app.first_run import needs, system, too_old
 from app.first_run.environment import Environment
 from app.first_run.telling import Stop
@@ -316,7 +316,7 @@ def test_every_requirement_has_its_version_in_the_constraints() -> None:
 
 
 def test_every_command_without_a_window_is_known() -> None:
-    assert set(needs.HEADLESS) == set(COMMANDS)
+    assert set(needs.HEADLESS) == set(NAMES)
 
 
 def test_each_start_needs_only_its_own() -> None:

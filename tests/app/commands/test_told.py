@@ -11,7 +11,8 @@ from typing import Any
 
 import pytest
 
-from app.command_line import NAMES, main
+from app.command_line import main
+from app.commands import NAMES
 from core import binding_choices, fabric, layers, lengths, measured, quilt, shape
 from tests.app.commands.bad_input import GOOD, ROWS, Row
 from tests.stand_in import untold
