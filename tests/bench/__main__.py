@@ -1,6 +1,6 @@
 """`python3 -m tests.bench`: measures the lays against their bars and prints the table.
 
-`--quick` runs in seconds; the whole takes half an hour with `--jobs 2`. `rectpack`
+`--quick` runs in seconds; the whole takes three quarters of an hour with `--jobs 2`. `rectpack`
 and `ortools` are asked for comparison if they are installed.
 """
 
