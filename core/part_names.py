@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from functools import lru_cache
 from typing import Final
 
 from core.language import marked, told
@@ -86,13 +87,20 @@ def told_part(name: str) -> str:
     >>> told_part("border 1 side, half"), told_part("bias square for the binding, {plum}")
     ('border 1 side, half', 'bias square for the binding, {plum}')
     """
+    form, values = _form(name)
+    if form is None:
+        return name
+    return told(form, **{key: told_part(v) if key in _PARTS else v for key, v in values.items()})
+
+
+@lru_cache(maxsize=1024)
+def _form(name: str) -> tuple[str | None, dict[str, str]]:
+    """The form of a name, None if it is of none, and its values; kept, since it has no language."""
     for form, pattern in _PATTERNS:
         found = pattern.fullmatch(name)
         if found is not None:
-            values = found.groupdict()
-            shown = {key: told_part(v) if key in _PARTS else v for key, v in values.items()}
-            return told(form, **shown)
-    return name
+            return form, found.groupdict()
+    return None, {}
 
 
 def part_called(words: str) -> str:
