@@ -6,7 +6,6 @@ written then. The commands import no Qt.
 
 from __future__ import annotations
 
-import sys
 from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -18,6 +17,7 @@ if TYPE_CHECKING:
 
 # What a command needs is imported only for it: the window, too, is seen sooner without it.
 BAD_INPUT = 2
+NOBODY_READS = 141  # as a shell has it for what is ended by a pipe that nobody reads any more
 
 
 def main(argv: Sequence[str]) -> int:
@@ -28,16 +28,33 @@ def main(argv: Sequence[str]) -> int:
     from core.refusal import Refusal
 
     _speak(argv)
-    arguments = _parser([argv[0]] if argv[0] in NAMES else NAMES).parse_args(argv)
+    file = ""
     try:
+        arguments = _understood(argv)
+        file = arguments.file
         status: int = arguments.run(arguments)
         return status
     except Refusal as refusal:
         # What is wrong with an option is not wrong with the file.
-        where = "" if refusal.path.startswith("--") else f"{arguments.file}: "
+        where = "" if refusal.path.startswith("--") else f"{file}: "
         return complain(f"{where}{refusal}")
+    except BrokenPipeError:
+        return NOBODY_READS
     except OSError as error:
-        return complain(f"{error.filename or arguments.file}: {said_of(error)}")
+        return complain(f"{error.filename or file}: {said_of(error)}")
+
+
+def _understood(argv: Sequence[str]) -> argparse.Namespace:
+    """The words of a command, read; help that is asked for is printed, and ends the program."""
+    from app.commands.output import standard_output
+
+    try:
+        return _parser([argv[0]] if argv[0] in NAMES else NAMES).parse_args(argv)
+    except SystemExit as ended:
+        if not ended.code:
+            with standard_output():
+                pass  # all of it is written, or it is told why not
+        raise
 
 
 def _speak(argv: Sequence[str]) -> None:
@@ -52,7 +69,9 @@ def _speak(argv: Sequence[str]) -> None:
 
 def complain(sentence: str) -> int:
     """One sentence on standard error; the status that says so to a script."""
-    print(f"crossgrain: {sentence}", file=sys.stderr)
+    from app.commands.output import say_aside
+
+    say_aside(sentence)
     return BAD_INPUT
 
 

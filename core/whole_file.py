@@ -18,12 +18,13 @@ def write_whole(path: Path, data: bytes) -> None:
     file's permissions are kept. A device or a pipe is written to, never replaced.
     Raises `OSError`, leaving nothing behind.
     """
-    target = path.resolve()
-    if target.is_dir():
+    if path.is_dir():
         raise IsADirectoryError(EISDIR, told("this is a folder; name a file in it"), str(path))
-    write = _write_through if target.exists() and not target.is_file() else _replace
     try:
-        write(target, data)
+        if path.exists() and not path.is_file():
+            _write_through(path, data)  # by its own name: what a pipe's link points to has none
+        else:
+            _replace(Path(os.path.realpath(path)), data)
     except OSError as error:  # told by the name that the person knows
         raise OSError(error.errno, error.strerror or str(error), str(path)) from None
 

@@ -6,7 +6,7 @@ import argparse
 from pathlib import Path
 
 from app.commands.on_paper import add_format, format_of
-from app.commands.output import STANDARD_OUTPUT, json_bytes, print_lines, put_out
+from app.commands.output import Output, json_bytes, put_out
 from app.comparing import comparison_lines
 from core.compare.choices import CHOICES, Choice
 from core.compare.columns import Comparison, compare
@@ -69,15 +69,13 @@ def place_of(project: Project, arguments: argparse.Namespace, choice: Choice) ->
 def run(arguments: argparse.Namespace) -> int:
     project = load(Path(arguments.file))
     comparison = _compared(project, arguments)
-    outputs: list[tuple[str, bytes]] = []
+    outputs: list[Output] = []
     if arguments.json:
         outputs.append((arguments.json, json_bytes(comparison_document(comparison))))
     if arguments.pdf:
         outputs.append((arguments.pdf, _page(comparison, arguments)))
-    for where, data in outputs:
-        put_out(data, where)
-    if arguments.json != STANDARD_OUTPUT:
-        print_lines("\n".join(comparison_lines(comparison, project.units)))
+    lines = comparison_lines(comparison, project.units)
+    put_out(outputs, arguments.file, words=lambda: "\n".join(lines))
     return 0
 
 

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import argparse
-import sys
 from pathlib import Path
 
-from app.commands.output import json_bytes, put_out
+from app.commands.output import json_bytes, put_out, say_aside
 from core.language import marked, told
 from core.lay.check import check
 from core.lay.lay_file import lay_document, read_problem
@@ -42,8 +41,9 @@ def run(arguments: argparse.Namespace) -> int:
             name=told_part(left.name),
             count=left.count,
         )
-        print(f"crossgrain: {said}", file=sys.stderr)
-    put_out(json_bytes(lay_document(lay, problem.table)), arguments.json)
+        say_aside(said)
+    document = lay_document(lay, problem.table)
+    put_out([(arguments.json, json_bytes(document))], arguments.file)
     return 0
 
 

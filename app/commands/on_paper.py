@@ -15,7 +15,9 @@ if TYPE_CHECKING:
 
 def add_format(parser: argparse.ArgumentParser) -> None:
     """Paper, colour, size of type, and a printer's own measure."""
-    parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
+    parser.add_argument(
+        "--paper", choices=("letter", "a4"), default="letter", help=told("what to print on; letter")
+    )
     parser.add_argument("--grey", action="store_true", help=told("print without colour"))
     parser.add_argument(
         "--large", action="store_true", help=told("large print: words of 18 pt and up")

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TypeAlias
 
 from app.commands.on_paper import add_format, add_packet, packet_choice_of
-from app.commands.output import STANDARD_OUTPUT, json_bytes, make_folder, print_lines, put_out
+from app.commands.output import Output, json_bytes, put_out
 from app.commands.summary import summary
 from app.tables import table_files
 from core.language import marked, told
@@ -39,17 +39,12 @@ def run(arguments: argparse.Namespace) -> int:
     plan = make_plan(load(Path(arguments.file)))
     # All is made before anything is written, so that a refusal leaves no half.
     outputs = list(_outputs(plan, arguments))
-    for folder in (arguments.svg, arguments.png, arguments.csv):
-        if folder:
-            make_folder(Path(folder))
-    for where, data in outputs:
-        put_out(data, where)
-    if arguments.json != STANDARD_OUTPUT:
-        print_lines(summary(plan))
+    folders = (arguments.svg, arguments.png, arguments.csv)
+    put_out(outputs, arguments.file, folders=folders, words=lambda: summary(plan))
     return 0
 
 
-def _outputs(plan: Plan, arguments: argparse.Namespace) -> Iterator[tuple[str, bytes]]:
+def _outputs(plan: Plan, arguments: argparse.Namespace) -> Iterator[Output]:
     """Where to write, and what."""
     if arguments.json:
         yield arguments.json, json_bytes(plan_document(plan))
@@ -63,7 +58,7 @@ def _outputs(plan: Plan, arguments: argparse.Namespace) -> Iterator[tuple[str, b
     yield from _in_folder(arguments.csv, table_files, plan)
 
 
-def _in_folder(folder: str | None, files: FilesOf, plan: Plan) -> Iterator[tuple[str, bytes]]:
+def _in_folder(folder: str | None, files: FilesOf, plan: Plan) -> Iterator[Output]:
     """The files of a plan, where a folder is named for them."""
     if folder:
         for name, data in files(plan):

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
-from app.commands.output import STANDARD_OUTPUT, json_bytes, print_lines, put_out
+from app.commands.output import json_bytes, put_out
 from app.commands.summary import summary
 from app.comparing import (
     copies_answer,
@@ -54,10 +54,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(arguments: argparse.Namespace) -> int:
     project = load(Path(arguments.file))
     document, lines = _QUESTIONS[arguments.question](project, arguments)
-    if arguments.json:
-        put_out(json_bytes(document), arguments.json)
-    if arguments.json != STANDARD_OUTPUT:
-        print_lines("\n".join(lines))
+    outputs = [(arguments.json, json_bytes(document))] if arguments.json else []
+    put_out(outputs, arguments.file, words=lambda: "\n".join(lines))
     return 0
 
 

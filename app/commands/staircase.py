@@ -7,7 +7,7 @@ from pathlib import Path
 
 from app.commands.compare import add_place, option, place_of
 from app.commands.on_paper import add_format, format_of
-from app.commands.output import STANDARD_OUTPUT, json_bytes, print_lines, put_out
+from app.commands.output import Output, json_bytes, put_out
 from app.comparing import staircase_lines
 from core.compare.choices import STRIP_WIDTH, USABLE_WIDTH, Choice
 from core.compare.document import staircase_document
@@ -26,7 +26,12 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     asked = parser.add_mutually_exclusive_group()
     for choice in (STRIP_WIDTH, USABLE_WIDTH):
         asked.add_argument(
-            option(choice), dest="choice", action="store_const", const=choice, default=STRIP_WIDTH
+            option(choice),
+            dest="choice",
+            action="store_const",
+            const=choice,
+            default=STRIP_WIDTH,
+            help=told("the steps over the {choice}", choice=told(choice.name)),
         )
     parser.add_argument("--from", dest="first", metavar=told("WIDTH"), help=told("the narrowest"))
     parser.add_argument("--to", dest="last", metavar=told("WIDTH"), help=told("the widest"))
@@ -47,15 +52,13 @@ def run(arguments: argparse.Namespace) -> int:
     first = _width(project, "--from", arguments.first, low)
     last = _width(project, "--to", arguments.last, high)
     stairs = staircase(project, choice, first, last, place_of(project, arguments, choice))
-    outputs: list[tuple[str, bytes]] = []
+    outputs: list[Output] = []
     if arguments.json:
         outputs.append((arguments.json, json_bytes(staircase_document(stairs))))
     if arguments.pdf:
         outputs.append((arguments.pdf, _page(project, stairs, arguments)))
-    for where, data in outputs:
-        put_out(data, where)
-    if arguments.json != STANDARD_OUTPUT:
-        print_lines("\n".join(staircase_lines(project, stairs)))
+    lines = staircase_lines(project, stairs)
+    put_out(outputs, arguments.file, words=lambda: "\n".join(lines))
     return 0
 
 

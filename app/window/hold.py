@@ -7,6 +7,7 @@ for nothing; in a folder where it cannot be written nobody is told, and nobody c
 
 from __future__ import annotations
 
+from os.path import realpath
 from pathlib import Path
 from typing import TypeAlias
 
@@ -35,7 +36,7 @@ class Hold:
 
     def take(self, path: Path) -> str:
         """Hold `path` in place of what was held; else say who holds it, and change nothing."""
-        path = path.resolve()
+        path = Path(realpath(path))  # `resolve` fails for links in a ring
         if path == self._path:
             return ""
         lock = QLockFile(str(path.with_name(f".{path.name}.lock")))

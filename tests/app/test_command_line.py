@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import argparse
 import json
 import subprocess
 import sys
@@ -109,6 +110,13 @@ def test_each_command_has_help(command: str, capsys: pytest.CaptureFixture[str])
         main([command, "--help"])
     assert ended.value.code == 0
     assert "--json" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_each_word_of_a_command_has_help(name: str) -> None:
+    parser = argparse.ArgumentParser()
+    command(name).add_arguments(parser)
+    assert [action.dest for action in parser._actions if not action.help] == []
 
 
 def test_the_version_is_one_line(capsys: pytest.CaptureFixture[str]) -> None:
