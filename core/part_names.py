@@ -10,7 +10,6 @@ another part.
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
 from functools import lru_cache
 from typing import Final
 
@@ -67,13 +66,12 @@ _VALUES: Final = {
     "part": r".+",
     "border": r"border \d+ .+",
 }
-_TOLD_VALUES: Final = {**_VALUES, "border": r".+"}
 _PARTS: Final = ("part", "border")
 
 
-def _pattern(form: str, of_values: Mapping[str, str] = _VALUES) -> re.Pattern[str]:
+def _pattern(form: str) -> re.Pattern[str]:
     found = re.escape(form)
-    for value, values in of_values.items():
+    for value, values in _VALUES.items():
         found = found.replace(rf"\{{{value}\}}", f"(?P<{value}>{values})")
     return re.compile(found, re.DOTALL)
 
@@ -101,19 +99,3 @@ def _form(name: str) -> tuple[str | None, dict[str, str]]:
         if found is not None:
             return form, found.groupdict()
     return None, {}
-
-
-def part_called(words: str) -> str:
-    """The name of the part that `told_part` tells in these words; other words as they are.
-
-    >>> part_called("border 1 side, half"), part_called("pocket")
-    ('border 1 side, half', 'pocket')
-    """
-    for form in _FORMS:
-        found = _pattern(told(form), _TOLD_VALUES).fullmatch(words)
-        if found is not None:
-            values = found.groupdict()
-            return form.format(
-                **{key: part_called(v) if key in _PARTS else v for key, v in values.items()}
-            )
-    return words

@@ -19,10 +19,11 @@ from app.window.fabrics_editor import FabricsEditor
 from app.window.field import Field, Kind
 from app.window.length_editor import LengthEditor
 from app.window.line_edit import LineEdit
+from app.window.offers import Laid
 from core.language import told
 from core.lengths import Units
 from core.numerals import told_to_edit
-from core.part_names import part_called, told_part
+from core.part_names import told_part
 
 
 class Editor(Protocol):
@@ -41,7 +42,7 @@ def editor_for(field: Field) -> Editor:
             made: QWidget = LengthEditor(field)
         case Kind.TEXT | Kind.MONEY | Kind.SHARE | Kind.COUNT:
             made = TextEditor(field)
-        case Kind.PIECE:
+        case Kind.PIECE | Kind.LAID:
             made = PieceEditor(field)
         case Kind.FLAG:
             made = FlagEditor(field)
@@ -93,17 +94,6 @@ class TextEditor(LineEdit):
         if self._kind is Kind.COUNT and text.removeprefix("-").isdecimal():
             return int(text)
         return text
-
-
-class PieceEditor(TextEditor):
-    """The name of a piece, as the plan's lists tell it; the file has the name it goes by."""
-
-    def show_value(self, value: str | int | None, units: Units) -> None:
-        super().show_value(told_part(str(value)) if value else None, units)
-
-    def _value(self) -> str | int | None:
-        value = super()._value()
-        return part_called(value) if isinstance(value, str) else value
 
 
 class PointsEditor(LineEdit):
@@ -185,6 +175,36 @@ class ChoiceEditor(QComboBox):
 
 class SheetEditor(ChoiceEditor):
     """One of a fabric's cloths; one that is not on hand any more is shown as none."""
+
+
+class PieceEditor(ChoiceEditor):
+    """One of the parts that are cut from a fabric; one that is cut no more stays, to be seen."""
+
+    def __init__(self, field: Field) -> None:
+        super().__init__()
+        self._none_words = told(field.none_words)
+        self._joined = field.kind is Kind.LAID
+        self._laid: tuple[Laid, ...] = ()
+        self._value: str | None = None
+
+    def offer_laid(self, laid: tuple[Laid, ...]) -> None:
+        """Follow the plan's pieces, and its joined lengths where they may be chosen."""
+        self._laid = laid
+        self._follow()
+
+    def show_value(self, value: str | None, units: Units) -> None:
+        self._value = value
+        self._follow()
+
+    def _follow(self) -> None:
+        choices: dict[str | None, str] = {None: self._none_words} if self._none_words else {}
+        for one in self._laid:
+            if self._joined or not one.joined:
+                choices[one.name] = f"{one.letter}  {told_part(one.name)}"
+        if self._value is not None:
+            choices.setdefault(self._value, told_part(self._value))
+        self.offer(list(choices.items()))
+        self.setCurrentIndex(self.findData(self._value))
 
 
 class FabricEditor(ChoiceEditor):

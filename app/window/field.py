@@ -26,6 +26,7 @@ class Kind(Enum):
 
     TEXT = auto()
     PIECE = auto()
+    LAID = auto()  # a piece, or a joined length
     LENGTH = auto()
     MONEY = auto()
     SHARE = auto()
@@ -131,6 +132,7 @@ def value_at(form: FileForm, path: str) -> Any:  # noqa: ANN401 - JSON holds any
 _SHOWN: dict[Kind, Callable[[str], str]] = {
     Kind.CHOICE: told,
     Kind.PIECE: told_part,
+    Kind.LAID: told_part,
     Kind.SHARE: told_to_edit,
 }
 

@@ -77,8 +77,8 @@ MOTIF = PartKind(
             marked("For the piece"),
             Kind.PIECE,
             marked(
-                "The name of the piece that must contain it, as in the list of what to cut. The "
-                "lay chooses which of several equal ones."
+                "The piece that must contain it, of those that are cut from this cloth. The lay "
+                "chooses which of several equal ones."
             ),
             none_words=marked("none as yet"),
         ),
@@ -111,8 +111,8 @@ PIN = PartKind(
         Field(
             "name",
             marked("Piece"),
-            Kind.PIECE,
-            marked("The name of the piece, or of the joined length whose strip this is."),
+            Kind.LAID,
+            marked("The piece, or the joined length whose strip this is."),
             rare=True,
         ),
         Field(

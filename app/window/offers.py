@@ -1,4 +1,4 @@
-"""What a project puts up for choice in the fields of one part: its fabrics, a fabric's cloths."""
+"""What is up for choice in the fields of a part: fabrics, a fabric's cloths, what is cut of it."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from typing import NamedTuple
 from app.window.field import FileForm, value_at, with_unit
 from core.language import told
 from core.numerals import told_to_edit
+from core.plan import Plan
 
 
 class Offers(NamedTuple):
@@ -30,6 +31,20 @@ def offers_of(form: FileForm, prefix: str) -> Offers:
     )
     names = tuple(fabric["name"] for fabric in form["fabrics"])
     return Offers(names, (("bolt", told("The bolt")), *pieces))
+
+
+class Laid(NamedTuple):
+    """A part that is cut from a fabric: its letter and its name; `joined` if it is of strips."""
+
+    letter: str
+    name: str
+    joined: bool
+
+
+def laid_of(plan: Plan, fabric: str) -> tuple[Laid, ...]:
+    """What a plan cuts from a fabric."""
+    parts = (part for part in plan.parts if part.fabric == fabric)
+    return tuple(Laid(part.letter, part.name, part.along is None) for part in parts)
 
 
 def _on_hand(size: FileForm, units: str) -> str:

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.window.field import Field, FileForm, PartKind
 from app.window.furniture import Sentence, quiet_button
-from app.window.offers import Offers
+from app.window.offers import Laid, Offers
 from app.window.part_form import FieldRow, PartForm
 from core.language import told
 from core.lengths import Units
@@ -58,6 +58,11 @@ class PartBody(QWidget):
             form.refresh(values, units, offers, anew=anew)
         rare = self._rare.rows.values()
         self._more.setHidden(all(row.isHidden() for row in rare))
+
+    def offer_laid(self, laid: tuple[Laid, ...]) -> None:
+        """Put up for choice what is cut from the part's fabric."""
+        for form in (self._common, self._rare):
+            form.offer_laid(laid)
 
     def show_more(self, shown: bool) -> None:
         """Show or fold away the rare fields."""

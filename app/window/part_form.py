@@ -9,13 +9,13 @@ from PySide6.QtCore import QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
 
-from app.window.editors import Editor, FabricEditor, SheetEditor, editor_for
+from app.window.editors import Editor, FabricEditor, PieceEditor, SheetEditor, editor_for
 from app.window.fabrics_editor import FabricsEditor
 from app.window.field import Field, FileForm, Kind, value_at
 from app.window.fields import INNER, PARTS
 from app.window.furniture import Sentence
 from app.window.length_editor import LengthEditor
-from app.window.offers import Offers
+from app.window.offers import Laid, Offers
 from core.language import told
 from core.lengths import Units
 
@@ -195,6 +195,12 @@ class PartForm(QWidget):
             if condition := row.field.only_if:
                 matters = value_at(values, condition[0]) in condition[1:]
                 self._form.setRowVisible(row, matters)
+
+    def offer_laid(self, laid: tuple[Laid, ...]) -> None:
+        """Put up for choice what is cut from the part's fabric."""
+        for row in self.rows.values():
+            if isinstance(row.editor, PieceEditor):
+                row.editor.offer_laid(laid)
 
     def commit(self) -> None:
         """Hand over whatever is still being typed."""

@@ -16,7 +16,7 @@ from app.window.fields import part_name
 from app.window.fields_cloth import FABRIC
 from app.window.fold_heading import FoldHeading
 from app.window.furniture import group_title, leave, quiet_button
-from app.window.offers import offers_of
+from app.window.offers import Laid, offers_of
 from app.window.part_body import PartBody
 from app.window.part_form import FieldRow
 from core.language import marked, told
@@ -51,6 +51,7 @@ class PartSection(QFrame):
         self._shown: tuple[FileForm, Units] | None = None
         self._words = ("", "")
         self._notes: dict[str, str] = {}
+        self._laid: tuple[Laid, ...] = ()
         top = QHBoxLayout()
         top.setSpacing(0)
         top.addWidget(self.heading, 1)
@@ -87,6 +88,7 @@ class PartSection(QFrame):
             self._column.addWidget(self._body)
             for key, text in self._notes.items():
                 self._body.rows[key].explain(text)
+            self.offer_laid(self._laid)
             if self._shown is not None:
                 self.refresh(*self._shown, anew=True)
         return self._body
@@ -125,6 +127,14 @@ class PartSection(QFrame):
         self._notes[key] = text
         if self._body is not None:
             self._body.rows[key].explain(text)
+
+    def offer_laid(self, laid: tuple[Laid, ...]) -> None:
+        """Put up for choice, here and within, what is cut from the part's fabric."""
+        self._laid = laid
+        if self._body is not None:
+            self._body.offer_laid(laid)
+        for inner in self.inner:
+            inner.offer_laid(laid)
 
     def untaken(self, form: FileForm) -> Iterator[str]:
         """The fields, as a person calls them, that hold text which the project refused."""
@@ -177,6 +187,7 @@ class SectionList(QWidget):
         self.sections: list[PartSection] = []
         self._verbs = verbs
         self._prefix = kind.key
+        self._laid: tuple[Laid, ...] = ()
         self.add = quiet_button(f"+ {kind.called}", told("Add a {part:small}", part=kind.called))
         self.add.setObjectName("add")
         self.add.clicked.connect(self._add)
@@ -205,10 +216,17 @@ class SectionList(QWidget):
             section.prefix = f"{prefix}[{i}]"
             section.refresh(form, units, anew=anew)
 
+    def offer_laid(self, laid: tuple[Laid, ...]) -> None:
+        """Put up for choice in each what is cut from their fabric."""
+        self._laid = laid
+        for section in self.sections:
+            section.offer_laid(laid)
+
     def _append(self, prefix: str) -> None:
         section = PartSection(self.kind, prefix, self._verbs)
         section.edited.connect(self.edited)
         section.asked.connect(self.asked)
+        section.offer_laid(self._laid)
         self.sections.append(section)
         self._column.addWidget(section)
 

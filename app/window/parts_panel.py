@@ -26,6 +26,7 @@ from app.window.fields import SINGLE_PARTS, part_name
 from app.window.fields_border import BORDER
 from app.window.fields_cloth import FABRIC, QUILT
 from app.window.furniture import group_title, leave, quiet_button
+from app.window.offers import laid_of
 from app.window.part_form import FieldRow
 from app.window.part_section import (
     BORDER_VERBS,
@@ -255,7 +256,10 @@ class PartsPanel(ColumnScroll):
             self.bring_into_view(place)
 
     def show_plan(self, plan: Plan | None) -> None:
-        """Say under each border what the plan makes of it; None: no plan."""
+        """Say under each border what the plan makes of it, and offer its pieces; None: no plan."""
+        if plan is not None:
+            for fabric, part in zip(plan.project.fabrics, self.fabrics.sections, strict=False):
+                part.offer_laid(laid_of(plan, fabric.name))
         notes = border_notes(plan) if plan else []
         for place, section in enumerate(self.borders.sections):
             said = notes[place] if place < len(notes) else {}

@@ -53,9 +53,18 @@ class Verdict:
         return f"{said} {reach}"
 
 
-def verdict(plan: Plan, held: Holding) -> Verdict:
-    """What is to be said of the piece where it is held."""
+def verdict(plan: Plan, held: Holding, over: int | None = None) -> Verdict:
+    """What is to be said of the piece where it is held.
+
+    `over` is the place of another fabric, where it is held over a cloth that is not its own.
+    """
     fabric_plan, units = plan.fabrics[held.place], plan.project.units
+    if over is not None:
+        other, own = plan.fabrics[over].fabric.name, fabric_plan.fabric.name
+        foreign = told("this is {other}, and it is cut from {fabric}", other=other, fabric=own)
+        return Verdict(False, foreign, held.label)
+    if _off(fabric_plan, held):
+        return Verdict(False, told("off the cloth"), held.label)
     where = told(
         "{piece}, {across} from the near edge, {along} from the straight end",
         piece=held.label,
@@ -70,8 +79,6 @@ def verdict(plan: Plan, held: Holding) -> Verdict:
 
 def _faults(plan: Plan, fabric_plan: FabricPlan, held: Holding) -> Iterator[str]:
     rect, fabric = held.rect, fabric_plan.fabric
-    if _off(fabric_plan, held):
-        yield told("off the cloth")
     if held.turned != held.taken.turned and not held.may_turn:
         yield told("against the grain")
     for flaw in fabric.flaws:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from core.part_names import part_called, told_part
+from core.part_names import told_part
 from core.quilt import Project
 from core.ways import part_options
 from tests.finishes import FINISHES
@@ -39,10 +39,3 @@ def test_english_names_are_told_as_they_are() -> None:
 def test_a_name_of_no_known_form_stays() -> None:
     assert told_part("border one side") == "border one side"
     assert told_part("binding segment, half") == "βινδινγ σεγμεντ, half"
-
-
-@pytest.mark.usefixtures("stand_in")
-def test_a_part_is_found_by_the_name_that_was_told() -> None:
-    for name in set().union(*map(names, PROJECTS)):
-        assert part_called(told_part(name)) == name
-    assert part_called("border one side") == "border one side"

@@ -33,6 +33,7 @@ class Carry:
     ) -> None:
         self.canvas, self.plan, self.held = canvas, plan, held
         self.by_mouse = grab is not None
+        self._over: int | None = None
         self._item = HeldItem(canvas.theme, plan.part(held.taken.name).role, held.label)
         canvas.scene().addItem(self._item)
         lane = self._lane()
@@ -45,7 +46,7 @@ class Carry:
     @property
     def verdict(self) -> Verdict:
         """What is to be said of it where it is held."""
-        return verdict(self.plan, self.held)
+        return verdict(self.plan, self.held, self._over)
 
     def _lane(self) -> Lane | None:
         here = (self.held.place, self.held.sheet)
@@ -58,7 +59,10 @@ class Carry:
         self.drag(scene)
 
     def drag(self, scene: QPointF) -> None:
-        own = [lane for lane in self.canvas.lanes if lane.place == self.held.place]
+        lanes, home = self.canvas.lanes, self.held.place
+        under = next((lane.place for lane in lanes if not lane.away(scene)), home)
+        self._over = None if under == home else under
+        own = [lane for lane in lanes if lane.place == home]
         lane = min(own, key=lambda lane: lane.away(scene))
         across, along = lane.cloth(scene)
         at = across - self._grab[0], along - self._grab[1]
@@ -66,6 +70,7 @@ class Carry:
         self._hold(held_at(self.plan, self.held, lane.sheet, at, reach))
 
     def key(self, event: QKeyEvent) -> bool:
+        self._over = None
         if (way := WAYS.get(Qt.Key(event.key()))) is not None:
             self._hold(stepped(self.plan, self.held, *way, self._marks(event)))
         elif event.key() == Qt.Key.Key_R:
@@ -108,8 +113,7 @@ class Carry:
         self.canvas.said.say(typeset(found.sentence(self.plan.project.units)))
         self._item.setVisible(lane is not None)
         if lane is not None:
-            self._item.show_at(lane.scene(self.held.rect), good=found.good)
-            self.canvas.ensureVisible(self._item.rect, 20, 20)
+            self.canvas.hold(self._item, lane.scene(self.held.rect), good=found.good)
 
     def finish(self, *, pin: bool = False) -> None:
         """Pin it where it is held; where it may not lie, the mouse lets it go back.

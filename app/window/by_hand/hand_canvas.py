@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPoint, QPointF, Qt, Signal
+from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QContextMenuEvent, QKeyEvent, QMouseEvent, QResizeEvent
 from PySide6.QtWidgets import QApplication
 
 from app.window.by_hand.carry import Carry
 from app.window.by_hand.gesture import Gesture, Lane
 from app.window.by_hand.mark import Mark, Marking
-from app.window.by_hand.overlay import SaidLine
+from app.window.by_hand.overlay import HeldItem, SaidLine
 from app.window.canvas import Canvas, Fit
 from core.by_hand.edits import said_at
 from core.by_hand.holding import on_next_sheet, pick_up, turned
@@ -92,6 +92,12 @@ class HandCanvas(Canvas):
             first = self.lanes[0]
             place, sheet = (held.place, held.sheet) if held else (first.place, first.sheet)
             self.gesture = Mark(self, self.plan, marking, first_spot(self.plan, place, sheet))
+
+    def hold(self, item: HeldItem, at: QRectF, *, good: bool) -> None:
+        """Show what is in the hand at a place of the scene, and scroll there."""
+        item.show_at(at, good=good)
+        self.ensureVisible(at, 20, 20)
+        item.write_within(self.mapToScene(self.viewport().rect()).boundingRect(), self.zoom)
 
     def cancel(self) -> None:
         """Give up what is under way."""

@@ -107,8 +107,7 @@ class Mark:
         self.canvas.said.say(typeset(said))
         self._item.setVisible(lane is not None)
         if lane is not None:
-            self._item.show_at(lane.scene(self.spot.rect), good=not trouble)
-            self.canvas.ensureVisible(self._item.rect, 20, 20)
+            self.canvas.hold(self._item, lane.scene(self.spot.rect), good=not trouble)
 
     @property
     def _trouble(self) -> str:

@@ -3,7 +3,14 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QColor, QPainter, QPen
+from PySide6.QtGui import (
+    QAccessible,
+    QAccessibleAnnouncementEvent,
+    QColor,
+    QFontMetricsF,
+    QPainter,
+    QPen,
+)
 from PySide6.QtWidgets import (
     QAbstractScrollArea,
     QFrame,
@@ -27,9 +34,10 @@ class HeldItem(QGraphicsItem):
 
     def __init__(self, theme: Theme, role: str, words: str) -> None:
         super().__init__()
-        self.theme, self.role, self.words = theme, role, words
+        self.theme, self.role = theme, role
         self.good = True
         self._rect = QRectF()
+        self._words = Words(self, theme, role, words)
         self.setZValue(1)
 
     def show_at(self, rect: QRectF, *, good: bool) -> None:
@@ -38,10 +46,11 @@ class HeldItem(QGraphicsItem):
         self._rect, self.good = rect, good
         self.update()
 
-    @property
-    def rect(self) -> QRectF:
-        """Where it lies in the scene."""
-        return self._rect
+    def write_within(self, seen: QRectF, zoom: float) -> None:
+        """Write its words in the middle of what of it is in sight; above it, were it covered."""
+        rect = self._rect & seen or self._rect
+        self._words.setPos(rect.center())
+        self._words.keep_off(rect.width() * zoom, rect.height() * zoom)
 
     def boundingRect(self) -> QRectF:  # noqa: N802 - Qt's name
         return self._rect.adjusted(-1, -1, 1, 1)
@@ -63,25 +72,37 @@ class HeldItem(QGraphicsItem):
             if not self.good:
                 painter.drawLine(self._rect.topLeft(), self._rect.bottomRight())
                 painter.drawLine(self._rect.bottomLeft(), self._rect.topRight())
-        self._write(painter, style.ink)
 
-    def _write(self, painter: QPainter, ink: str) -> None:
-        """Its letter in its middle, as far as that is in sight, as large at any zoom."""
-        middle = painter.worldTransform().map(self._rect.center())
-        painter.save()
-        painter.resetTransform()
-        font = canvas_font()
-        font.setPixelSize(int(LETTERS * self.theme.words))
-        painter.setFont(font)
-        metrics = painter.fontMetrics()
-        wide, high = metrics.horizontalAdvance(self.words) + 6, metrics.height()
-        seen = painter.viewport().width()
-        middle.setX(max(wide / 2, min(middle.x(), seen - wide / 2)))
-        box = QRectF(middle - QPointF(wide / 2, high / 2), middle + QPointF(wide / 2, high / 2))
-        painter.fillRect(box, QColor(self.theme[self.role].fill))
-        painter.setPen(QColor(ink))
-        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, self.words)
-        painter.restore()
+
+class Words(QGraphicsItem):
+    """A held rectangle's letter, round its own place, in pixels: as large at any zoom."""
+
+    def __init__(self, held: QGraphicsItem, theme: Theme, role: str, words: str) -> None:
+        super().__init__(held)
+        self.style, self.words = theme[role], words
+        self.font = canvas_font()
+        self.font.setPixelSize(int(LETTERS * theme.words))
+        metrics = QFontMetricsF(self.font)
+        wide, high = metrics.horizontalAdvance(words) + 6, metrics.height()
+        self._box = QRectF(-wide / 2, -high / 2, wide, high)
+        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
+
+    def keep_off(self, wide: float, high: float) -> None:
+        """Stand above a rectangle of so many pixels, if most of it were covered."""
+        covered = wide < 2 * self._box.width() and high < 2 * self._box.height()
+        self.prepareGeometryChange()
+        self._box.moveCenter(QPointF(0, -(high + self._box.height()) / 2 - 3 if covered else 0))
+
+    def boundingRect(self) -> QRectF:  # noqa: N802 - Qt's name
+        return self._box
+
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
+        painter.fillRect(self._box, QColor(self.style.fill))
+        painter.setFont(self.font)
+        painter.setPen(QColor(self.style.ink))
+        painter.drawText(self._box, Qt.AlignmentFlag.AlignCenter, self.words)
 
 
 class SaidLine(QFrame):

@@ -14,14 +14,16 @@ from pytestqt.qtbot import QtBot
 from app.window.by_hand.carry import Carry
 from app.window.by_hand.cloth_menu import ClothMenu
 from app.window.by_hand.hand import CHOOSE, NO_PINS
+from app.window.by_hand.overlay import Words
+from app.window.editors import PieceEditor
 from app.window.main_window import MainWindow
 from app.window.yardage import YardageView
-from core.edit import put
+from core.edit import put, remove
 from core.lay.lay import Placement, Rect, Sheet
 from core.plan import Plan, make_plan
 from core.project_file import to_document
 from core.quilt import Project
-from tests.app.window.conftest import PlannerHere
+from tests.app.window.conftest import PlannerHere, editor_at
 
 F = Fraction
 Key, Left = Qt.Key, Qt.MouseButton.LeftButton
@@ -145,6 +147,29 @@ def test_a_piece_dragged_off_the_cloth_goes_back(hands: Hands) -> None:
     assert hands.project == before
     assert hands.window.statusBar().currentMessage() == "B1 was not put down: off the cloth."
     assert hands.canvas.gesture is None
+
+
+def test_over_another_fabric_it_is_said_what_the_piece_is_cut_from(hands: Hands) -> None:
+    before, start = hands.project, hands.middle("J")
+    hands.drag(start, hands.on(NIGHT, 20, 20), let_go=False)
+    assert hands.said == "J: this is night sky, and it is cut from tide stripe."
+    hands.let_go(hands.on(NIGHT, 20, 20))
+    assert hands.project == before
+    told = "J was not put down: this is night sky, and it is cut from tide stripe."
+    assert hands.window.statusBar().currentMessage() == told
+
+
+def test_what_is_held_is_named_where_it_is_in_sight(hands: Hands) -> None:
+    for _ in range(12):
+        hands.canvas.zoom_in()
+    hands.canvas.centerOn(hands.canvas._places()["E"].bottomLeft())
+    hands.window.hand.mark_flaw()
+    hands.keys(Key.Key_Escape)
+    hands.canvas.choose(frozenset({"E"}))
+    hands.keys(Key.Key_M)
+    [words] = (item for item in hands.canvas.scene().items() if isinstance(item, Words))
+    assert hands.canvas.viewport().rect().contains(hands.canvas.mapFromScene(words.scenePos()))
+    hands.keys(Key.Key_Escape)
 
 
 def test_a_click_alone_moves_nothing(hands: Hands) -> None:
@@ -320,6 +345,33 @@ def test_a_motif_is_marked_and_given_later(hands: Hands) -> None:
     there_and_back(hands, "Give motif to J", before, plan)
     hands.window.hand.give(path, "H")
     assert "joined length" in hands.window.statusBar().currentMessage()
+
+
+def test_a_motifs_piece_is_chosen_from_those_of_its_cloth(hands: Hands) -> None:
+    hands.window.hand.mark_motif()
+    hands.drag(hands.on(TIDE, 30, 100), hands.on(TIDE, 33, 103))
+    before, plan = hands.project, hands.plan
+    editor = editor_at(hands.window, "fabrics[2].motifs[0].name")
+    assert isinstance(editor, PieceEditor)
+    words = [editor.itemText(place) for place in range(editor.count())]
+    assert words == ["none as yet", "E  backing panel", "F  narrow backing panel", "J  label"]
+    editor.setFocus()
+    QTest.keyClicks(editor, "J")
+    hands.planner.finish()
+    assert hands.project.fabrics[TIDE].motifs[0].name == "label"
+    assert hands.placed("J").rect.holds(hands.project.fabrics[TIDE].motifs[0].rect)
+    there_and_back(hands, "Change motif 1 for the piece", before, plan)
+
+
+def test_a_piece_that_is_cut_no_more_stays_to_be_seen_in_its_field(hands: Hands) -> None:
+    motif = {"name": "label", "x": "30", "y": "100", "across": "3", "along": "3"}
+    hands.document.put("fabrics[2].motifs", [motif], "Mark motif")
+    hands.planner.finish()
+    hands.document.edit("Remove label", lambda project: remove(project, "label"))
+    hands.planner.finish()
+    editor = editor_at(hands.window, "fabrics[2].motifs[0].name")
+    assert isinstance(editor, PieceEditor)
+    assert editor.currentText() == "label"
 
 
 def test_a_flaw_is_removed(hands: Hands) -> None:
