@@ -53,6 +53,7 @@ class AnswerPanel(QWidget):
         self.warned = QFrame()
         self.warned.setObjectName("warned")
         _column(self.warned, self.notes_title, self.notes, margin=6)
+        self.warned.hide()
         self.near_edge = Sentence("note")
         self.near_edge.say(told(NEAR_EDGE))
         ordered = QWidget()

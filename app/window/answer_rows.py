@@ -11,6 +11,7 @@ from app.binding_wording import bias_given, layers_by_place
 from app.window.read_table import Row
 from app.wording import batting_from, cost, part_size, purchase
 from core.drawing.cloth import sheet_title
+from core.drawing.said import notes_of
 from core.fabric import Grain
 from core.finish.binding_plan import BindingPlan
 from core.finish.border import BorderPlan
@@ -86,15 +87,16 @@ def pieces(plan: Plan) -> list[Row]:
                 _row(sheet_title(fabric_plan.fabric, sheet, cloth.along, units), heading=True)
             )
             placed = (placement for placement in lay.placements if placement.sheet == sheet)
-            rows += [_piece_row(plan, placement) for placement in placed]
+            rows += [_piece_row(plan, fabric_plan, placement) for placement in placed]
     return rows
 
 
-def _piece_row(plan: Plan, placement: Placement) -> Row:
+def _piece_row(plan: Plan, fabric_plan: FabricPlan, placement: Placement) -> Row:
     label, rect, units = plan.label(placement), placement.rect, plan.project.units
     places = (show(place, units, unit=False) for place in (rect.x, rect.y))
     size = show_size(rect.across, rect.along, units)
-    return _row(label, told_part(plan.part(placement.name).name), size, *places, key=label)
+    name, notes = told_part(placement.name), notes_of(fabric_plan, placement)
+    return _row(label, f"{name} ({notes})" if notes else name, size, *places, key=label)
 
 
 def cut_order(plan: Plan) -> list[Row]:

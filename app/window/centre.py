@@ -26,6 +26,7 @@ from app.window.edge.edge_view import EdgeView
 from app.window.frame import TABS
 from app.window.furniture import Sentence, add_tab, announce, quiet_button
 from app.window.planner import Planner
+from app.window.stops import enter
 from app.window.yardage import BindingView, QuiltView, YardageView
 from core.language import told
 from core.plan import Plan
@@ -33,7 +34,7 @@ from core.quilt import Project
 
 
 class Banner(QFrame):
-    """One sentence above the pictures, and a button that leads to its field."""
+    """One sentence above the pictures, and a button: to its field, or to plan `again`."""
 
     def __init__(self) -> None:
         super().__init__()
@@ -42,17 +43,21 @@ class Banner(QFrame):
         self.text.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         self.go = QToolButton()
         self.go.setText(told("Go to the field"))
+        self.again = QToolButton()
+        self.again.setText(told("Plan again"))
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 8, 0)
         row.addWidget(self.text, 1)
         row.addWidget(self.go)
+        row.addWidget(self.again)
 
     def tell(self, sentence: str, *, leads: bool = True) -> None:
-        """Show a sentence, and the button if it `leads` to a field; "" hides the banner."""
+        """Show a sentence that `leads` to a field, or asks to plan again; "" hides the banner."""
         if sentence and sentence != self.text.text():
             announce(self, sentence)
         self.text.say(sentence)
         self.go.setVisible(leads)
+        self.again.setHidden(leads)
         self.setVisible(bool(sentence))
 
 
@@ -124,6 +129,11 @@ class Centre(QWidget):
         if isinstance(front, SideBySideView | StaircaseView | EdgePage):
             return front.canvas
         return next((picture for picture in self.pictures if picture is front), self.yardage)
+
+    def show_page(self, place: int) -> None:
+        """Bring the picture or list at a place to the front, ready for the keys."""
+        self.tabs.setCurrentIndex(place)
+        enter(self.tabs.currentWidget())
 
     def show_project(self, project: Project) -> None:
         """Compare from this project on."""

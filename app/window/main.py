@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from contextlib import suppress
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -84,22 +85,35 @@ def _go_on(window: MainWindow, project_path: Path | None) -> None:
     window.appearance.look_closely()
     if project_path is not None:
         window.files.open_path(project_path)
+        if window.document.path is None:  # refused, or held by another window
+            window.document.start(_blank())
     QTimer.singleShot(0, window.files.offer_kept)
 
 
 def _first_document(project_path: Path | None) -> Document:
     from app.window.document import Document
 
-    return Document(_first_project(project_path))
+    return Document(first_project(project_path))
 
 
-def _first_project(project_path: Path | None) -> Project:
-    """The demo, unless a file is about to be opened."""
-    from app.window.files import new_project
-    from core.lengths import Units
+def first_project(project_path: Path | None) -> Project:
+    """The demo; else the file that is about to be opened, so that its plan is made meanwhile.
+
+    If it cannot be opened, which opening it will say, a new project.
+    """
     from core.project_file import load
+    from core.refusal import Refusal
 
     if project_path is None:
         return load(asset(DEMO))
+    with suppress(Refusal, OSError):
+        return load(project_path)
+    return _blank()
+
+
+def _blank() -> Project:
+    from app.window.files import new_project
+    from core.lengths import Units
+
     metric = QLocale().measurementSystem() is QLocale.MeasurementSystem.MetricSystem
     return new_project(Units.CENTIMETRES if metric else Units.INCHES)

@@ -142,6 +142,7 @@ class MainWindow(PaperWork):
         self.centre.taken.connect(self._take)
         self.centre.edge.started.connect(partial(start_binding, document))
         self.centre.banner.go.clicked.connect(self._go_to_problem)
+        self.centre.banner.again.clicked.connect(self._plan)
         self.parts.said.connect(self.tell)
         self.appearance.changed.connect(self._repaint)
 
@@ -150,9 +151,12 @@ class MainWindow(PaperWork):
         self.statusBar().showMessage(sentence, TOLD_MS)
 
     def _changed(self) -> None:
+        self._plan()
+        self._show_project()
+
+    def _plan(self) -> None:
         project = self.document.project
         self.planner.ask(project, self.hand.previous(project))
-        self._show_project()
 
     def _show_project(self) -> None:
         self._show_photos()
@@ -208,6 +212,7 @@ class MainWindow(PaperWork):
     def _failed(self, sentence: str) -> None:
         """The program could not plan, which is no fault of the project's."""
         self.parts.show_plan(None)
+        self.tell("")
         self.centre.banner.tell(f"{sentence} {self._kept()}".strip(), leads=False)
 
     def _kept(self) -> str:
@@ -230,6 +235,13 @@ class MainWindow(PaperWork):
         from core import edit
 
         self.document.edit(told("Change units"), lambda project: edit.set_units(project, units))
+
+    def go_to_column(self, step: int) -> None:
+        """Go on with the keys in another column: the parts, the picture in front, the answer."""
+        from app.window.stops import enter, next_of
+
+        column = next_of((self.parts, self.centre, self.answer), step)
+        enter(self.centre.tabs.currentWidget() if column is self.centre else column)
 
     def cut_at_table(self) -> None:
         """Lead through the cuts, over the whole screen."""

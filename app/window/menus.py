@@ -191,8 +191,11 @@ class Menus:
         menu = self._bar.addMenu(told("&View"))
         for place in range(centre.tabs.count()):
             words = f"&{place + 1} {centre.tabs.tabText(place)}"
-            show = _bound(centre.tabs.setCurrentIndex, place)
+            show = _bound(centre.show_page, place)
             self._action(menu, words, show, f"Ctrl+{place + 1}")
+        columns = self._window.go_to_column
+        self._action(menu, told("Ne&xt Column"), _bound(columns, 1), "F6")
+        self._action(menu, told("&Previous Column"), _bound(columns, -1), "Shift+F6")
         menu.addSeparator()
         self.cut = self._action(menu, told("Cutting Ta&ble"), self._window.cut_at_table, "F11")
         menu.addSeparator()

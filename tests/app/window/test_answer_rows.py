@@ -9,6 +9,7 @@ import pytest
 
 from app.window import answer_rows
 from core import edit
+from core.by_hand.edits import pin_or_unpin
 from core.finish.batting import plan_batting
 from core.lengths import Units, typeset
 from core.plan import Plan, make_plan
@@ -46,6 +47,13 @@ def test_every_part_has_a_row_led_by_its_letter(plan: Plan) -> None:
     assert [(row.key, row.cells[1], row.cells[3]) for row in rows] == [
         (part.letter, part.name, str(part.count)) for part in plan.parts
     ]
+
+
+def test_the_list_of_pieces_says_which_are_pinned(demo: Project) -> None:
+    free = make_plan(demo, draft=True)
+    pinned = make_plan(pin_or_unpin(demo, free, "B1"), free, draft=True)
+    names = {row.key: row.cells[1] for row in answer_rows.pieces(pinned) if row.key}
+    assert (names["B1"], names["B2"]) == ("border 2 side (pinned)", "border 2 side")
 
 
 def test_every_cut_is_listed_once_under_its_cloth(plan: Plan) -> None:

@@ -14,7 +14,7 @@ from pytestqt.qtbot import QtBot
 from app.assets import asset
 from app.window.appearance import Appearance
 from app.window.document import Document
-from app.window.main import DEMO
+from app.window.main import DEMO, first_project
 from app.window.main_window import MainWindow
 from app.window.memory import Memory
 from core.plan import make_plan
@@ -106,3 +106,11 @@ def test_the_first_paint_waits_for_nothing_heavy() -> None:
         [sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True, check=True
     )
     assert done.stdout.strip() == "[]"
+
+
+def test_the_file_that_is_opened_is_planned_while_the_window_is_made(tmp_path: Path) -> None:
+    runner = asset("tide-pool-runner.crossgrain")
+    assert first_project(runner) == load(runner)
+    assert first_project(tmp_path / "none.crossgrain").quilt.name == "New quilt"
+    (tmp_path / "bad.crossgrain").write_text("{")
+    assert first_project(tmp_path / "bad.crossgrain").quilt.name == "New quilt"

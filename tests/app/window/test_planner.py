@@ -26,7 +26,7 @@ from core.lengths import Units
 from core.plan import Plan, make_plan
 from core.quilt import Project
 from core.refusal import Refusal
-from tests.app.window.conftest import ScriptedAsker
+from tests.app.window.conftest import PlannerHere, ScriptedAsker
 
 PATIENCE = 20_000  # milliseconds, on a busy machine
 
@@ -235,6 +235,22 @@ def test_a_window_says_that_the_solver_died_and_keeps_its_plan(
     qtbot.waitUntil(lambda: not live.busy, timeout=PATIENCE)
     assert window.plan == plan
     assert not window.planning.isVisible()
+
+
+def test_where_the_program_failed_the_window_plans_again_when_it_is_told_to(
+    window: MainWindow, planner: PlannerHere
+) -> None:
+    banner, plan = window.centre.banner, window.plan
+    planner.restarted.emit()
+    planner.failed.emit("The solver stops each time it is started.")
+    assert window.statusBar().currentMessage() == "", "what was said before is over"
+    assert not banner.go.isVisible()
+    assert banner.again.isVisible()
+    assert window.plan is plan
+    banner.again.click()
+    planner.finish()
+    assert not banner.isVisible()
+    assert window.plan == plan
 
 
 def pid(planner: Planner) -> int:
