@@ -6,10 +6,14 @@ from enum import Enum, auto
 from pathlib import Path
 from typing import Protocol
 
-from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog, QGridLayout, QLabel, QMessageBox, QSpacerItem, QWidget
 
+from app.window.furniture import open_at
 from core.language import told
 from core.project_file import SUFFIX
+
+WIDE = 64  # letters, of a box at least: large ones would stand in a narrow column
 
 
 def projects() -> str:
@@ -50,6 +54,28 @@ class Asker(Protocol):
     def tell(self, title: str, sentence: str) -> None: ...
 
 
+def message(
+    parent: QWidget | None, icon: QMessageBox.Icon, title: str, sentence: str
+) -> QMessageBox:
+    """A box with a headline and a sentence under it, whose words can be copied.
+
+    Not every platform shows the title of such a window, so the box itself has it.
+    """
+    box = QMessageBox(parent)
+    box.setIcon(icon)
+    box.setWindowTitle("Crossgrain")
+    box.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    box.setText(title)
+    box.setInformativeText(sentence)
+    for label in box.findChildren(QLabel):
+        label.setTextFormat(Qt.TextFormat.PlainText)  # the sentence too, which has no say in it
+    grid = box.layout()
+    if isinstance(grid, QGridLayout):
+        wide = WIDE * box.fontMetrics().averageCharWidth()
+        grid.addItem(QSpacerItem(wide, 0), grid.rowCount(), 0, 1, grid.columnCount())
+    return box
+
+
 class Dialogs:
     """Asks with the platform's own dialogs, as sheets or windows over `parent`."""
 
@@ -59,12 +85,13 @@ class Dialogs:
     def about_changes(self, name: str, left_out: str) -> Answer:
         """Save, discard or go back; `left_out` says what cannot be saved, if anything."""
         buttons = QMessageBox.StandardButton
-        box = QMessageBox(self._parent)
-        box.setIcon(QMessageBox.Icon.Warning)
-        box.setWindowTitle(told("Unsaved changes"))
-        box.setText(told("Save the changes to {name}?", name=name))
         lost = told("Changes that are not saved will be lost.")
-        box.setInformativeText(f"{lost} {left_out}".strip())
+        box = message(
+            self._parent,
+            QMessageBox.Icon.Warning,
+            told("Save the changes to {name}?", name=name),
+            f"{lost} {left_out}".strip(),
+        )
         box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
         box.setDefaultButton(buttons.Save)
         box.exec()
@@ -75,12 +102,11 @@ class Dialogs:
 
     def about_kept(self, name: str, when: str) -> KeptAnswer:
         """Open, put off or remove what was kept of unsaved work."""
-        box = QMessageBox(self._parent)
-        box.setIcon(QMessageBox.Icon.Question)
-        box.setWindowTitle(told("Unsaved work was kept"))
-        box.setText(told("The program ended before your changes to {name} were saved.", name=name))
-        box.setInformativeText(
-            told("They were kept on {when}. Opening them changes no file.", when=when)
+        box = message(
+            self._parent,
+            QMessageBox.Icon.Question,
+            told("The program ended before your changes to {name} were saved.", name=name),
+            told("They were kept on {when}. Opening them changes no file.", when=when),
         )
         opened = box.addButton(told("Open what was kept"), QMessageBox.ButtonRole.AcceptRole)
         later = box.addButton(told("Ask again later"), QMessageBox.ButtonRole.RejectRole)
@@ -94,11 +120,7 @@ class Dialogs:
 
     def go_on(self, title: str, sentence: str, button: str) -> bool:
         """Whether to go on although something speaks against it; `button` says with what."""
-        box = QMessageBox(self._parent)
-        box.setIcon(QMessageBox.Icon.Warning)
-        box.setWindowTitle(title)
-        box.setText(title)
-        box.setInformativeText(sentence)
+        box = message(self._parent, QMessageBox.Icon.Warning, title, sentence)
         going = box.addButton(button, QMessageBox.ButtonRole.DestructiveRole)
         box.setDefaultButton(box.addButton(QMessageBox.StandardButton.Cancel))
         box.exec()
@@ -127,10 +149,11 @@ class Dialogs:
 
     def tell(self, title: str, sentence: str) -> None:
         """Say what could not be done."""
-        QMessageBox.warning(self._parent, title, sentence)
+        message(self._parent, QMessageBox.Icon.Warning, title, sentence).exec()
 
 
 def _chosen(dialog: QFileDialog) -> Path | None:
+    open_at(dialog, 112, 34)  # where it is Qt's own, it is small for large letters
     accepted = dialog.exec() == QFileDialog.DialogCode.Accepted
     files = dialog.selectedFiles()
     dialog.deleteLater()

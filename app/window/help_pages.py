@@ -57,6 +57,7 @@ class HelpPage(QDialog):
         self.text = QTextBrowser()
         self.text.setAccessibleName(title)
         self.text.document().setDocumentMargin(12)
+        self.text.document().setIndentWidth(2 * self.fontMetrics().averageCharWidth())
         self.text.setHtml(html)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         buttons.rejected.connect(self.close)
@@ -120,12 +121,11 @@ def keys(window: MainWindow) -> HelpPage:
 
 
 def _keys(shortcuts: Iterable[tuple[str, str]]) -> str:
-    gap = "<td>&nbsp;&nbsp;&nbsp;</td>"
     rows = (
-        f"<tr><td>{escape(what)}</td>{gap}<td>{escape(key)}</td></tr>"
+        f"<tr><td width='50%'>{escape(what)}</td><td>{escape(key)}</td></tr>"
         for what, key in (*shortcuts, *_canvas_keys())
     )
-    return f"<table cellspacing='4'>{''.join(rows)}</table>"
+    return f"<table width='100%' cellspacing='6'>{''.join(rows)}</table>"
 
 
 def _canvas_keys() -> Iterator[tuple[str, str]]:

@@ -263,7 +263,7 @@ class Menus:
         for action in self._listed:
             keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
             if keys:
-                yield action.text().replace("&", "").rstrip("…"), keys
+                yield action.text().replace("&", "").rstrip("…").lstrip("123456789 "), keys
 
     def _tools(self) -> None:
         bar = QToolBar(told("Tools"), self._window)

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QDialog,
     QFormLayout,
     QHBoxLayout,
+    QLabel,
     QLineEdit,
     QListWidget,
     QListWidgetItem,
@@ -40,12 +41,14 @@ from app.window.furniture import Sentence, open_at
 from app.window.packet_comparing import PacketComparing
 from app.window.packet_paint import paint_page, print_all
 from app.window.planner import Planner
+from app.wording import upper_first
 from core.language import marked, told
 from core.numerals import told_to_edit
 from core.plan import Plan
 from core.refusal import Refusal
 
 _SOON = 200  # milliseconds after a change, before the pages are made again
+_FIRST = 1000  # stretch of what takes all the room that it can use, before what is left over
 _PAPERS = {Paper.LETTER: marked("Letter"), Paper.A4: marked("A4")}
 _CHECKED, _UNCHECKED = Qt.CheckState.Checked, Qt.CheckState.Unchecked
 
@@ -70,11 +73,12 @@ class PageView(QWidget):
         scale = min(self.width() / wide, self.height() / high)
         painter.translate((self.width() - wide * scale) / 2, (self.height() - high * scale) / 2)
         painter.scale(scale, scale)
-        painter.fillRect(QRectF(0, 0, wide, high), Qt.GlobalColor.white)
-        painter.setPen(pen(self.palette().color(QPalette.ColorRole.PlaceholderText).name(), 1.0))
-        painter.drawRect(QRectF(0, 0, wide, high))  # the paper, where the window is white too
+        paper = QRectF(0, 0, wide, high)
         if self.page is not None:
+            painter.fillRect(paper, Qt.GlobalColor.white)
             paint_page(painter, self.page, self.form)
+        painter.setPen(pen(self.palette().color(QPalette.ColorRole.PlaceholderText).name(), 1.0))
+        painter.drawRect(paper.adjusted(0.5, 0.5, -0.5, -0.5))  # where the window is white too
         painter.end()
 
 
@@ -104,8 +108,7 @@ class PacketDialog(QDialog):
             item.setFlags(Qt.ItemFlag.ItemIsUserCheckable | Qt.ItemFlag.ItemIsEnabled)
             item.setCheckState(_CHECKED if kind in choice.pages else _UNCHECKED)
             self.kinds.addItem(item)
-        wide = self.kinds.sizeHintForColumn(0) + 2 * self.kinds.frameWidth()
-        self.kinds.setMinimumWidth(wide)
+        self.kinds.setSpacing(2)  # else the boxes touch each other
         self.paper = QComboBox()
         self.paper.setAccessibleName(told("Paper"))
         for known, words in _PAPERS.items():
@@ -117,7 +120,8 @@ class PacketDialog(QDialog):
         )
         self.grey.setChecked(choice.form.grey)
         self.large.setChecked(choice.form.large)
-        self.names = QLineEdit(placeholderText=told("a packet a name: Ada, Ben"))
+        self.names = QLineEdit(placeholderText=told("Ada, Ben"))
+        self.names.setToolTip(told("Names with commas between them: each gets a packet"))
         self.copies = QSpinBox(minimum=1, maximum=MOST_COPIES)
         bar = bar_of(choice.form.correction)
         self.bar = QLineEdit(told_to_edit(f"{bar} mm") if bar else "", placeholderText="100 mm")
@@ -134,29 +138,35 @@ class PacketDialog(QDialog):
 
     def _lay_out(self) -> None:
         form = QFormLayout()
-        form.addRow(told("&Pages"), self.kinds)
+        listed = QLabel(told("&Pages"))
+        listed.setBuddy(self.kinds)
         form.addRow(told("Pap&er"), self.paper)
         form.addRow("", self.grey)
         form.addRow("", self.large)
         form.addRow(told("&For"), self.names)
         form.addRow(told("C&opies of each"), self.copies)
-        form.addRow(told("Printed &bar"), self.bar)
+        form.addRow(told("Prin&ted bar"), self.bar)
         form.addRow(self.problem)
         self.back, self.forward = (
-            QPushButton(told("◀ Page &before")),
-            QPushButton(told("Page &after ▶")),
+            QPushButton(told("◀ &Before")),
+            QPushButton(told("&After ▶")),
         )
         self.save, self.print = QPushButton(told("&Save as PDF…")), QPushButton(told("P&rint…"))
         self.close_ = QPushButton(told("Close"))
         turning, doing = QHBoxLayout(), QHBoxLayout()
-        for widget in (self.back, self.where, self.forward):
-            turning.addWidget(widget)
+        self.where.setWordWrap(False)
+        turning.addWidget(self.back)
+        turning.addWidget(self.where, 1, Qt.AlignmentFlag.AlignCenter)
+        turning.addWidget(self.forward)
         doing.addStretch(1)
         for button in (self.save, self.print, self.close_):
             button.setAutoDefault(False)
             doing.addWidget(button)
         left, right, both = QVBoxLayout(), QVBoxLayout(), QHBoxLayout()
-        left.addLayout(form, 1)
+        left.addWidget(listed)
+        left.addWidget(self.kinds, _FIRST)
+        left.addLayout(form)
+        left.addStretch(1)
         right.addWidget(self.view, 1)
         right.addLayout(turning)
         both.addLayout(left, 2)
@@ -164,7 +174,17 @@ class PacketDialog(QDialog):
         whole = QVBoxLayout(self)
         whole.addLayout(both, 1)
         whole.addLayout(doing)
-        open_at(self, 130, 44)
+        self._list_whole()
+        open_at(self, 160, 60)
+
+    def _list_whole(self) -> None:
+        """The list is as wide as its words, and no higher than they need."""
+        self.kinds.ensurePolished()  # else its letters are not yet as large as they will be
+        frame, room = 2 * self.kinds.frameWidth(), 2 * self.kinds.spacing()
+        words, box = self.kinds.sizeHintForColumn(0), self.kinds.fontMetrics().height()
+        self.kinds.setMinimumWidth(words + box + frame + room)
+        row = self.kinds.sizeHintForRow(0) + room
+        self.kinds.setMaximumHeight(self.kinds.count() * row + frame + room)
 
     def _listen(self) -> None:
         self.kinds.itemChanged.connect(lambda _: self._soon.start())
@@ -191,7 +211,7 @@ class PacketDialog(QDialog):
             self.problem.say(self.comparing.said)
             self.pages = packet_pages(self._plan, self.choice, self.comparing.asked)
         except Refusal as refusal:
-            self.problem.say(self.comparing.said or refusal.sentence)
+            self.problem.say(self.comparing.said or upper_first(f"{refusal.sentence}."))
         for button in (self.save, self.print):
             button.setEnabled(bool(self.pages) and not self.comparing.busy)
         self.turn(0)
@@ -243,5 +263,5 @@ class PacketDialog(QDialog):
         """Print all pages; say so where the printer takes none."""
         if not print_all(printer, self.pages, self.choice.form):
             self.problem.say(
-                told("the printer did not take the pages; see whether it is switched on")
+                told("The printer did not take the pages; see whether it is switched on.")
             )

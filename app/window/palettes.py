@@ -1,8 +1,8 @@
 """The window's own palettes, a colour for each of Qt's roles.
 
 Words reach 4.5:1 on their ground in light and dark, 7:1 in high contrast, which
-has black, white and one accent (WCAG 2.2, criteria 1.4.3 and 1.4.6; the test
-works the ratios out).
+has black, white, a grey and one accent (WCAG 2.2, criteria 1.4.3 and 1.4.6; the
+test works the ratios out).
 """
 
 from __future__ import annotations
@@ -35,11 +35,12 @@ class Paint:
             palette.setColor(role, QColor(colour))
         for role in _FAINT:
             faint = QColor(colours[Roles.PlaceholderText])
-            faint.setAlphaF(0.6)
+            faint.setAlphaF(FAINTER)
             palette.setColor(QPalette.ColorGroup.Disabled, role, faint)
         return palette
 
 
+FAINTER = 0.7  # what cannot be used, beside what stands in a field as long as nothing does
 _FAINT = (Roles.WindowText, Roles.Text, Roles.ButtonText)
 
 LIGHT = Paint(
@@ -87,20 +88,27 @@ DARK = Paint(
 )
 
 
-def _two_tone(ground: str, ink: str, accent: str, on_accent: str) -> Paint:
-    """Ink on ground, and one accent for what is chosen, for links and for what to mend."""
+def _two_tone(ground: str, ink: str, accent: str, on_accent: str, unwritten: str) -> Paint:
+    """Ink on ground, and one accent for what is chosen, for links and for what to mend.
+
+    `unwritten` is for what stands in a field as long as nothing does, so that it does not
+    look as if somebody had written it.
+    """
     grounds = (Roles.Window, Roles.Base, Roles.AlternateBase, Roles.Button, Roles.ToolTipBase)
     inks = (
-        Roles.WindowText, Roles.Text, Roles.PlaceholderText, Roles.ButtonText, Roles.ToolTipText,
+        Roles.WindowText, Roles.Text, Roles.ButtonText, Roles.ToolTipText,
     )  # fmt: skip
     accents = (Roles.BrightText, Roles.Highlight, Roles.Link, Roles.LinkVisited)
     colours = (
         dict.fromkeys(grounds, ground) | dict.fromkeys(inks, ink) | dict.fromkeys(accents, accent)
     )
     return Paint(
-        colours | {Roles.HighlightedText: on_accent}, problem=accent, mind=accent, frame=ink
+        colours | {Roles.HighlightedText: on_accent, Roles.PlaceholderText: unwritten},
+        problem=accent,
+        mind=accent,
+        frame=ink,
     )
 
 
-CONTRAST_DARK = _two_tone("#000000", "#ffffff", "#ffe100", "#000000")
-CONTRAST_LIGHT = _two_tone("#ffffff", "#000000", "#0000c8", "#ffffff")
+CONTRAST_DARK = _two_tone("#000000", "#ffffff", "#ffe100", "#000000", "#a6a6a6")
+CONTRAST_LIGHT = _two_tone("#ffffff", "#000000", "#0000c8", "#ffffff", "#555555")

@@ -11,6 +11,7 @@ from PySide6.QtCore import QDateTime
 from PySide6.QtWidgets import QMessageBox
 
 from app.os_words import said_of
+from app.window.asker import message
 from app.window.autosave import recovery_folder
 from app.window.document import Document
 from core.language import told
@@ -62,4 +63,5 @@ class FaultWatch:
         words = told(
             "Something went wrong in the program ({fault}). {kept}", fault=fault, kept=kept
         )
-        QMessageBox.critical(None, told("Crossgrain has a fault"), words)
+        title = told("Crossgrain has a fault")
+        message(None, QMessageBox.Icon.Critical, title, words).exec()

@@ -8,6 +8,9 @@ from app.assets import asset
 from app.colour import BLACK
 from app.window.palettes import Paint
 
+MARK = 13  # pixels of a box to tick, beside words of the usual size
+ARROW = 9  # pixels of an arrow in a field
+
 _USUAL = """
 /* words at {percent} % */
 QLabel#group {{ font-weight: bold; padding: 4px 0 2px 0; }}
@@ -20,30 +23,42 @@ QToolButton#part-menu {{ padding: 3px 8px; }}
 QGraphicsView {{ border: {focus}px solid transparent; }}
 QGraphicsView:focus {{ border: {focus}px solid palette(highlight); }}
 """
+# No icons beside words that say it all: they do not grow with them, and are black on black.
+# What is to be ticked grows with the words beside it.
+_FUSION = """
+QDialogButtonBox {{ dialogbuttonbox-buttons-have-icons: 0; }}
+QMessageBox QLabel#qt_msgbox_label {{ font-weight: bold; }}
+QCheckBox::indicator, QRadioButton::indicator, QListWidget::indicator, QMenu::indicator {{
+    width: {mark}px; height: {mark}px; }}
+"""
 # Fusion's own frames are a darker shade of the ground: too little in the dark, nothing on black.
 _FRAMED = """
 QLineEdit, QListWidget, QTextBrowser, QPushButton, QComboBox, QAbstractSpinBox, QMenu, QToolTip {{
     border: {line}px solid {frame}; }}
 QAbstractSpinBox QLineEdit {{ border: none; }}
+QLineEdit, QComboBox {{ padding-left: 3px; }}
 QPushButton {{ padding: 4px 12px; }}
 QPushButton:disabled {{ border-style: dotted; }}
 QLineEdit:focus, QListWidget:focus, QTextBrowser:focus, QPushButton:focus, QPushButton:hover,
 QComboBox:focus, QAbstractSpinBox:focus {{ border-color: {focused}; }}
-QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {{ width: 16px; border: none; }}
-QComboBox::drop-down {{ width: 18px; border: none; }}
-QAbstractSpinBox::up-arrow {{ image: url({up}); width: 9px; height: 9px; }}
+QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {{ width: {button}px; border: none; }}
+QComboBox::drop-down {{ width: {button}px; border: none; }}
+QAbstractSpinBox::up-arrow {{ image: url({up}); width: {arrow}px; height: {arrow}px; }}
 QAbstractSpinBox::down-arrow, QComboBox::down-arrow {{
-    image: url({down}); width: 9px; height: 9px; }}
+    image: url({down}); width: {arrow}px; height: {arrow}px; }}
 QCheckBox::indicator, QRadioButton::indicator, QListWidget::indicator, QMenu::indicator {{
-    width: 13px; height: 13px; border: {line}px solid {frame}; }}
+    border: {line}px solid {frame}; }}
 QCheckBox::indicator:checked, QRadioButton::indicator:checked, QListWidget::indicator:checked,
 QMenu::indicator:checked {{ background: palette(highlight); image: url({tick}); }}
+QCheckBox::indicator:checked:disabled, QRadioButton::indicator:checked:disabled {{
+    background: {frame}; }}
 QCheckBox::indicator:focus, QRadioButton::indicator:focus {{ border-color: {focused}; }}
-QRadioButton::indicator {{ border-radius: 7px; }}
+QRadioButton::indicator {{ border-radius: {round}px; }}
 QProgressBar {{ border: {line}px solid {frame}; }}
 QProgressBar::chunk {{ background: palette(highlight); }}
 """
 _CONTRAST = """
+QLabel#note { color: palette(text); }
 QToolButton { border: 2px solid palette(text); padding: 2px 6px; }
 QToolButton:disabled { border-style: dotted; }
 QTableView { border: 2px solid transparent; }
@@ -84,12 +99,19 @@ def sheet(paint: Paint, *, contrast: bool, percent: int, fusion: bool) -> str:
         line=line,
         focus=4 if contrast else 2,
     )
-    if not fusion or not paint.frame:
+    if not fusion:
         return usual
-    return usual + _framed(paint, line) + (_CONTRAST if contrast else "")
+    usual += _FUSION.format(mark=_grown(MARK, percent))
+    if not paint.frame:
+        return usual
+    return usual + _framed(paint, line, percent) + (_CONTRAST if contrast else "")
 
 
-def _framed(paint: Paint, line: int) -> str:
+def _grown(pixels: int, percent: int) -> int:
+    return round(pixels * percent / 100)
+
+
+def _framed(paint: Paint, line: int, percent: int) -> str:
     roles = QPalette.ColorRole
     on_ground, on_accent = (
         "black" if paint.colours[role] == BLACK else "white"
@@ -98,6 +120,9 @@ def _framed(paint: Paint, line: int) -> str:
     return _FRAMED.format(
         line=line,
         frame=paint.frame,
+        round=_grown(MARK, percent) // 2 + line,
+        arrow=_grown(ARROW, percent),
+        button=_grown(2 * ARROW, percent),
         focused=paint.colours[roles.Link],
         up=_mark(f"up-{on_ground}"),
         down=_mark(f"down-{on_ground}"),

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QDialog,
     QDialogButtonBox,
     QHBoxLayout,
     QHeaderView,
+    QPushButton,
     QTableWidget,
     QTableWidgetItem,
     QVBoxLayout,
@@ -18,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from app.assets import asset
 from app.window.field import Called
-from app.window.furniture import Sentence, open_at, quiet_button
+from app.window.furniture import Sentence, open_at
 from app.window.memory import Memory
 from core.language import marked, told
 from core.lengths import Units, exact_text
@@ -75,7 +77,10 @@ class SizesDialog(QDialog):
         self.rows.verticalHeader().hide()
         self.rows.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.rows.setTabKeyNavigation(False)  # Tab leaves the table, arrows move in it
-        self.rows.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self.rows.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header = self.rows.horizontalHeader()
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        header.setHighlightSections(False)
         self.said = Sentence("note")
         self.problem = Sentence("problem")
         self._lay_out()
@@ -91,7 +96,8 @@ class SizesDialog(QDialog):
             (told("Remove"), self.remove),
             (told("Back to the usual sizes"), self.back),
         ):
-            button = quiet_button(text)
+            button = QPushButton(text)
+            button.setAutoDefault(False)
             button.clicked.connect(act)
             tools.addWidget(button)
         tools.addStretch(1)
@@ -102,7 +108,7 @@ class SizesDialog(QDialog):
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         column.addWidget(buttons)
-        open_at(self, 64, 30)
+        open_at(self, 72, 30)
         self.said.say(told(_ABOUT[self._units]))
 
     def fill(self, sizes: tuple[QuiltSize, ...]) -> None:
@@ -162,6 +168,8 @@ class SizesDialog(QDialog):
         place, _, key = refusal.path.partition(".")
         row = int(place.removeprefix("row[").removesuffix("]"))
         self.rows.setCurrentCell(row, list(COLUMNS).index(key))
+        # Once the sentence has taken its room from the table.
+        QTimer.singleShot(0, self.rows, lambda: self.rows.scrollTo(self.rows.currentIndex()))
         self.problem.say(
             told(
                 "Row {row}, {column:small}: {sentence}.",

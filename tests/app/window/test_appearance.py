@@ -24,7 +24,7 @@ from app.window.memory import Memory
 from app.window.palettes import CONTRAST_DARK as DARK_PAINT
 from app.window.palettes import CONTRAST_LIGHT as LIGHT_PAINT
 from app.window.palettes import DARK, LIGHT, Paint
-from app.window.sheet import sheet
+from app.window.sheet import MARK, sheet
 
 Roles = QPalette.ColorRole
 WORDS_ON = [
@@ -156,7 +156,19 @@ def test_the_keys_for_letters_are_no_other_commands_keys(window: MainWindow) -> 
 
 def test_frames_are_drawn_where_the_styles_own_are_not_seen() -> None:
     def framed(paint: Paint, *, fusion: bool = True) -> bool:
-        return "::indicator" in sheet(paint, contrast=False, percent=100, fusion=fusion)
+        return "::indicator:checked" in sheet(paint, contrast=False, percent=100, fusion=fusion)
 
     assert [framed(paint) for paint, _ in PAINTS] == [False, True, True, True]
     assert not framed(DARK, fusion=False)
+
+
+def test_what_is_ticked_is_as_large_as_the_words_beside_it(qapp: QApplication) -> None:
+    for paint, _ in PAINTS:
+        text = sheet(paint, contrast=False, percent=200, fusion=True)
+        assert f"width: {2 * MARK}px; height: {2 * MARK}px" in text
+
+
+def test_a_field_nobody_has_filled_in_does_not_look_filled_in() -> None:
+    # 1.8:1 is our own figure, no source: what the dark look had, and one sees it.
+    for paint, _ in PAINTS:
+        assert contrast(paint.colours[Roles.PlaceholderText], paint.colours[Roles.Text]) >= 1.8

@@ -6,13 +6,20 @@ from collections.abc import Iterator
 
 import pytest
 from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import QLabel, QLineEdit, QMessageBox, QWidget
 from pytestqt.qtbot import QtBot
 
+from app.languages import ENGLISH, LANGUAGES, speak_language
+from app.packet.choice import PacketChoice
 from app.window import help_pages
+from app.window.asker import message
 from app.window.columns import Columns
 from app.window.main_window import MainWindow
+from app.window.packet_dialog import PacketDialog
 from app.window.read_table import LEAST_WIDE, ReadTable
+from core.language import told
+from core.lengths import Units
+from tests.app.window.conftest import PlannerHere
 
 SMALL = QSize(1280, 800)
 
@@ -66,6 +73,47 @@ def test_help_is_no_larger_than_the_screen(large: MainWindow) -> None:
     assert page.height() <= page.screen().availableGeometry().height()
     assert page.width() <= page.screen().availableGeometry().width()
     page.close()
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_dialog_goes_on_the_screen(large: MainWindow, qtbot: QtBot, language: str) -> None:
+    speak_language(language)
+    try:
+        plan = large.plan
+        assert plan is not None
+        title, sentence = told("{file} was not opened", file="w" * 40), "wide " * 60
+        dialogs = [
+            PacketDialog(plan, PacketChoice(), lambda *_: None, large, PlannerHere),
+            large.menus._change_sizes(Units.INCHES),
+            message(large, QMessageBox.Icon.Warning, title, sentence),
+            help_pages.keys(large),
+        ]
+        for dialog in dialogs:
+            dialog.show()
+            qtbot.wait(20)
+            least = dialog.minimumSizeHint()
+            assert least.width() <= SMALL.width(), type(dialog)
+            assert least.height() <= SMALL.height(), type(dialog)
+            dialog.close()
+    finally:
+        speak_language(ENGLISH)
+
+
+def test_every_page_of_the_packet_can_be_read_where_it_is_ticked(
+    large: MainWindow, qtbot: QtBot
+) -> None:
+    assert large.plan is not None
+    dialog = PacketDialog(large.plan, PacketChoice(), lambda *_: None, large, PlannerHere)
+    qtbot.addWidget(dialog)
+    dialog.resize(SMALL)
+    dialog.show()
+    qtbot.wait(20)
+    kinds = dialog.kinds
+    seen = kinds.viewport().rect()
+    for row in range(kinds.count()):
+        assert seen.contains(kinds.visualItemRect(kinds.item(row)).center())
+        words = kinds.fontMetrics().horizontalAdvance(kinds.item(row).text())
+        assert words + kinds.fontMetrics().height() <= seen.width()
 
 
 def test_the_usual_size_brings_the_usual_window_back(window: MainWindow, qtbot: QtBot) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 
 import pytest
+from PySide6.QtWidgets import QMessageBox
 
 from app.window.autosave import recovery_folder
 from app.window.document import Document
@@ -15,9 +16,12 @@ from core.project_file import load
 @pytest.fixture
 def told(monkeypatch: pytest.MonkeyPatch) -> list[str]:
     said: list[str] = []
-    monkeypatch.setattr(
-        "PySide6.QtWidgets.QMessageBox.critical", lambda parent, title, text: said.append(text)
-    )
+
+    def shown(box: QMessageBox) -> int:
+        said.append(box.informativeText())
+        return 0
+
+    monkeypatch.setattr(QMessageBox, "exec", shown)
     return said
 
 
@@ -66,11 +70,12 @@ def test_a_fault_while_one_is_told_opens_no_second_dialog(
     watch = FaultWatch(document)
     said: list[str] = []
 
-    def again(parent: object, title: str, text: str) -> None:
-        said.append(text)
+    def again(box: QMessageBox) -> int:
+        said.append(box.informativeText())
         raise_into(watch, RuntimeError("another slip"))
+        return 0
 
-    monkeypatch.setattr("PySide6.QtWidgets.QMessageBox.critical", again)
+    monkeypatch.setattr(QMessageBox, "exec", again)
     raise_into(watch, RuntimeError("a slip"))
     assert len(said) == 1
     for copy in recovery_folder().glob("*.crossgrain"):

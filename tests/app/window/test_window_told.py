@@ -192,6 +192,7 @@ def test_every_question_is_told(window: MainWindow, monkeypatch: pytest.MonkeyPa
     dialogs = Dialogs(window)
     dialogs.about_changes("ψ", "")
     dialogs.about_kept("ψ", "1.1.")
+    dialogs.tell("ψ", "ω")
     assert len(said) > 8
     assert left(said) == {}
 
@@ -220,7 +221,7 @@ def test_a_fault_of_the_program_is_told(
     document: Document, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
     said: list[str] = []
-    monkeypatch.setattr(QMessageBox, "critical", lambda _, *words: said.extend(words))
+    monkeypatch.setattr(QMessageBox, "exec", lambda box: said.extend(texts(box)))
     kept = tmp_path / "ψ"
     monkeypatch.setattr("app.window.recovery.keep_copy", lambda document: kept)
     FaultWatch(document)._tell(RuntimeError("ω"), "")
