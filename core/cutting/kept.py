@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import json
 import re
-from dataclasses import fields, is_dataclass
+from dataclasses import MISSING, fields, is_dataclass
 from enum import StrEnum
 from fractions import Fraction
 from functools import cache
@@ -34,11 +34,15 @@ _WORDS: Final = {
 }
 
 
-def cutting_document(cutting: Cutting) -> dict[str, Any]:
-    """The cutting as a JSON object; what all kits begin with is written once."""
+def cutting_document(cutting: Cutting, project: str = "") -> dict[str, Any]:
+    """The cutting as a JSON object; what all kits begin with is written once.
+
+    `project` is the path of the project's file, "" for one that was never saved.
+    """
     return {
         "format": FORMAT,
         "version": VERSION,
+        "project": project,
         "kits": cutting.kits,
         "planned": _document(cutting.planned),
         "cloths": [
@@ -55,7 +59,7 @@ def cutting_document(cutting: Cutting) -> dict[str, Any]:
 def cutting_from(document: dict[str, Any]) -> Cutting:
     """The cutting that a JSON object holds; raises `Refusal` naming the first fault."""
     top = Fields(document, "")
-    top.raw("format"), top.raw("version")
+    top.raw("format"), top.raw("version"), top.raw("project", "")
     kits = top.count("kits", most=MOST_PIECES)
     planned: tuple[Order, ...] = _value(tuple[Order, ...], top.raw("planned"), "planned")
     cloths = top.each(
@@ -67,6 +71,12 @@ def cutting_from(document: dict[str, Any]) -> Cutting:
     if not planned or len(cloths) != kits * len(planned):
         raise Refusal("cloths", told("write each cloth once for each kit"))
     return Cutting(cloths, kits)
+
+
+def project_of(document: dict[str, Any]) -> str | None:
+    """The path of the project's file, "" for one that was never saved; None if it is not told."""
+    project = document.get("project")
+    return project if isinstance(project, str) else None
 
 
 def mark_of(cutting: Cutting) -> str:
@@ -142,11 +152,13 @@ def _value(kind: Any, data: object, path: str) -> Any:  # noqa: ANN401 - of the 
 
 
 def _fields(kind: Any, data: object, path: str) -> Any:  # noqa: ANN401 - a dataclass
+    """A key may be absent where its value has a default: it is younger than the file."""
     names = [field.name for field in fields(kind)]
-    if not isinstance(data, dict) or set(data) != set(names):
+    needed = {f.name for f in fields(kind) if f.default is MISSING}
+    if not isinstance(data, dict) or not needed <= set(data) <= set(names):
         raise Refusal(path, told("write an object with {keys}", keys=", ".join(names)))
     hints = _hints(kind)
-    return kind(**{name: _value(hints[name], data[name], f"{path}.{name}") for name in names})
+    return kind(**{name: _value(hints[name], data[name], f"{path}.{name}") for name in data})
 
 
 def _items(kinds: tuple[Any, ...], data: object, path: str) -> tuple[Any, ...]:

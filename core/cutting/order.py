@@ -7,12 +7,12 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from core.cloth_lay import cloth_problem
+from core.cloth_names import BOLT, ON_HAND
 from core.cutting.cuts import TableCut, single_cuts
-from core.drawing.cloth import sheet_title
 from core.finish.demand import Demand, for_copies
 from core.lay.lay import THE_BOLT, Placement, Rect, Sheet
 from core.lay.problem import LayProblem
-from core.lengths import Inches, Units
+from core.lengths import Inches
 from core.plan import FabricPlan, Part, Plan
 from core.steps import CutStep
 
@@ -27,15 +27,19 @@ class Marked:
 
 @dataclass(frozen=True, slots=True)
 class TableSheet:
-    """A sheet of cloth with its size and what it is called.
+    """A sheet of cloth with its size and what it is called (`core.cloth_names.told_sheet`).
 
     `raw` is what is still to come off its end to straighten it; `rect` is without it.
+    There are `equal` ones like it on hand. `title` is "", but in a file that was kept when
+    sheets were called in words, of the language that was spoken.
     """
 
     sheet: Sheet
     rect: Rect
-    title: str
+    title: str = ""
     raw: Inches = Fraction(0)
+    called: str = ""
+    equal: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +49,8 @@ class Order:
     `problem` is all that the plan asks of the cloth, `parts` its letters. `sheets` is
     all the cloth that there is, also what nothing is cut from. `pieces`
     are cut by these steps, `had` were cut well before them. `bought` is to be bought
-    for it, as `sale` says; `because` tells why it took an older order's place.
+    for it, as `sale` says; `because` tells why it took an older order's place. These two
+    are in words, since they are read when the order is laid and never again.
     """
 
     problem: LayProblem
@@ -79,18 +84,18 @@ def planned_orders(plan: Plan) -> tuple[Order, ...]:
     return tuple(_order(plan, fabric, demands) for fabric in plan.fabrics if fabric.lay.placements)
 
 
-def _sheets(fabric_plan: FabricPlan, units: Units) -> Iterator[TableSheet]:
+def _sheets(fabric_plan: FabricPlan) -> Iterator[TableSheet]:
     """All pieces on hand, and what is bought."""
     fabric, zero = fabric_plan.fabric, Fraction(0)
     for place, piece in enumerate(fabric.on_hand):
         for copy in range(1, piece.count + 1):
             sheet = Sheet(f"on_hand[{place}]", copy)
-            title = sheet_title(fabric, sheet, piece.along, units)
-            yield TableSheet(sheet, Rect(zero, zero, piece.across, piece.along), title)
+            rect = Rect(zero, zero, piece.across, piece.along)
+            yield TableSheet(sheet, rect, called=ON_HAND, equal=piece.count)
     bolt = dict(fabric_plan.lay.sheets).get(THE_BOLT)
     if bolt is not None:
         raw = sum((step.measure for step in fabric_plan.steps if step.straightening), zero)
-        yield TableSheet(THE_BOLT, bolt, sheet_title(fabric, THE_BOLT, bolt.along, units), raw)
+        yield TableSheet(THE_BOLT, bolt, raw=raw, called=BOLT)
 
 
 def demands_of(plan: Plan) -> tuple[Demand, ...]:
@@ -107,11 +112,11 @@ def _single(plan: Plan) -> Iterator[Demand]:
 
 def _order(plan: Plan, fabric_plan: FabricPlan, demands: tuple[Demand, ...]) -> Order:
     fabric = fabric_plan.fabric
-    lay, units = fabric_plan.lay, plan.project.units
+    lay = fabric_plan.lay
     return Order(
         problem=cloth_problem(fabric, demands),
         parts=tuple(part for part in plan.parts if part.fabric == fabric.name),
-        sheets=tuple(_sheets(fabric_plan, units)),
+        sheets=tuple(_sheets(fabric_plan)),
         pieces=tuple(Marked(plan.label(placed), placed) for placed in lay.placements),
         steps=fabric_plan.steps,
         bought=lay.bought_along,

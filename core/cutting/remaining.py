@@ -15,7 +15,7 @@ from fractions import Fraction
 from itertools import count
 
 from core.cloth_lay import CannotMind, lay_one
-from core.cloth_names import told_cloth
+from core.cloth_names import BOUGHT, LEFT
 from core.cutting.miscut import Miscut, bolt_width, on_table_after, what_happened
 from core.cutting.order import Marked, Order, TableSheet
 from core.cutting.progress import Bit, OnTable
@@ -26,7 +26,7 @@ from core.lay.lay import THE_BOLT, ClothLay, Lay, Placement, Rect, Sheet
 from core.lay.places import meet
 from core.lay.problem import Cloth, Flaw, Motif, Piece, Run
 from core.lay.stop import Stop
-from core.lengths import Inches, Units, sale_text, show_size
+from core.lengths import Inches, Units, sale_text
 from core.part_names import told_part
 from core.refusal import Refusal
 from core.steps import CLOTH, steps_for
@@ -205,7 +205,7 @@ class _Rest:
                 motifs=self.problem.motifs,
             ),
             parts=self._order.parts,
-            sheets=tuple(self._sheets(lay, units)),
+            sheets=tuple(self._sheets(lay)),
             pieces=pieces,
             steps=steps,
             bought=bought,
@@ -213,18 +213,17 @@ class _Rest:
             had=self._table.pieces,
         )
 
-    def _sheets(self, lay: ClothLay | None, units: Units) -> Iterator[TableSheet]:
+    def _sheets(self, lay: ClothLay | None) -> Iterator[TableSheet]:
         """All that is left, whether the lay uses it or not, and what is bought."""
-        name = self._order.name
         for place, bit in enumerate(self._table.hand):
             rect = Rect(ZERO, ZERO, bit.rect.across, bit.rect.along)
-            title = f"{name}, {_called(bit)} {show_size(rect.across, rect.along, units)}"
-            yield TableSheet(Sheet(f"on_hand[{place}]"), rect, title, bit.raw)
+            sheet, called = Sheet(f"on_hand[{place}]"), LEFT if bit.name == CLOTH else bit.name
+            yield TableSheet(sheet, rect, raw=bit.raw, called=called)
         bought = dict(lay.sheets).get(THE_BOLT) if lay else None
         if lay and bought is not None:
             straight = any(cut.sheet == THE_BOLT for cut in lay.cuts)
             raw = self._order.problem.cloths[0].straightening if straight else ZERO
-            yield TableSheet(THE_BOLT, bought, told("{fabric}, newly bought", fabric=name), raw)
+            yield TableSheet(THE_BOLT, bought, raw=raw, called=BOUGHT)
 
     def _marked(self, placements: Sequence[Placement]) -> Iterator[Marked]:
         """The new pieces under the plan's names and numbers; new segments take free numbers."""
@@ -241,10 +240,6 @@ class _Rest:
             run_copy = copies[placed.run_copy - 1]
             again = replace(placed, name=name, copy=copy, run_copy=run_copy)
             yield Marked(f"{part.letter}{copy}", again)
-
-
-def _called(bit: Bit) -> str:
-    return told("what is left") if bit.name == CLOTH else told_cloth(bit.name)
 
 
 def _within(outer: Rect, inner: Rect) -> Rect:

@@ -7,12 +7,12 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Final
 
-from core.cloth_names import told_cloth
+from core.cloth_names import told_cloth, told_sheet
 from core.cutting.cuts import TableCut
 from core.cutting.cutting import ClothCutting, Cutting
 from core.cutting.order import Order
 from core.language import marked, told
-from core.lay.lay import Direction
+from core.lay.lay import Direction, Sheet
 from core.lengths import Units, show, show_size
 from core.part_names import told_part
 from core.steps import CLOTH, Becomes, Fall, reminder
@@ -130,9 +130,11 @@ def cloth_of_kit(cutting: Cutting, cloth: ClothCutting) -> str:
     return told("{fabric}, kit {kit}", fabric=cloth.order.name, kit=cloth.kit)
 
 
-def sheet_words(order: Order, cut: TableCut) -> str:
-    """Which piece of cloth a cut is made on."""
-    return next(one.title for one in order.sheets if one.sheet == cut.step.sheet)
+def sheet_words(order: Order, sheet: Sheet, units: Units) -> str:
+    """Which piece of cloth a sheet of the order is, its size in `units`."""
+    one = next(one for one in order.sheets if one.sheet == sheet)
+    size = show_size(one.rect.across, one.rect.along, units)
+    return one.title or told_sheet(order.name, one.called, size, sheet.copy, one.equal)
 
 
 def to_buy(order: Order) -> str:

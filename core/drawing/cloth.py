@@ -13,6 +13,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from core.by_hand.sheets import rect_of
+from core.cloth_names import BOLT, ON_HAND, told_sheet
 from core.drawing.frame import MARGIN, Frame, Heading
 from core.drawing.marks import Area, Drawing, Line, Mark
 from core.drawing.real_cloth import cut_from
@@ -36,19 +37,11 @@ def sheet_title(fabric: Fabric, sheet: Sheet, length: Inches, units: Units) -> s
     'linen, from the bolt'
     """
     if sheet == Sheet():
-        return told("{cloth}, from the bolt", cloth=fabric.name)
+        return told_sheet(fabric.name, BOLT, "")
     place = int(sheet.on.removeprefix("on_hand[").removesuffix("]"))
     piece = fabric.on_hand[place]
     size = show_size(piece.across, length, units)
-    if piece.count == 1:
-        return told("{cloth}, on hand {size}", cloth=fabric.name, size=size)
-    return told(
-        "{cloth}, on hand {size}, piece {number} of {count}",
-        cloth=fabric.name,
-        size=size,
-        number=sheet.copy,
-        count=piece.count,
-    )
+    return told_sheet(fabric.name, ON_HAND, size, sheet.copy, piece.count)
 
 
 def frame_of(fabric_plan: FabricPlan, sheet: Sheet, heading: Heading) -> Frame:

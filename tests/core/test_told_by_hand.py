@@ -49,13 +49,14 @@ def by_hand() -> Project:
 
 
 def words_at_the_table(plan: Plan) -> Iterator[str]:
-    cutting, table = begin(plan), plan.project.cutting_table
+    cutting, table, units = begin(plan), plan.project.cutting_table, plan.project.units
     for cloth in cutting.cloths:
         yield from (cloth_of_kit(cutting, cloth), to_buy(cloth.order))
         while (cut := cloth.next_cut) is not None:
-            words = cut_words(cloth.order, cut, plan.project.units, table)
+            words = cut_words(cloth.order, cut, units, table)
             yield from (words.do, words.hold, words.gives, words.mind)
-            yield from (progress_words(cutting, cloth), sheet_words(cloth.order, cut))
+            yield progress_words(cutting, cloth)
+            yield sheet_words(cloth.order, cut.step.sheet, units)
             cloth = cloth.cut_once()
         yield progress_words(cutting, cloth)
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 import json
 from hashlib import sha256
 from pathlib import Path
+from typing import Any
 
 from PySide6.QtCore import QStandardPaths
 
@@ -27,6 +28,11 @@ def cutting_folder() -> Path:
     return Path(QStandardPaths.writableLocation(place)) / "cutting"
 
 
+def document_in(file: Path) -> dict[str, Any]:
+    """What a file says; raises `Refusal` or `OSError` if it cannot be read."""
+    return json_object(text_of(file), FORMAT, VERSION)
+
+
 class Cuttings:
     """The cutting of one project: by its file, or while it was never saved by its plan.
 
@@ -37,19 +43,21 @@ class Cuttings:
         folder = folder or cutting_folder()
         unsaved = folder / f"{mark_of(begin(plan))}{SUFFIX}"
         self.file = folder / f"{_name(path)}{SUFFIX}" if path else unsaved
+        self._project = str(path.resolve()) if path else ""
         self._files = (self.file, unsaved)
 
     def found(self) -> Cutting | None:
         """What was kept; raises `Refusal` or `OSError` if it cannot be read."""
         for file in self._files:
             if file.exists():
-                return cutting_from(json_object(text_of(file), FORMAT, VERSION))
+                return cutting_from(document_in(file))
         return None
 
     def keep(self, cutting: Cutting) -> None:
         """Keep a cutting as it is now; raises `OSError`."""
         self.file.parent.mkdir(parents=True, exist_ok=True)
-        write_whole(self.file, json.dumps(cutting_document(cutting)).encode())
+        document = cutting_document(cutting, self._project)
+        write_whole(self.file, json.dumps(document).encode())
 
 
 def _name(path: Path) -> str:

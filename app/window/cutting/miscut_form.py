@@ -24,6 +24,7 @@ from core.cutting.cutting import ClothCutting
 from core.cutting.miscut import Miscut, OtherSize, Spoilt, WrongWidth, may_be_wrong
 from core.cutting.order import Marked, Order
 from core.cutting.progress import Bit, OnTable, on_table
+from core.cutting.words import sheet_words
 from core.language import marked, told
 from core.lay.lay import THE_BOLT
 from core.lengths import Inches, LengthError, Units, exact_text, parse, show_size, typeset
@@ -129,9 +130,8 @@ class MiscutForm(QWidget):
 
     def _bit(self, order: Order, bit: Bit) -> str:
         """A whole sheet by its title, which has its size where it is no bolt."""
-        title = next((one.title for one in order.sheets if one.sheet == bit.sheet), "")
         if bit.name == CLOTH and bit.sheet != THE_BOLT:
-            return title
+            return sheet_words(order, bit.sheet, self._units)
         size = show_size(bit.rect.across, bit.rect.along, self._units)
         return told("{cloth}, said to be {size}", cloth=told_cloth(bit.name), size=size)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 
 from app.window.export import planned
 from core.language import marked, told
@@ -28,6 +28,7 @@ def open_table(window: MainWindow, mender: Callable[[], Planner]) -> None:
         )
         return
     # Imported only now: the window opens sooner without it.
+    from app.window.cutting.clearing import clear_away
     from app.window.cutting.cuttings import Cuttings
     from app.window.cutting.table import CuttingTable
 
@@ -35,3 +36,4 @@ def open_table(window: MainWindow, mender: Callable[[], Planner]) -> None:
     table = CuttingTable(plan, cuttings, mender(), window.appearance.theme(), window)
     table.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     table.showFullScreen()
+    QTimer.singleShot(0, table, lambda: clear_away(cuttings.file.parent, cuttings.file))

@@ -130,7 +130,7 @@ class CuttingTable(QDialog):
         if (cut := cloth.next_cut) is None:
             self._all_cut()
             return
-        self.where.say(f"{sheet_words(cloth.order, cut)}. {told(SAFE)}")
+        self.where.say(f"{sheet_words(cloth.order, cut.step.sheet, units)}. {told(SAFE)}")
         self.cut_page.back.setEnabled(cloth.back() != cloth)
         self.cut_page.show_cut(cloth.order, cut, units, self.plan.project.cutting_table)
         self.pages.setCurrentWidget(self.cut_page)

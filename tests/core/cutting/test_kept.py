@@ -14,11 +14,13 @@ from core.cutting.cutting import Cutting, Sameness, begin, sameness
 from core.cutting.kept import cutting_document, cutting_from, mark_of
 from core.cutting.miscut import Spoilt
 from core.cutting.remaining import LaidAgain
+from core.cutting.words import sheet_words
 from core.lengths import Units
 from core.plan import Plan, make_plan
 from core.quilt import Kits
 from core.refusal import Refusal
 from tests.core.demos import DEMOS, demo
+from tests.stand_in import untold
 
 Document = dict[str, Any]
 
@@ -48,6 +50,37 @@ def test_a_cutting_not_begun_comes_back(name: str) -> None:
 def test_a_cutting_with_a_miscut_comes_back(plan: Plan) -> None:
     cutting = half_cut(plan)
     assert cutting_from(json.loads(json.dumps(cutting_document(cutting)))) == cutting
+
+
+def titles(cutting: Cutting) -> list[str]:
+    """What every sheet is called, of all orders."""
+    return [
+        sheet_words(order, one.sheet, Units.INCHES)
+        for cloth in cutting.cloths
+        for order in cloth.orders
+        for one in order.sheets
+    ]
+
+
+def test_a_cutting_is_told_in_the_language_it_is_opened_in(
+    plan: Plan, request: pytest.FixtureRequest
+) -> None:
+    document = json.loads(json.dumps(cutting_document(half_cut(plan))))
+    assert "night sky, from the bolt" in titles(cutting_from(document))
+    request.getfixturevalue("stand_in")
+    names = [fabric.name for fabric in plan.project.fabrics]
+    for title in titles(cutting_from(document)):
+        assert untold(next(title.removeprefix(n) for n in names if title.startswith(n))) == []
+
+
+def test_a_file_that_was_kept_with_words_is_opened(plan: Plan) -> None:
+    document = json.loads(json.dumps(cutting_document(half_cut(plan))))
+    orders = [*document["planned"], *(o for c in document["cloths"] for o in c["laid_again"])]
+    sheets = [sheet for order in orders for sheet in order["sheets"]]
+    for sheet in sheets:
+        del sheet["called"], sheet["equal"]
+        sheet["title"] = "Sternennacht, vom Ballen"
+    assert set(titles(cutting_from(document))) == {"Sternennacht, vom Ballen"}
 
 
 def test_what_many_kits_begin_with_is_written_once(plan: Plan) -> None:

@@ -8,6 +8,7 @@ import pytest
 
 from core.cutting.cutting import begin
 from core.cutting.words import CutWords, cut_words, progress_words, sheet_words
+from core.lengths import Units
 from core.plan import Plan, make_plan
 from tests.core.demos import DEMOS, demo
 
@@ -49,7 +50,8 @@ def test_the_demo_in_words() -> None:
     assert words[0].hold == "Fold it once, selvage to selvage."
     assert words[2].gives.endswith("Left is an offcut to keep, 42 × 4 1/4 in.")
     assert progress_words(begin(plan), cloth) == "cut 1 of 3, cloth shelf blue"
-    assert sheet_words(cloth.order, cloth.order.cuts[0]).startswith("shelf blue, on hand")
+    title = sheet_words(cloth.order, cloth.order.cuts[0].step.sheet, Units.INCHES)
+    assert title.startswith("shelf blue, on hand")
 
 
 def test_the_square_is_looked_at_after_every_third_cut() -> None:
