@@ -11,21 +11,24 @@ from math import ceil, log2
 from os.path import isfile
 from pathlib import Path
 
-from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QBrush, QImage, QImageReader, QTransform
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QBrush, QImage, QTransform
 
+from app.photo_file_qt import read_photo
 from core.fabric import Photo
-from core.language import told
 
-MOST_PIXELS = 1024  # of a photo's width
 LEAST_PIXELS = 8
+NOWHERE = Path("\0")  # a folder that no system has
 
 
 class SeenPhoto:
-    """A photo that could be read: `mean` is its colour from afar, `stamp` the file's time."""
+    """A photo that could be read: `mean` is its colour from afar, `stamp` the file's time.
 
-    def __init__(self, image: QImage, shows: float, stamp: int) -> None:
-        self.stamp = stamp
+    `said` is what is wrong with it all the same, as a sentence, or nothing.
+    """
+
+    def __init__(self, image: QImage, shows: float, stamp: int, said: str) -> None:
+        self.stamp, self.said = stamp, said
         self._image, self._shows = image, shows
         dot = image.scaled(1, 1, mode=Qt.TransformationMode.SmoothTransformation)
         self.mean = dot.pixelColor(0, 0).name()
@@ -41,7 +44,8 @@ class SeenPhoto:
         pixels = min(wanted, self._image.width())
         if (pixels, turned) not in self._brushes:
             smooth = Qt.TransformationMode.SmoothTransformation
-            tile = self._image.scaledToWidth(pixels, smooth)
+            high = max(1, round(self._image.height() * pixels / self._image.width()))
+            tile = self._image.scaled(pixels, high, mode=smooth)
             inches = self._shows / tile.width()
             brush = QBrush(tile)
             way = QTransform().rotate(-90) if turned else QTransform()
@@ -63,20 +67,22 @@ class Photos:
         return None if isinstance(found, str) else found
 
     def problem(self, photo: Photo) -> str:
-        """Why the photo cannot be shown, as a sentence; or nothing."""
+        """Why the photo cannot be shown, or not all of it, as a sentence; or nothing."""
         found = self._found(photo)
-        return found if isinstance(found, str) else ""
+        return found if isinstance(found, str) else found.said
 
-    def look_again(self) -> None:
-        """Forget what could not be shown, and what has changed since."""
+    def look_again(self) -> bool:
+        """Look anew for what could not be shown or has changed; whether any is seen otherwise."""
+        before = self._read
         self._read = {
             photo: found
-            for photo, found in self._read.items()
+            for photo, found in before.items()
             if not isinstance(found, str) and found.stamp == _stamp(self._path(photo))
         }
+        return any(self._found(photo) != found for photo, found in before.items())
 
     def _path(self, photo: Photo) -> Path:
-        return Path() if self.folder is None else self.folder / photo.file
+        return (NOWHERE if self.folder is None else self.folder) / photo.file
 
     def _found(self, photo: Photo) -> SeenPhoto | str:
         if photo not in self._read:
@@ -85,23 +91,9 @@ class Photos:
 
     def _look_for(self, photo: Photo) -> SeenPhoto | str:
         path = self._path(photo)
-        if not isfile(path):  # a name that no file can have is no file
-            return told(
-                "There is no {file} beside the project; the cloth is shown without it.",
-                file=photo.file,
-            )
-        reader = QImageReader(str(path))
-        reader.setAutoTransform(True)
-        size = reader.size()
-        if size.width() > MOST_PIXELS:
-            high = max(1, round(size.height() * MOST_PIXELS / size.width()))
-            reader.setScaledSize(QSize(MOST_PIXELS, high))
-        image = reader.read()
-        if image.isNull():
-            said = reader.errorString()
-            reason = said[:1].lower() + said[1:]
-            return told("{file} cannot be shown: {reason}.", file=photo.file, reason=reason)
-        return SeenPhoto(image, float(photo.shows), _stamp(path))
+        stamp = _stamp(path)
+        image, said = read_photo(path, photo.file)
+        return said if image.isNull() else SeenPhoto(image, float(photo.shows), stamp, said)
 
 
 def _stamp(path: Path) -> int:

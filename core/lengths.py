@@ -93,8 +93,8 @@ def parse(text: str, units: Units = Units.INCHES) -> Inches:
     if len(text) > _LONGEST_TEXT:
         raise LengthError(told("that is too long for a length; write it like 50 1/2 or 128 cm"))
     plain, said = _plain(text), text.strip()
-    if plain.startswith("-"):
-        raise LengthError(told('"{text}" is negative; write a length of 0 or more', text=said))
+    if plain.startswith("-") and plain.lstrip("- ")[:1].isdigit():
+        raise LengthError(told('"{text}" is negative; write it without the minus', text=said))
     total, smallest = Fraction(0), None
     position = 0
     while position < len(plain) or smallest is None:

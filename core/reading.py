@@ -21,6 +21,7 @@ from core.refusal import Refusal
 
 LARGEST: Final = Fraction(1000)  # inches; beyond this a length is a slip of the pen
 LONGEST_NAME: Final = 80
+LONGEST_NAMED: Final = 36  # characters of a value that is pointed at
 LARGEST_FILE: Final = 2_000_000  # bytes; a project is a few thousand
 _REQUIRED: Final = object()
 _PERCENT: Final = re.compile(r"(\d{1,2}(?:[.,]\d{1,2})?)\s*%", re.ASCII)
@@ -246,9 +247,11 @@ class Fields:
 def share(fields: Fields, key: str, default: object = _REQUIRED) -> Fraction:
     """A share written in percent: "3%" is 3/100."""
     text = fields.raw(key, default)
-    found = _PERCENT.fullmatch(text.strip()) if isinstance(text, str) else None
-    if found is None:
+    if not isinstance(text, str):
         raise Refusal(fields.at(key), told('write a share of 0 % to 99 % as text, such as "3%"'))
+    found = _PERCENT.fullmatch(text.strip())
+    if found is None:
+        raise Refusal(fields.at(key), told('write a share of 0 % to 99 %, such as "3%"'))
     return Fraction(found[1].replace(",", ".")) / 100
 
 
@@ -260,5 +263,6 @@ def _named(value: object) -> str:
         return "true" if value else "false"
     if isinstance(value, dict | list):
         return told("an object") if isinstance(value, dict) else told("a list")
-    text = f'"{value}"' if isinstance(value, str) else json.dumps(value)
-    return text if len(text) <= 40 else f"{text[:37]}…"
+    text = value if isinstance(value, str) else json.dumps(value)
+    short = text if len(text) <= LONGEST_NAMED else f"{text[:LONGEST_NAMED]}…"
+    return f'"{short}"' if isinstance(value, str) else short

@@ -25,6 +25,8 @@ from core.lengths import Units
 from core.numerals import told_to_edit
 from core.part_names import told_part
 
+LONGEST_COUNT = 20  # digits; what is longer is refused as well, and Python reads no thousands
+
 
 class Editor(Protocol):
     """What a form asks of every editor; each is a widget as well."""
@@ -92,7 +94,7 @@ class TextEditor(LineEdit):
         if self._kind is Kind.SHARE and text[-1:].isdigit():
             return f"{text}%"
         if self._kind is Kind.COUNT and text.removeprefix("-").isdecimal():
-            return int(text)
+            return int(text[:LONGEST_COUNT])
         return text
 
 

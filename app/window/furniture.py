@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QSize
+from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QResizeEvent
 from PySide6.QtWidgets import QLabel, QTabWidget, QToolButton, QWidget
 
@@ -30,6 +30,7 @@ class Sentence(QLabel):
     def __init__(self, name: str) -> None:
         super().__init__()
         self.setWordWrap(True)
+        self.setTextFormat(Qt.TextFormat.PlainText)  # a name like "<b>" is only a name
         self.setObjectName(name)
         self.hide()
 

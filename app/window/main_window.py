@@ -163,8 +163,8 @@ class MainWindow(PaperWork):
         self.centre.show_project(self.document.project)
         self._retitle()
 
-    def _show_photos(self) -> None:
-        """Look for photos of cloth beside the project's file."""
+    def _show_photos(self) -> bool:
+        """Look for photos of cloth beside the project's file; whether any is seen otherwise."""
         from app.photos_qt import Photos
         from app.window.document import folder_of
 
@@ -172,8 +172,14 @@ class MainWindow(PaperWork):
         if folder != self.photos.folder:
             self.photos = Photos(folder)
             self.centre.show_photos(self.photos)
-        self.photos.look_again()
+        otherwise = self.photos.look_again()
         self.parts.show_photos(self.photos)
+        return otherwise
+
+    def _come_back(self) -> None:
+        """Another program may have changed, moved or mended a photo meanwhile."""
+        if self._show_photos() and self.plan is not None:
+            self.centre.show_plan(self.plan)
 
     def _retitle(self) -> None:
         self.setWindowTitle(f"{self.document.name}[*] – Crossgrain")
@@ -275,6 +281,9 @@ class MainWindow(PaperWork):
         super().changeEvent(event)
         if event.type() == QEvent.Type.PaletteChange and hasattr(self, "centre"):
             self.appearance.follow()
+        came = event.type() == QEvent.Type.ActivationChange and self.isActiveWindow()
+        if came and self._waiting is None:
+            self._come_back()
 
     def _repaint(self) -> None:
         theme = self.appearance.theme()

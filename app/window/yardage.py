@@ -65,7 +65,8 @@ class YardageView(HandCanvas):
 def _without(fabric: Fabric, photos: Photos) -> str:
     """Says so where a cloth has a photo that cannot be shown; its field says why."""
     photo = fabric.real.photo if fabric.real is not None else None
-    return told("; without its photo") if photo is not None and photos.problem(photo) else ""
+    gone = photo is not None and photos.seen(photo) is None
+    return told("; without its photo") if gone else ""
 
 
 def _to_buy(fabric_plan: FabricPlan, sheet: Sheet) -> str:

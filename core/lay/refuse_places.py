@@ -142,6 +142,9 @@ def _require_cloth_there(path: str, cloth: Cloth, sheet: Sheet, rect: Rect) -> N
 def _require_on_sheet(path: str, cloth: Cloth, sheet: Sheet, rect: Rect) -> None:
     size = sheet_size(cloth, sheet)
     if size is None and (sheet.on != BOLT or sheet.copy != 1):
+        if sheet.on == BOLT or sheet_size(cloth, replace(sheet, copy=1)) is not None:
+            too_many = told("there are not so many equal pieces; write a smaller number")
+            raise Refusal(f"{path}.on_copy", too_many)
         raise Refusal(
             f"{path}.on",
             told(

@@ -37,7 +37,7 @@ def read_binding(fields: Fields) -> Binding:
     if strip is None and finished is None:
         raise Refusal(
             fields.at("strip_width"),
-            told("this is missing; write the strip's width or finished_width"),
+            told("this is missing; write the strip's width or the finished width"),
         )
     if strip is not None and finished is not None:
         raise Refusal(

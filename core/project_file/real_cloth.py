@@ -30,7 +30,7 @@ def _colour(fields: Fields) -> str:
     value = fields.raw("colour")
     text = value.strip().lower() if isinstance(value, str) else ""
     if not _COLOUR.fullmatch(text):
-        raise Refusal(fields.at("colour"), told('write a colour such as "#7a1f2b", or null'))
+        raise Refusal(fields.at("colour"), told('write a colour such as "#7a1f2b"'))
     return text
 
 

@@ -14,7 +14,8 @@ from PySide6.QtWidgets import QApplication
 from app.colour import contrast
 from app.paint_qt import Picture
 from app.paint_svg import paint_svg
-from app.photos_qt import MOST_PIXELS, NO_PHOTOS, Photos
+from app.photo_file_qt import MOST_PIXELS
+from app.photos_qt import NO_PHOTOS, Photos
 from app.real_cloth import style_of
 from app.screen_styles import CONTRAST_DARK, SAFE_LIGHT
 from app.style import PAPER_COLOUR, PAPER_GREY, PICTURE, SCREEN_DARK, SCREEN_LIGHT, Theme
@@ -125,11 +126,12 @@ def test_a_photo_that_is_missing_leaves_the_colour(
     assert "There is no gone.jpg" in photos.problem(Photo("gone.jpg", Fraction(4)))
 
 
-@pytest.mark.parametrize("name", ["a" * 400, "a\0b.png", "."])
+@pytest.mark.parametrize("name", ["a" * 400, "a\0b.png", "gone/."])
 def test_a_name_that_no_photo_can_have_is_told(
     qapp: QApplication, photos: Photos, name: str
 ) -> None:
     assert "There is no" in photos.problem(Photo(name, Fraction(4)))
+    assert "There is no" in NO_PHOTOS.problem(Photo(name, Fraction(4)))
 
 
 def test_a_broken_photo_is_told_and_found_again_once_mended(
@@ -206,3 +208,12 @@ def test_a_seam_shows_on_a_cloth_as_dark_as_itself(
         painted(Area(SQUARE, "label", "J", cloth), seam, theme=theme) for cloth in (None, NAVY)
     )
     assert (colours(sewn)["#ffffff"] > colours(plain)["#ffffff"] + 100) is cased
+
+
+def test_a_photo_as_flat_as_a_line_is_painted(qapp: QApplication, tmp_path: Path) -> None:
+    image = QImage(400, 1, QImage.Format.Format_RGB32)
+    image.fill(QColor("#00ff00"))
+    assert image.save(str(tmp_path / "line.png"))
+    cloth = RealCloth(photo=Photo("line.png", Fraction(4)))
+    seen = painted(Area(SQUARE, "label", "", cloth), photos=Photos(tmp_path))
+    assert "#00ff00" in colours(seen)

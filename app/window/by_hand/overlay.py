@@ -116,6 +116,7 @@ class SaidLine(QFrame):
         self.setFrameShape(QFrame.Shape.StyledPanel)
         self.text = QLabel()
         self.text.setWordWrap(True)
+        self.text.setTextFormat(Qt.TextFormat.PlainText)
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 4, 8, 4)
         column.addWidget(self.text)

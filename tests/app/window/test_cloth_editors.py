@@ -7,10 +7,11 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QColor, QImage
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLineEdit
+from PySide6.QtWidgets import QApplication, QLineEdit
+from pytestqt.qtbot import QtBot
 
 from app.window.cloth_editors import ColourEditor, PhotoEditor
 from app.window.main_window import MainWindow
@@ -143,6 +144,44 @@ def test_a_photo_that_is_not_there_is_told_and_the_plan_goes_on(
     assert window.plan is not None
     assert window.plan.project == window.document.project
     assert window.centre.banner.isHidden()
+
+
+def green(path: Path) -> None:
+    image = QImage(30, 20, QImage.Format.Format_RGB32)
+    image.fill(QColor("#00ff00"))
+    assert image.save(str(path))
+
+
+def test_a_photo_changed_by_another_program_is_seen_when_one_comes_back(
+    window: MainWindow, planner: PlannerHere, tmp_path: Path, qtbot: QtBot
+) -> None:
+    file = tmp_path / "plum.png"
+    green(file)
+    window.document.path = tmp_path / "quilt.crossgrain"
+    photo_editor(window)
+    window.document.put(PHOTO, {"file": file.name, "shows": "12"}, "Change photo")
+    planner.finish()
+
+    def come_back() -> tuple[str, bool]:
+        QApplication.sendEvent(window, QEvent(QEvent.Type.ActivationChange))
+        return note(window), window.centre.yardage.lanes[0].item.title.endswith("photo")
+
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    assert come_back() == ("", False)
+    before = window.centre.yardage.lanes[0]
+    assert come_back() == ("", False)
+    assert window.centre.yardage.lanes[0] is before
+    file.unlink()
+    assert come_back() == (
+        "There is no plum.png beside the project; the cloth is shown without it.",
+        True,
+    )
+    file.mkdir()
+    assert come_back() == ("plum.png is a folder, no photo; the cloth is shown without it.", True)
+    file.rmdir()
+    green(file)
+    assert come_back() == ("", False)
 
 
 def test_a_photo_is_found_from_where_the_project_is_saved(
