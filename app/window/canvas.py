@@ -72,6 +72,7 @@ class Canvas(QGraphicsView):
         self.setScene(QGraphicsScene(self))
         for part in (self, self.viewport()):
             part.setAccessibleName(name)
+            part.setAcceptDrops(False)  # a file dropped on a picture is dropped on the window
         self.setAccessibleDescription(told("A picture; the lists beside it say the same in words."))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)

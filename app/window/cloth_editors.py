@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from pathlib import Path
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QUrl, Signal
 from PySide6.QtGui import QColor, QIcon, QImageReader, QPixmap
 from PySide6.QtWidgets import QColorDialog, QFileDialog, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
@@ -120,8 +120,17 @@ class PhotoEditor(QWidget):
     def commit(self) -> None:
         """Hand over what was typed, if anything was."""
         if self.line.isModified():
-            self._hand_over(self.line.text().strip())
+            self._hand_over(self._meant(self.line.text().strip()))
         self.shows.commit()
+
+    def _meant(self, text: str) -> str:
+        """A file as seen from the project, also where its whole path was typed or dropped."""
+        path = Path(QUrl(text).toLocalFile() if text.startswith("file:") else text)
+        return seen_from(self._folder(), path) if path.is_absolute() else text
+
+    def _folder(self) -> Path:
+        project = self.window().windowFilePath()
+        return folder_of(Path(project) if project else None)
 
     def _measured(self, shows: str | None, stepped: bool) -> None:
         self.edited.emit({"file": self.line.text().strip(), "shows": shows or ""}, stepped)
@@ -132,8 +141,7 @@ class PhotoEditor(QWidget):
         self.edited.emit({"file": file, "shows": shows} if file else None, False)
 
     def _choose(self) -> None:
-        project = self.window().windowFilePath()
-        folder = folder_of(Path(project) if project else None)
+        folder = self._folder()
         if picked := self.pick(folder):
             self._hand_over(seen_from(folder, Path(picked)))
 

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from functools import partial
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QEvent
-from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
+from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import QLabel
 
 from app.window.appearance import Appearance
@@ -102,7 +101,9 @@ class MainWindow(PaperWork):
     def furnished(self) -> None:
         """Everything is there: take it into use."""
         self._connect()
-        self.setAcceptDrops(True)
+        from app.window.dropping import Dropping
+
+        self.dropping = Dropping(self)
         self.splitter.restoreState(self._shape)
         self._repaint()
         self._show_project()
@@ -289,20 +290,3 @@ class MainWindow(PaperWork):
         theme = self.appearance.theme()
         self.centre.set_theme(theme)
         self.splitter.make_room(theme.words)
-
-    def dragEnterEvent(self, event: QDragEnterEvent) -> None:  # noqa: N802 - Qt's name
-        if _dropped(event) is not None:
-            event.acceptProposedAction()
-
-    def dropEvent(self, event: QDropEvent) -> None:  # noqa: N802 - Qt's name
-        if (path := _dropped(event)) is not None:
-            event.acceptProposedAction()
-            self.files.open_path(path)
-
-
-def _dropped(event: QDropEvent) -> Path | None:
-    """The project file that is being dropped, if it is one."""
-    from core.project_file import SUFFIX
-
-    paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
-    return paths[0] if len(paths) == 1 and paths[0].suffix == SUFFIX else None

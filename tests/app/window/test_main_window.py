@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
-from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QAction, QDragEnterEvent, QDropEvent, QImage, QKeySequence
+from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtGui import QAction, QImage, QKeySequence
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
@@ -24,7 +24,6 @@ from app.window.main_window import MainWindow
 from app.window.packet_dialog import PacketDialog
 from app.window.packet_memory import remembered
 from core import edit
-from core.project_file import load
 from core.refusal import Refusal
 from tests.app.window.conftest import PlannerHere, ScriptedAsker, all_rows, editor_at
 
@@ -191,33 +190,6 @@ def test_the_canvas_follows_the_look(window: MainWindow, look: Look, theme: obje
     window.appearance.wear(look)
     assert window.centre.yardage.theme is theme
     assert window.centre.quilt.theme is theme
-
-
-def test_a_dropped_project_is_opened(window: MainWindow) -> None:
-    path = asset("tide-pool-runner.crossgrain")
-    drop(window, [path])
-    assert window.document.project == load(path)
-
-
-@pytest.mark.parametrize(
-    "names",
-    [["harbour-lights.crossgrain", "tide-pool-runner.crossgrain"], ["fonts/DejaVuSans.ttf"]],
-)
-def test_a_drop_that_is_not_one_project_is_left_alone(window: MainWindow, names: list[str]) -> None:
-    project = window.document.project
-    drop(window, [asset(name) for name in names])
-    assert window.document.project is project
-
-
-def drop(window: MainWindow, paths: list[Path]) -> None:
-    data = QMimeData()
-    data.setUrls([QUrl.fromLocalFile(str(path)) for path in paths])
-    how = Qt.DropAction.CopyAction, data, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
-    enter = QDragEnterEvent(QPoint(5, 5), *how)
-    enter.ignore()
-    window.dragEnterEvent(enter)
-    if enter.isAccepted():
-        window.dropEvent(QDropEvent(QPointF(5, 5), *how))
 
 
 def test_no_two_commands_share_a_key_or_a_name(window: MainWindow) -> None:
