@@ -42,9 +42,10 @@ class AnswerPanel(QWidget):
         self._letters: dict[str, str] = {}  # of each piece's part, by the piece's label
         self._chosen: frozenset[str] = frozenset()
         self._quiet = False
-        self.buy = ReadTable(told("What to buy"), answer_rows.BUY_HEADERS, 1, whole=True)
+        buy, cut = answer_rows.BUY_HEADERS, answer_rows.CUT_HEADERS
+        self.buy = ReadTable(told("What to buy"), buy, 1, whole=True, numbers=(2, 3))
         self.notes = ReadTable(told("Before you cut"), ("",), 0, whole=True)
-        self.cut = ReadTable(told("What to cut"), answer_rows.CUT_HEADERS, 1, whole=False)
+        self.cut = ReadTable(told("What to cut"), cut, 1, whole=False, numbers=(3,))
         self.pieces = ReadTable(told("Pieces"), answer_rows.PIECE_HEADERS, 1, whole=False)
         self.order = ReadTable(told("Cut order"), ("", marked("Cut")), 1, whole=False)
         self.sewing = ReadTable(told("Sewing"), ("", marked("Sew")), 1, whole=False)
@@ -58,6 +59,7 @@ class AnswerPanel(QWidget):
         self.near_edge.say(told(NEAR_EDGE))
         ordered = QWidget()
         _column(ordered, self.near_edge, self.order)
+        self.near_edge.setContentsMargins(4, 6, 4, 2)
         self.tabs = QTabWidget(documentMode=True)
         for part in (self.tabs, self.tabs.tabBar()):
             part.setAccessibleName(told("Lists"))

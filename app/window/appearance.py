@@ -13,7 +13,7 @@ from enum import Enum
 from typing import TypeVar
 
 from PySide6.QtCore import QObject, Signal
-from PySide6.QtGui import QFont, QPalette
+from PySide6.QtGui import QFont, QFontMetrics, QPalette
 from PySide6.QtWidgets import QApplication
 
 from app.colour import contrast
@@ -162,7 +162,13 @@ class Appearance(QObject):
 
     def _dress(self) -> None:
         style = self.look is not Look.SYSTEM or self._own_style.lower() == "fusion"
-        text = sheet(self._paint(), contrast=self.contrast, percent=self.text_percent, fusion=style)
+        text = sheet(
+            self._paint(),
+            contrast=self.contrast,
+            percent=self.text_percent,
+            letters=QFontMetrics(self._application.font()).height(),
+            fusion=style,
+        )
         if self._application.styleSheet() != text:
             self._application.setStyleSheet(text)
 

@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QListWidget, QListWidgetItem
 
 from core.lengths import Units
 
-_ROWS_SHOWN = 5
+_ROWS_SHOWN = 8
+_AIR = 2  # pixels round every row
+_LEAST_HIGH = 16  # pixels
 
 
 class FabricsEditor(QListWidget):
@@ -25,6 +28,9 @@ class FabricsEditor(QListWidget):
         self._offered: list[str] = []
         self._chosen: list[str] = []
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setSpacing(_AIR)
+        self.setWordWrap(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.itemChanged.connect(self._ticked)
 
     def offer_fabrics(self, names: Sequence[str]) -> None:
@@ -41,6 +47,11 @@ class FabricsEditor(QListWidget):
     def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name
         """As high as its rows; a list is else taken to need room for several."""
         return QSize(super().minimumSizeHint().width(), self.minimumHeight())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        """Names that wrap otherwise need another height."""
+        super().resizeEvent(event)
+        self._take_height()
 
     def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
         super().changeEvent(event)
@@ -66,8 +77,9 @@ class FabricsEditor(QListWidget):
         self._take_height()
 
     def _take_height(self) -> None:
-        rows = max(1, min(len(self._offered), _ROWS_SHOWN))
-        self.setFixedHeight(rows * max(self.sizeHintForRow(0), 18) + 2 * self.frameWidth())
+        rows = range(max(1, min(len(self._offered), _ROWS_SHOWN)))
+        high = sum(max(self.sizeHintForRow(row), _LEAST_HIGH) + 2 * _AIR for row in rows)
+        self.setFixedHeight(high + 2 * self.frameWidth())
 
     def _words(self, name: str) -> str:
         return f"{self._chosen.index(name) + 1}. {name}" if name in self._chosen else name

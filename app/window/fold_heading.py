@@ -15,11 +15,14 @@ from PySide6.QtWidgets import (
 from core.language import told
 
 ARROW_SHARE = 0.7  # of the height of the letters
-GAP = 8
+GAP, AIR = 8, 7  # pixels
+LEAST_WIDTH = 160
+PLENTY = 10_000  # pixels, for words that may take as many lines as they like
+WRAPPED = Qt.TextFlag.TextWordWrap
 
 
 class FoldHeading(QAbstractButton):
-    """Arrow, title, and a quiet summary at the right; click, Space or Enter folds."""
+    """Arrow, title, and a quiet summary at the right, or below; click, Space or Enter folds."""
 
     def __init__(self) -> None:
         super().__init__()
@@ -27,8 +30,11 @@ class FoldHeading(QAbstractButton):
         self.trouble = False
         self.setCheckable(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
+        self.toggled.connect(lambda _: self.updateGeometry())  # the summary comes and goes
 
     def say(self, title: str, summary: str, *, trouble: bool) -> None:
         """Set the words; `trouble` marks a part with something to mend."""
@@ -37,34 +43,54 @@ class FoldHeading(QAbstractButton):
         self.setAccessibleName(title)
         mend = told("{summary}, has something to mend", summary=summary)
         self.setAccessibleDescription(mend if trouble else summary)
+        self.updateGeometry()
         self.update()
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
-        return QSize(160, self.fontMetrics().height() + 14)
+        return QSize(LEAST_WIDTH, self.heightForWidth(max(self.width(), LEAST_WIDTH)))
 
-    def _title_font(self) -> QFont:
+    def heightForWidth(self, width: int) -> int:  # noqa: N802 - Qt's name
+        return max(box.bottom() for box in self.boxes(width)) + AIR
+
+    def boxes(self, width: int) -> tuple[QRect, QRect]:
+        """Where title and summary stand in a heading so wide: on one line, if that has room."""
+        bold = QFontMetrics(self._bold())
+        left = 2 * GAP + self._arrow()
+        room = width - left - GAP
+        title = bold.boundingRect(QRect(left, AIR, room, PLENTY), WRAPPED, self._title())
+        title.setWidth(room)
+        wanted = map(_advance, (bold, self.fontMetrics()), (self._title(), self.summary))
+        if self.isChecked() or sum(wanted) + 2 * GAP <= room:
+            return title, title
+        below = QRect(left, title.bottom() + 1, room, PLENTY)
+        summary = self.fontMetrics().boundingRect(below, WRAPPED, self.summary)
+        summary.setWidth(room)
+        return title, summary
+
+    def _title(self) -> str:
+        return f"{self.text()} !" if self.trouble else self.text()
+
+    def _arrow(self) -> int:
+        return round(self.fontMetrics().height() * ARROW_SHARE)
+
+    def _bold(self) -> QFont:
         font = QFont(self.font())
-        font.setBold(self.isChecked())
+        font.setBold(True)
         return font
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802 - Qt's name
         painter = QPainter(self)
-        room = self.rect().adjusted(GAP, 0, -GAP, 0)
         if self.underMouse():
             painter.fillRect(self.rect(), self.palette().color(QPalette.ColorRole.AlternateBase))
-        metrics = QFontMetrics(self._title_font())
-        arrow = round(metrics.height() * ARROW_SHARE)
-        top = room.center().y() - arrow // 2 + 1
-        self._paint_arrow(painter, QRect(room.left(), top, arrow, arrow))
-        text = f"{self.text()} !" if self.trouble else self.text()
-        left = room.left() + arrow + GAP
-        title = metrics.elidedText(text, Qt.TextElideMode.ElideRight, room.right() - left)
-        painter.setFont(self._title_font())
+        title, summary = self.boxes(self.width())
+        arrow = self._arrow()
+        top = AIR + (self.fontMetrics().height() - arrow) // 2 + 1
+        self._paint_arrow(painter, QRect(GAP, top, arrow, arrow))
+        painter.setFont(self._bold() if self.isChecked() else self.font())
         painter.setPen(self.palette().color(QPalette.ColorRole.WindowText))
-        middle = Qt.AlignmentFlag.AlignVCenter
-        painter.drawText(QRect(left, 0, room.right() - left, self.height()), middle, title)
+        painter.drawText(title, WRAPPED, self._title())
         if not self.isChecked():
-            self._paint_summary(painter, left + metrics.horizontalAdvance(title) + 2 * GAP, room)
+            self._paint_summary(painter, summary, beside=summary == title)
         if self.hasFocus():
             option = QStyleOptionFocusRect()
             option.initFrom(self)
@@ -82,11 +108,13 @@ class FoldHeading(QAbstractButton):
             arrow = primitives.PE_IndicatorArrowDown
         self.style().drawPrimitive(arrow, option, painter, self)
 
-    def _paint_summary(self, painter: QPainter, left: int, room: QRect) -> None:
-        """The summary, right-aligned, in the quieter colour of a placeholder."""
+    def _paint_summary(self, painter: QPainter, box: QRect, *, beside: bool) -> None:
+        """The summary in the quieter colour of a placeholder; right-aligned beside the title."""
         painter.setFont(self.font())
         painter.setPen(self.palette().color(QPalette.ColorRole.PlaceholderText))
-        width = room.right() - left
-        text = self.fontMetrics().elidedText(self.summary, Qt.TextElideMode.ElideRight, width)
-        where = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight
-        painter.drawText(QRect(left, 0, width, self.height()), where, text)
+        align = Qt.AlignmentFlag.AlignRight if beside else Qt.AlignmentFlag.AlignLeft
+        painter.drawText(box, align | WRAPPED, self.summary)
+
+
+def _advance(metrics: QFontMetrics, text: str) -> int:
+    return metrics.horizontalAdvance(text)

@@ -47,7 +47,7 @@ TABS = (
     marked("In hand"),
     marked("Edge"),
 )
-COLUMNS = (320, 560, 400)
+COLUMNS = (320, 540, 420)
 OPENING = marked("Opening…")
 
 

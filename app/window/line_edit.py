@@ -1,9 +1,9 @@
-"""A line of text that leaves Undo to the window when it has nothing to undo itself."""
+"""A line of text that shows its beginning, and leaves Undo to the window when it has none."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent
-from PySide6.QtGui import QKeyEvent, QKeySequence
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QLineEdit
 
 
@@ -22,3 +22,17 @@ class LineEdit(QLineEdit):
                 event.ignore()
                 return False
         return super().event(event)
+
+    def setText(self, text: str | None) -> None:  # noqa: N802 - Qt's name
+        """Show a text, from its beginning unless one is writing here."""
+        super().setText(text)
+        if not self.hasFocus():
+            self.home(False)
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:  # noqa: N802 - Qt's name
+        """Show the beginning again; what is chosen stays so while a menu is open."""
+        super().focusOutEvent(event)
+        reasons = Qt.FocusReason
+        passing = (reasons.PopupFocusReason, reasons.ActiveWindowFocusReason)
+        if event.reason() not in passing:
+            self.home(False)

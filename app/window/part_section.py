@@ -8,17 +8,18 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QToolButton, QVBoxLayout, QWidget
 
 from app.window.field import Field, FileForm, PartKind, summary, value_at
 from app.window.fields import part_name
 from app.window.fields_cloth import FABRIC
 from app.window.fold_heading import FoldHeading
-from app.window.furniture import group_title, leave, quiet_button
+from app.window.furniture import leave, quiet_button
 from app.window.offers import Laid, offers_of
 from app.window.part_body import PartBody
 from app.window.part_form import FieldRow
+from app.window.title_row import TitleRow
 from core.language import marked, told
 from core.lengths import Units, typeset
 
@@ -56,7 +57,7 @@ class PartSection(QFrame):
         top.setSpacing(0)
         top.addWidget(self.heading, 1)
         if verbs:
-            top.addWidget(self._menu_button(verbs))
+            top.addWidget(self._menu_button(verbs), 0, Qt.AlignmentFlag.AlignTop)
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(0)
@@ -192,13 +193,10 @@ class SectionList(QWidget):
         self.add.setObjectName("add")
         self.add.clicked.connect(self._add)
         self.add.setVisible(kind.adds)
-        top = QHBoxLayout()
-        top.addWidget(group_title(told(kind.plural)), 1)
-        top.addWidget(self.add)
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(2)
-        self._column.addLayout(top)
+        self._column.addWidget(TitleRow(told(kind.plural), self.add))
 
     def _add(self) -> None:
         self.asked.emit("add", self._prefix)

@@ -10,7 +10,6 @@ from collections.abc import Callable, Iterator
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QHBoxLayout,
     QMenu,
     QToolButton,
     QVBoxLayout,
@@ -25,7 +24,7 @@ from app.window.field import Field, value_at
 from app.window.fields import SINGLE_PARTS, part_name
 from app.window.fields_border import BORDER
 from app.window.fields_cloth import FABRIC, QUILT
-from app.window.furniture import group_title, leave, quiet_button
+from app.window.furniture import leave, quiet_button
 from app.window.offers import laid_of
 from app.window.part_form import FieldRow
 from app.window.part_section import (
@@ -36,6 +35,7 @@ from app.window.part_section import (
     SectionList,
 )
 from app.window.tab_order import TabOrder
+from app.window.title_row import TitleRow
 from core import edit
 from core.language import marked, told
 from core.lengths import typeset
@@ -88,9 +88,9 @@ class PartsPanel(ColumnScroll):
         column.setSpacing(10)
         for widget in (self.quilt, self.fabrics, self.borders):
             column.addWidget(widget)
-        column.addLayout(self._finish_heading())
+        column.addWidget(self._finish_heading())
         finish = QVBoxLayout()
-        finish.setSpacing(0)
+        finish.setSpacing(2)
         for section in self.singles.values():
             finish.addWidget(section)
         column.addLayout(finish)
@@ -98,7 +98,7 @@ class PartsPanel(ColumnScroll):
         self.tab_order = TabOrder(self.column)
         self.setAccessibleName(told("The project's parts"))
 
-    def _finish_heading(self) -> QHBoxLayout:
+    def _finish_heading(self) -> TitleRow:
         """Title and button for the parts that may be absent."""
         self.add_part = quiet_button(told("+ Part"), told("Add a part"))
         self.add_part.setObjectName("add")
@@ -110,10 +110,7 @@ class PartsPanel(ColumnScroll):
         for key, action in self.part_actions.items():
             action.triggered.connect(self._part_adder(key))
         self.add_part.setMenu(menu)
-        row = QHBoxLayout()
-        row.addWidget(group_title(told("Back and edge")), 1)
-        row.addWidget(self.add_part)
-        return row
+        return TitleRow(told("Back and edge"), self.add_part)
 
     def _part_adder(self, key: str) -> Callable[[], None]:
         return lambda: self._asked("add part", key)

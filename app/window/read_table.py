@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from html import escape
 
@@ -19,10 +19,10 @@ from PySide6.QtCore import (
 )
 from PySide6.QtGui import (
     QFont,
-    QFontMetrics,
     QGuiApplication,
     QKeyEvent,
     QKeySequence,
+    QPainter,
     QPalette,
     QResizeEvent,
 )
@@ -30,18 +30,21 @@ from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
     QHeaderView,
+    QStyle,
     QStyledItemDelegate,
     QStyleOptionViewItem,
     QTableView,
 )
 
+from app.window.table_widths import shares, wanted_and_least
 from app.window.tips import HEADERS
 from app.window.words import taught
 from core.language import told
 
 Index = QModelIndex | QPersistentModelIndex
-AIR = 6  # pixels
-LEAST_WIDE = 16  # letters that the wide column always has room for: a long word of German
+AIR, GAP = 6, 6  # pixels, above and below words together, and between columns
+LEAST_WIDE = 16  # letters that the wide column has room for, before the others give way
+_MARGIN = QStyle.PixelMetric.PM_FocusFrameHMargin
 NOWHERE = QModelIndex()
 
 
@@ -53,13 +56,19 @@ class Row:
     key: str = ""
     heading: bool = False
 
+    @property
+    def columns(self) -> range:
+        """The columns in which the row has words of its own; a heading runs over all."""
+        return range(0 if self.heading else len(self.cells))
+
 
 class Rows(QAbstractTableModel):
     """Rows under headers, which are told where they are shown; replaced as a whole."""
 
-    def __init__(self, headers: Sequence[str]) -> None:
+    def __init__(self, headers: Sequence[str], numbers: Collection[int] = ()) -> None:
         super().__init__()
         self.headers = tuple(headers)
+        self.numbers = frozenset(numbers)
         self.rows: tuple[Row, ...] = ()
 
     def replace(self, rows: Sequence[Row]) -> None:
@@ -84,7 +93,13 @@ class Rows(QAbstractTableModel):
             font = QFont(QGuiApplication.font())
             font.setBold(True)
             return font
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return Qt.AlignmentFlag.AlignTop | self._side(index.column())
         return None
+
+    def _side(self, column: int) -> Qt.AlignmentFlag:
+        sides = Qt.AlignmentFlag
+        return sides.AlignRight if column in self.numbers else sides.AlignLeft
 
     def headerData(  # noqa: N802 - Qt's name
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
@@ -95,7 +110,7 @@ class Rows(QAbstractTableModel):
             if role == Qt.ItemDataRole.ToolTipRole:
                 return told(HEADERS.get(self.headers[section], ""))
             if role == Qt.ItemDataRole.TextAlignmentRole:
-                return Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+                return Qt.AlignmentFlag.AlignVCenter | self._side(section)
         return None
 
 
@@ -105,34 +120,43 @@ def _tip(text: str) -> str | None:
 
 
 class _Airy(QStyledItemDelegate):
-    """Cells with some air above and below; long words wrap before they push others out."""
-
-    def __init__(self, letters: int, table: QTableView) -> None:
-        super().__init__(table)
-        self._letters = letters
-        self.room: int | None = None  # pixels that a column may take, if that is less
+    """Cells with some air above and below; their words begin at the top."""
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
-        hint = super().sizeHint(option, index) + QSize(0, AIR)
-        metrics = QFontMetrics(QGuiApplication.font())
-        widest = self._letters * metrics.averageCharWidth()
-        room = widest if self.room is None else min(widest, self.room)
-        return hint.boundedTo(QSize(room, hint.height()))
+        return super().sizeHint(option, index) + QSize(0, AIR)
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        """What shows a cell as chosen fills it; the words keep off its edges."""
+        self.initStyleOption(option, index)
+        style = option.widget.style()
+        panel = QStyle.PrimitiveElement.PE_PanelItemViewItem
+        style.drawPrimitive(panel, option, painter, option.widget)
+        option.rect.adjust(0, AIR // 2, 0, -AIR // 2)
+        super().paint(painter, option, index)
 
 
 class ReadTable(QTableView):
     """Shows `Rows`; `wide` is the column that takes what room there is.
 
     `whole` tables are as high as their rows and never scroll. The other columns
-    take no more room than `letters` of average width.
+    take no more room than `letters` of average width; those in `numbers` end at the right.
     """
 
     def __init__(
-        self, name: str, headers: Sequence[str], wide: int, *, whole: bool, letters: int = 20
+        self,
+        name: str,
+        headers: Sequence[str],
+        wide: int,
+        *,
+        whole: bool,
+        letters: int = 20,
+        numbers: Collection[int] = (),
     ) -> None:
         super().__init__()
-        self.rows = Rows(headers)
-        self._whole, self._wide = whole, wide
+        self.rows = Rows(headers, numbers)
+        self._whole, self._wide, self._letters = whole, wide, letters
+        self._wanted, self._least = [0] * len(headers), [0] * len(headers)
+        self._measured = False
         self.setModel(self.rows)
         self.setAccessibleName(name)
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -144,23 +168,21 @@ class ReadTable(QTableView):
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self._airy = _Airy(letters, self)
-        self.setItemDelegate(self._airy)
+        self.setItemDelegate(_Airy(self))
         self.verticalHeader().hide()
         self.viewport().setBackgroundRole(QPalette.ColorRole.Window)
-        self._set_headers(headers, wide)
+        self._set_headers(headers)
         self._settle = QTimer(self)
         self._settle.setSingleShot(True)
         self._settle.timeout.connect(self._settled)
         if whole:
             self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
 
-    def _set_headers(self, headers: Sequence[str], wide: int) -> None:
+    def _set_headers(self, headers: Sequence[str]) -> None:
         header = self.horizontalHeader()
         header.setHighlightSections(False)
         header.setMinimumSectionSize(28)
-        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(wide, QHeaderView.ResizeMode.Fixed)
+        header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         header.setVisible(any(headers))
 
     def show_rows(self, rows: Sequence[Row]) -> None:
@@ -172,6 +194,7 @@ class ReadTable(QTableView):
         for number, row in enumerate(rows):
             if row.heading and len(self.rows.headers) > 1:
                 self.setSpan(number, 0, 1, len(self.rows.headers))
+        self._measured = False
         self._settled()
 
     def choose(self, key: str) -> None:
@@ -203,35 +226,42 @@ class ReadTable(QTableView):
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         super().resizeEvent(event)
-        self._widen()
+        self._share_out()
         self._settle.start()
 
     def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
         super().changeEvent(event)
         if event.type() == QEvent.Type.FontChange and hasattr(self, "_settle"):
+            self._measured = False  # the heading's letters may change only now
             self._settle.start()
 
-    def _widen(self) -> None:
-        """Give the wide column what room there is; for less than it needs, the table scrolls."""
-        header = self.horizontalHeader()
-        others = header.length() - header.sectionSize(self._wide)
-        header.resizeSection(self._wide, max(self.viewport().width() - others, self._least))
+    def _measure(self) -> None:
+        """Find what room the words in each column want and need."""
+        self._measured = True
+        metrics, header = self.fontMetrics(), self.horizontalHeader()
+        margin = 2 * (self.style().pixelMetric(_MARGIN, None, self) + 1) + GAP
+        for column in range(len(self.rows.headers)):
+            texts = (row.cells[column] for row in self.rows.rows if column in row.columns)
+            most = self._letters * metrics.averageCharWidth()
+            sizes = wanted_and_least(texts, metrics, most)
+            title = 0 if header.isHidden() else header.sectionSizeHint(column)
+            floor = max(title, header.minimumSectionSize())
+            self._wanted[column], self._least[column] = (max(s + margin, floor) for s in sizes)
+        wide = min(self._wanted[self._wide], LEAST_WIDE * metrics.averageCharWidth())
+        self._least[self._wide] = max(self._least[self._wide], wide)
 
-    @property
-    def _least(self) -> int:
-        return LEAST_WIDE * self.fontMetrics().averageCharWidth()
-
-    def _give_way(self) -> None:
-        """Let the one column beside the wide one wrap before it leaves that too little room."""
-        room = self.viewport().width() - self._least
-        if len(self.rows.headers) == 2 and room != self._airy.room:
-            self._airy.room = max(room, self._least)
-            self.resizeColumnToContents(1 - self._wide)
+    def _share_out(self) -> None:
+        """Share the room among the columns; where it is too little, the table scrolls."""
+        room = self.viewport().width()
+        widths = shares(self._wanted, self._least, self._wide, room)
+        for column, width in enumerate(widths):
+            self.horizontalHeader().resizeSection(column, width)
 
     def _settled(self) -> None:
         """Give wrapped words the height they need at the width there is."""
-        self._give_way()
-        self._widen()
+        if not self._measured:
+            self._measure()
+        self._share_out()
         self.resizeRowsToContents()
         if self._whole:
             self.setFixedHeight(self.sizeHint().height())

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtGui import QPalette
-
 from app.assets import asset
-from app.colour import BLACK
-from app.window.palettes import Paint
+from app.colour import BLACK, ink_on
+from app.window.palettes import Paint, Roles
 
 MARK = 13  # pixels of a box to tick, beside words of the usual size
 ARROW = 9  # pixels of an arrow in a field
+INDENT = 26  # pixels beside the words of a menu
+TAB_AIR = 16  # pixels above and below the words of a tab
 
 _USUAL = """
 /* words at {percent} % */
@@ -24,19 +24,30 @@ QGraphicsView {{ border: {focus}px solid transparent; }}
 QGraphicsView:focus {{ border: {focus}px solid palette(highlight); }}
 """
 # No icons beside words that say it all: they do not grow with them, and are black on black.
-# What is to be ticked grows with the words beside it.
+# What is to be ticked grows with the words beside it, and so do arrows. Of tabs behind the one
+# in front the style cuts off the tails of letters.
 _FUSION = """
 QDialogButtonBox {{ dialogbuttonbox-buttons-have-icons: 0; }}
 QMessageBox QLabel#qt_msgbox_label {{ font-weight: bold; }}
 QCheckBox::indicator, QRadioButton::indicator, QListWidget::indicator, QMenu::indicator {{
     width: {mark}px; height: {mark}px; }}
+QMenu::indicator {{ left: 5px; }}
+QMenu::item {{ padding: 3px {indent}px; }}
+QMenu::item:selected {{ background: palette(highlight); color: palette(highlighted-text); }}
+QMenu::right-arrow {{ image: url({right}); width: {mark}px; height: {mark}px; }}
+QTabBar::tab {{ min-height: {tab}px; }}
+QTabBar::scroller {{ width: {scroller}px; }}
+QAbstractButton::right-arrow {{ image: url({right}); }}
+QAbstractButton::left-arrow {{ image: url({left}); }}
+QAbstractButton::down-arrow {{ image: url({down}); }}
+QAbstractButton::right-arrow:disabled, QAbstractButton::left-arrow:disabled {{ image: none; }}
 """
 # Fusion's own frames are a darker shade of the ground: too little in the dark, nothing on black.
 _FRAMED = """
 QLineEdit, QListWidget, QTextBrowser, QPushButton, QComboBox, QAbstractSpinBox, QMenu, QToolTip {{
     border: {line}px solid {frame}; }}
-QAbstractSpinBox QLineEdit {{ border: none; }}
-QLineEdit, QComboBox {{ padding-left: 3px; }}
+QLineEdit, QComboBox {{ padding: 1px 3px; }}
+QAbstractSpinBox QLineEdit {{ border: none; padding: 0 3px; }}
 QPushButton {{ padding: 4px 12px; }}
 QPushButton:disabled {{ border-style: dotted; }}
 QLineEdit:focus, QListWidget:focus, QTextBrowser:focus, QPushButton:focus, QPushButton:hover,
@@ -61,10 +72,11 @@ _CONTRAST = """
 QLabel#note { color: palette(text); }
 QToolButton { border: 2px solid palette(text); padding: 2px 6px; }
 QToolButton:disabled { border-style: dotted; }
+QToolBar QToolButton { margin: 1px; }
 QTableView { border: 2px solid transparent; }
 QTableView:focus, QToolButton:focus, QToolButton:hover { border-color: palette(highlight); }
 QTabBar QToolButton { padding: 0; }
-QTabBar::tab { border: 2px solid palette(text); padding: 4px 10px; margin: 2px; }
+QTabBar::tab { min-height: 0; border: 2px solid palette(text); padding: 4px 10px; margin: 2px; }
 QTabBar::tab:selected { background: palette(highlight); color: palette(highlighted-text); }
 QTabBar::tab:focus { border-style: dashed; }
 QHeaderView::section {
@@ -81,15 +93,14 @@ QScrollBar::handle:hover { background: palette(highlight); }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: none; }
 QMenu::separator { height: 2px; background: palette(text); }
-QMenu::item { padding: 4px 24px; }
-QMenu::item:selected { background: palette(highlight); color: palette(highlighted-text); }
 """
 
 
-def sheet(paint: Paint, *, contrast: bool, percent: int, fusion: bool) -> str:
+def sheet(paint: Paint, *, contrast: bool, percent: int, letters: int, fusion: bool) -> str:
     """The sheet for a palette; naming the size of words makes Qt read it anew for another.
 
-    Only `fusion` gets other frames: a system's own style has those that it means to have.
+    `letters` is how many pixels a line of words is high. Only `fusion` gets other frames and
+    arrows: a system's own style has those that it means to have.
     """
     line = 2 if contrast else 1
     usual = _USUAL.format(
@@ -101,33 +112,39 @@ def sheet(paint: Paint, *, contrast: bool, percent: int, fusion: bool) -> str:
     )
     if not fusion:
         return usual
-    usual += _FUSION.format(mark=_grown(MARK, percent))
+    usual += _FUSION.format(**_sizes(percent), **_marks(paint), tab=letters + TAB_AIR)
     if not paint.frame:
         return usual
     return usual + _framed(paint, line, percent) + (_CONTRAST if contrast else "")
 
 
-def _grown(pixels: int, percent: int) -> int:
-    return round(pixels * percent / 100)
-
-
 def _framed(paint: Paint, line: int, percent: int) -> str:
-    roles = QPalette.ColorRole
-    on_ground, on_accent = (
-        "black" if paint.colours[role] == BLACK else "white"
-        for role in (roles.Text, roles.HighlightedText)
-    )
     return _FRAMED.format(
         line=line,
         frame=paint.frame,
-        round=_grown(MARK, percent) // 2 + line,
-        arrow=_grown(ARROW, percent),
-        button=_grown(2 * ARROW, percent),
-        focused=paint.colours[roles.Link],
-        up=_mark(f"up-{on_ground}"),
-        down=_mark(f"down-{on_ground}"),
-        tick=_mark(f"tick-{on_accent}"),
+        round=_sizes(percent)["mark"] // 2 + line,
+        focused=paint.colours[Roles.Link],
+        **_sizes(percent),
+        **_marks(paint),
     )
+
+
+def _sizes(percent: int) -> dict[str, int]:
+    """Pixels of what grows with the words."""
+    usual = {
+        "mark": MARK, "arrow": ARROW, "button": 2 * ARROW, "scroller": 4 * ARROW, "indent": INDENT,
+    }  # fmt: skip
+    return {name: round(pixels * percent / 100) for name, pixels in usual.items()}
+
+
+def _marks(paint: Paint) -> dict[str, str]:
+    """Pictures of arrows on the ground, and of a tick on the accent."""
+    on_ground, on_accent = (
+        "black" if ink_on(paint.colours[role]) == BLACK else "white"
+        for role in (Roles.Window, Roles.Highlight)
+    )
+    arrows = {name: _mark(f"{name}-{on_ground}") for name in ("up", "down", "left", "right")}
+    return {**arrows, "tick": _mark(f"tick-{on_accent}")}
 
 
 def _mark(name: str) -> str:

@@ -156,7 +156,9 @@ def test_the_keys_for_letters_are_no_other_commands_keys(window: MainWindow) -> 
 
 def test_frames_are_drawn_where_the_styles_own_are_not_seen() -> None:
     def framed(paint: Paint, *, fusion: bool = True) -> bool:
-        return "::indicator:checked" in sheet(paint, contrast=False, percent=100, fusion=fusion)
+        return "::indicator:checked" in sheet(
+            paint, contrast=False, percent=100, letters=14, fusion=fusion
+        )
 
     assert [framed(paint) for paint, _ in PAINTS] == [False, True, True, True]
     assert not framed(DARK, fusion=False)
@@ -164,7 +166,7 @@ def test_frames_are_drawn_where_the_styles_own_are_not_seen() -> None:
 
 def test_what_is_ticked_is_as_large_as_the_words_beside_it(qapp: QApplication) -> None:
     for paint, _ in PAINTS:
-        text = sheet(paint, contrast=False, percent=200, fusion=True)
+        text = sheet(paint, contrast=False, percent=200, letters=28, fusion=True)
         assert f"width: {2 * MARK}px; height: {2 * MARK}px" in text
 
 

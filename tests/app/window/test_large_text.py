@@ -68,6 +68,24 @@ def test_a_table_that_lacks_room_scrolls(large: MainWindow, qtbot: QtBot) -> Non
     assert bar.maximum() + table.viewport().width() >= widths
 
 
+@pytest.mark.parametrize("percent", [100, 150, 200])
+def test_no_word_in_a_list_is_cut_off(window: MainWindow, qtbot: QtBot, percent: int) -> None:
+    window.resize(SMALL)
+    window.appearance.write_at(percent)
+    answer = window.answer
+    for place in range(answer.tabs.count()):
+        answer.tabs.setCurrentIndex(place)
+    qtbot.wait(50)
+    for table in (answer.buy, answer.cut, answer.pieces, answer.order, answer.sewing):
+        advance = table.fontMetrics().horizontalAdvance
+        assert table.rows.rows
+        for row in table.rows.rows:
+            for column in row.columns:
+                widest = max(map(advance, row.cells[column].split(" ")))
+                assert table.columnWidth(column) > widest, row.cells[column]
+    window.appearance.write_usual()
+
+
 def test_help_is_no_larger_than_the_screen(large: MainWindow) -> None:
     page = help_pages.words(large)
     assert page.height() <= page.screen().availableGeometry().height()
@@ -161,7 +179,9 @@ def test_every_field_has_room_for_a_length(window: MainWindow, qtbot: QtBot, per
 def test_the_parts_do_not_scroll_sideways(window: MainWindow, qtbot: QtBot, percent: int) -> None:
     window.resize(SMALL)
     window.appearance.write_at(percent)
-    window.parts.show_field("binding.strip_width")
+    for section in window.parts.sections():
+        section.heading.setChecked(True)
+        section.body.show_more(True)
     qtbot.wait(50)
     assert window.parts.horizontalScrollBar().maximum() == 0
     window.appearance.write_usual()

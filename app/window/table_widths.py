@@ -1,0 +1,46 @@
+"""How wide the columns of a table are: every word whole, and nothing out of sight that need be."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from fractions import Fraction
+from math import ceil
+
+from PySide6.QtGui import QFontMetrics
+
+
+def shares(wanted: Sequence[int], least: Sequence[int], wide: int, room: int) -> list[int]:
+    """Pixels of each column; the `wide` one takes what the others leave, but its least.
+
+    Where that is too much for the room, the others give way down to their least.
+
+    >>> shares([20, 90, 50], [20, 40, 30], 1, 200)
+    [20, 130, 50]
+    >>> shares([20, 90, 50], [20, 40, 30], 1, 100)
+    [20, 40, 40]
+    >>> shares([20, 90, 50], [20, 40, 30], 1, 60)
+    [20, 40, 30]
+    """
+    widths = list(wanted)
+    widths[wide] = max(room - (sum(wanted) - wanted[wide]), least[wide])
+    gives = [max(0, width - narrow) for width, narrow in zip(widths, least, strict=True)]
+    gives[wide] = 0
+    over, most = sum(widths) - room, sum(gives)
+    if over <= 0 or not most:
+        return widths
+    part = min(Fraction(over, most), Fraction(1))
+    return [width - ceil(give * part) for width, give in zip(widths, gives, strict=True)]
+
+
+def wanted_and_least(texts: Iterable[str], metrics: QFontMetrics, most: int) -> tuple[int, int]:
+    """Pixels that texts want, each on lines of its own, and those of their widest word.
+
+    Neither is more than `most`.
+    """
+    once = set(texts)
+    lines = {line for text in once for line in text.split("\n")}
+    words = {word for line in lines for word in line.split(" ")}
+    wanted, least = (
+        max(map(metrics.horizontalAdvance, pieces), default=0) for pieces in (lines, words)
+    )
+    return min(wanted, most), min(least, most)
