@@ -6,7 +6,7 @@ from PySide6.QtCore import QByteArray, Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QSplitter, QWidget
 
-PARTS, PICTURES, ANSWER = 320, 540, 420  # pixels, in letters of the usual size
+PARTS, PICTURES, ANSWER = 320, 546, 414  # pixels, in letters of the usual size
 MOST_PARTS, MOST_ANSWER = 0.28, 0.34  # shares of the window, in letters of any size
 
 

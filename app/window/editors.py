@@ -11,8 +11,16 @@ from collections.abc import Sequence
 from typing import Protocol, cast
 
 from PySide6.QtCore import Qt, Signal, SignalInstance
-from PySide6.QtGui import QWheelEvent
-from PySide6.QtWidgets import QCheckBox, QComboBox, QSizePolicy, QWidget
+from PySide6.QtGui import QPaintEvent, QWheelEvent
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QComboBox,
+    QSizePolicy,
+    QStyle,
+    QStyleOptionComboBox,
+    QStylePainter,
+    QWidget,
+)
 
 from app.window.cloth_editors import ColourEditor, PhotoEditor
 from app.window.fabrics_editor import FabricsEditor
@@ -26,6 +34,7 @@ from core.numerals import told_to_edit
 from core.part_names import told_part
 
 LONGEST_COUNT = 20  # digits; what is longer is refused as well, and Python reads no thousands
+LEAST_OF_A_NAME = 8  # letters that are seen of it
 
 
 class Editor(Protocol):
@@ -148,8 +157,10 @@ class ChoiceEditor(QComboBox):
     def __init__(self, choices: Sequence[tuple[str | None, str]] = ()) -> None:
         super().__init__()
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        self.setMinimumContentsLength(8)
+        policies = QComboBox.SizeAdjustPolicy
+        names = policies.AdjustToMinimumContentsLengthWithIcon  # they may be of any length
+        self.setSizeAdjustPolicy(policies.AdjustToContents if choices else names)
+        self.setMinimumContentsLength(0 if choices else LEAST_OF_A_NAME)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.offer(choices)
         self.activated.connect(self._activated)
@@ -169,6 +180,23 @@ class ChoiceEditor(QComboBox):
 
     def _activated(self, index: int) -> None:
         self.edited.emit(self.itemData(index), False)
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802 - Qt's name
+        """What has no room ends in dots."""
+        painter, option = QStylePainter(self), QStyleOptionComboBox()
+        self.initStyleOption(option)
+        controls = QStyle.ComplexControl.CC_ComboBox
+        box = QStyle.SubControl.SC_ComboBoxEditField
+        room = self.style().subControlRect(controls, option, box, self).width()
+        end = Qt.TextElideMode.ElideRight
+        option.currentText = self.fontMetrics().elidedText(self.currentText(), end, room)
+        painter.drawComplexControl(controls, option)
+        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
+
+    def showPopup(self) -> None:  # noqa: N802 - Qt's name
+        """As wide as what is to be chosen."""
+        self.view().setMinimumWidth(self.view().sizeHintForColumn(0))
+        super().showPopup()
 
     def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802 - Qt's name
         """The wheel scrolls the panel; a choice is not changed in passing."""

@@ -77,9 +77,9 @@ class FabricsEditor(QListWidget):
         self._take_height()
 
     def _take_height(self) -> None:
-        rows = range(max(1, min(len(self._offered), _ROWS_SHOWN)))
-        high = sum(max(self.sizeHintForRow(row), _LEAST_HIGH) + 2 * _AIR for row in rows)
-        self.setFixedHeight(high + 2 * self.frameWidth())
+        last = self.item(min(len(self._offered), _ROWS_SHOWN) - 1)
+        reach = self.visualItemRect(last).bottom() + self.verticalOffset() if last else _LEAST_HIGH
+        self.setFixedHeight(reach + 1 + _AIR + 2 * self.frameWidth())
 
     def _words(self, name: str) -> str:
         return f"{self._chosen.index(name) + 1}. {name}" if name in self._chosen else name

@@ -110,7 +110,7 @@ BORDER = PartKind(
                 ("mitred", marked("Mitred")),
                 ("squares", marked("Corner squares")),
                 ("pinwheel", marked("Pinwheel, partial seam")),
-                ("round", marked("Round, one after another")),
+                ("round", marked("Round, each in turn")),
             ),
         ),
         Field(
@@ -153,8 +153,8 @@ BORDER = PartKind(
                 "strips and a shorter rest."
             ),
             (
-                ("end_to_end", marked("Where they land, end to end")),
-                ("centred", marked("In the middle of each side")),
+                ("end_to_end", marked("Where they land")),
+                ("centred", marked("Middle of each side")),
                 ("off_centre", marked("Off the middle")),
             ),
             rare=True,

@@ -150,7 +150,7 @@ ROUND_THE_EDGE = (
             "it is sewn to first."
         ),
         (
-            (None, marked("Wherever the joins land best")),
+            (None, marked("Where joins land best")),
             ("bottom", marked("The bottom")),
             ("left", marked("The left side")),
             ("right", marked("The right side")),

@@ -96,7 +96,7 @@ BACKING = PartKind(
             (
                 ("least", marked("What buys least")),
                 ("whole", marked("No panel of short strips")),
-                ("halves", marked("Full panel and two halves")),
+                ("halves", marked("One full, two halves")),
             ),
         ),
         Field(

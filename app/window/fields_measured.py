@@ -31,7 +31,7 @@ MEASURED = PartKind(
             (
                 # The heading says "by the mean".
                 (marked("mean"), marked("Mean of three")),
-                (marked("centre"), marked("Measure through the centre")),
+                (marked("centre"), marked("Through the centre")),
             ),
         ),
         *_lengths(

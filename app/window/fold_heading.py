@@ -17,6 +17,7 @@ from core.language import told
 ARROW_SHARE = 0.7  # of the height of the letters
 GAP, AIR = 8, 7  # pixels
 LEAST_WIDTH = 160
+LONGEST = 18  # letters; a longer word may be cut off
 PLENTY = 10_000  # pixels, for words that may take as many lines as they like
 WRAPPED = Qt.TextFlag.TextWordWrap
 
@@ -48,6 +49,14 @@ class FoldHeading(QAbstractButton):
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
         return QSize(LEAST_WIDTH, self.heightForWidth(max(self.width(), LEAST_WIDTH)))
+
+    def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        """As wide as the widest word."""
+        bold = QFontMetrics(self._bold())
+        words = {*self.text().split(), *self.summary.split()}
+        widest = max(map(bold.horizontalAdvance, words), default=0)
+        most = LONGEST * bold.averageCharWidth()
+        return QSize(3 * GAP + self._arrow() + min(widest, most), bold.height() + 2 * AIR)
 
     def heightForWidth(self, width: int) -> int:  # noqa: N802 - Qt's name
         return max(box.bottom() for box in self.boxes(width)) + AIR

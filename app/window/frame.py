@@ -47,7 +47,7 @@ TABS = (
     marked("In hand"),
     marked("Edge"),
 )
-COLUMNS = (320, 540, 420)
+COLUMNS = (320, 546, 414)
 OPENING = marked("Opening…")
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.window.field import Field, FileForm, PartKind
@@ -29,9 +29,10 @@ class PartBody(QWidget):
             told("More"), told("More about the {part:small}", part=kind.called)
         )
         self._more.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        self._more.setObjectName("more")
         self._more.clicked.connect(self._toggle_more)
         column = QVBoxLayout(self)
-        column.setContentsMargins(12, 4, 12, 12)
+        column.setContentsMargins(10, 4, 8, 12)
         column.setSpacing(8)
         column.addWidget(self.problem)
         column.addWidget(self._common)
@@ -41,6 +42,7 @@ class PartBody(QWidget):
         for widget in below:
             column.addWidget(widget)
         self.show_more(False)
+        self._take_room()
 
     def _form(self, kind: PartKind, fields: Sequence[Field]) -> PartForm:
         form = PartForm(fields, kind.called)
@@ -69,6 +71,16 @@ class PartBody(QWidget):
         self._rare.setVisible(shown)
         self._more.setText(told("Less") if shown else told("More"))
         self._more.setArrowType(Qt.ArrowType.DownArrow if shown else Qt.ArrowType.RightArrow)
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
+        """The arrow grows with the words."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange and hasattr(self, "_more"):
+            self._take_room()
+
+    def _take_room(self) -> None:
+        high = self.fontMetrics().height()
+        self._more.setIconSize(QSize(high, high))
 
     def _toggle_more(self) -> None:
         self.show_more(self._rare.isHidden())

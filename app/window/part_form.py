@@ -77,7 +77,9 @@ class FieldRow(QWidget):
         widget, metrics = cast(QWidget, self.editor), self.fontMetrics()
         widget.setMinimumHeight(metrics.height() + LINE_AIR)
         if self.field.kind is not Kind.FLAG:  # whose words are as wide as they are
-            widget.setMinimumWidth(LEAST_LETTERS * metrics.averageCharWidth())
+            wide = LEAST_LETTERS * metrics.averageCharWidth()
+            words = widget.minimumSizeHint().width() if self.field.kind is Kind.CHOICE else 0
+            widget.setMinimumWidth(max(wide, words))
 
     def _watch_typing(self) -> None:
         self._pause = QTimer(self)
@@ -141,7 +143,7 @@ class PartForm(QWidget):
         self._form.setContentsMargins(0, 0, 0, 0)
         self._form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.ExpandingFieldsGrow)
         self._form.setLabelAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
-        self._form.setHorizontalSpacing(12)
+        self._form.setHorizontalSpacing(8)
         self._labels: list[QLabel] = []
         for field in fields:
             self._add(field, part_title)

@@ -84,7 +84,7 @@ class PartsPanel(ColumnScroll):
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self.column)
-        column.setContentsMargins(8, 8, 8, 8)
+        column.setContentsMargins(4, 8, 4, 8)
         column.setSpacing(10)
         for widget in (self.quilt, self.fabrics, self.borders):
             column.addWidget(widget)

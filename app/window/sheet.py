@@ -35,11 +35,13 @@ QMenu::indicator {{ left: 5px; }}
 QMenu::item {{ padding: 3px {indent}px; }}
 QMenu::item:selected {{ background: palette(highlight); color: palette(highlighted-text); }}
 QMenu::right-arrow {{ image: url({right}); width: {mark}px; height: {mark}px; }}
+QMenu::separator {{ height: 1px; background: palette(mid); }}
 QTabBar::tab {{ min-height: {tab}px; }}
 QTabBar::scroller {{ width: {scroller}px; }}
 QAbstractButton::right-arrow {{ image: url({right}); }}
 QAbstractButton::left-arrow {{ image: url({left}); }}
 QAbstractButton::down-arrow {{ image: url({down}); }}
+QToolButton#more::right-arrow, QToolButton#more::down-arrow {{ padding: 3px; }}
 QAbstractButton::right-arrow:disabled, QAbstractButton::left-arrow:disabled {{ image: none; }}
 """
 # Fusion's own frames are a darker shade of the ground: too little in the dark, nothing on black.
@@ -47,7 +49,7 @@ _FRAMED = """
 QLineEdit, QListWidget, QTextBrowser, QPushButton, QComboBox, QAbstractSpinBox, QMenu, QToolTip {{
     border: {line}px solid {frame}; }}
 QLineEdit, QComboBox {{ padding: 1px 3px; }}
-QAbstractSpinBox QLineEdit {{ border: none; padding: 0 3px; }}
+QAbstractSpinBox QLineEdit {{ border: none; }}
 QPushButton {{ padding: 4px 12px; }}
 QPushButton:disabled {{ border-style: dotted; }}
 QLineEdit:focus, QListWidget:focus, QTextBrowser:focus, QPushButton:focus, QPushButton:hover,
