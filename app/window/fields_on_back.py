@@ -16,7 +16,7 @@ SLEEVE = PartKind(
         Field("fabric", marked("Fabric"), Kind.FABRIC, FABRIC_HELP),
         Field(
             "depth",
-            marked("Depth"),
+            marked("Depth lying flat"),
             Kind.LENGTH,
             marked(
                 "The depth of the sleeve lying flat. 4 inches (10 cm) take the rods of most shows."
