@@ -29,8 +29,6 @@ QGraphicsView:focus {{ border: {focus}px solid palette(highlight); }}
 _FUSION = """
 QDialogButtonBox {{ dialogbuttonbox-buttons-have-icons: 0; }}
 QMessageBox QLabel#qt_msgbox_label {{ font-weight: bold; }}
-QCheckBox::indicator, QRadioButton::indicator, QListWidget::indicator, QMenu::indicator {{
-    width: {mark}px; height: {mark}px; }}
 QMenu::indicator {{ left: 5px; }}
 QMenu::item {{ padding: 3px {indent}px; }}
 QMenu::item:selected {{ background: palette(highlight); color: palette(highlighted-text); }}
@@ -43,6 +41,13 @@ QAbstractButton::left-arrow {{ image: url({left}); }}
 QAbstractButton::down-arrow {{ image: url({down}); }}
 QToolButton#more::right-arrow, QToolButton#more::down-arrow {{ padding: 3px; }}
 QAbstractButton::right-arrow:disabled, QAbstractButton::left-arrow:disabled {{ image: none; }}
+"""
+_TICKED = """
+QCheckBox::indicator, QRadioButton::indicator, QListWidget::indicator, QMenu::indicator {{
+    width: {mark}px; height: {mark}px; }}
+"""
+_ROUND = """
+QRadioButton::indicator {{ border-radius: {radius}px; }}
 """
 # Fusion's own frames are a darker shade of the ground: too little in the dark, nothing on black.
 _FRAMED = """
@@ -66,7 +71,6 @@ QMenu::indicator:checked {{ background: palette(highlight); image: url({tick}); 
 QCheckBox::indicator:checked:disabled, QRadioButton::indicator:checked:disabled {{
     background: {frame}; }}
 QCheckBox::indicator:focus, QRadioButton::indicator:focus {{ border-color: {focused}; }}
-QRadioButton::indicator {{ border-radius: {round}px; }}
 QProgressBar {{ border: {line}px solid {frame}; }}
 QProgressBar::chunk {{ background: palette(highlight); }}
 """
@@ -115,16 +119,26 @@ def sheet(paint: Paint, *, contrast: bool, percent: int, letters: int, fusion: b
     if not fusion:
         return usual
     usual += _FUSION.format(**_sizes(percent), **_marks(paint), tab=letters + TAB_AIR)
+    usual += ticked(_sizes(percent)["mark"], drawn=bool(paint.frame))
     if not paint.frame:
         return usual
     return usual + _framed(paint, line, percent) + (_CONTRAST if contrast else "")
+
+
+def ticked(mark: int, *, drawn: bool) -> str:
+    """The rules for what is to be ticked, so wide; `drawn` by a sheet and not by the style."""
+    return _TICKED.format(mark=mark) + (_ROUND.format(radius=mark // 2 + 1) if drawn else "")
+
+
+def draws_ticked(text: str) -> bool:
+    """Whether a sheet draws what is to be ticked."""
+    return "::indicator:checked" in text
 
 
 def _framed(paint: Paint, line: int, percent: int) -> str:
     return _FRAMED.format(
         line=line,
         frame=paint.frame,
-        round=_sizes(percent)["mark"] // 2 + line,
         focused=paint.colours[Roles.Link],
         **_sizes(percent),
         **_marks(paint),

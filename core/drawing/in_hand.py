@@ -18,10 +18,13 @@ from core.lengths import Units, show, show_size
 from core.part_names import told_part
 from core.steps import Becomes, Fall
 
-_MARGIN = 0.09  # of the longer side, on every side, for words and measures
+_LONG = 4.0  # times its height is how long the picture's room is on a screen, more or less
+_MARGIN = 0.17  # of the cloth, in such a room, where words or measures stand
+_NO_WORDS = 1 / 3  # of a margin, where none do
+_WIDE = 1.5  # times its height: a picture of a narrow strip has room for words beside it
 _PADDING = 0.94  # share of a rectangle that its words may fill
-_BEYOND = 0.02  # of the longer side: how far the cut is drawn beyond the cloth
-_THIN = 0.03  # of the longer side; words in a thinner strip could not be read
+_BEYOND = 1 / 4  # of a margin: how far the cut is drawn beyond the cloth
+_THIN = 0.4  # of a margin; words in a thinner strip could not be read
 _ROLES = {Becomes.SECTION: "cloth", Becomes.OFFCUT: "offcut", Becomes.WASTE: "straightening"}
 
 
@@ -36,9 +39,15 @@ class _InHand:
         self.order, self.cut, self.units = order, cut, units
         self.crosswise = cut.step.direction is Direction.CROSSWISE
         self.along, self.across = float(cut.region.along), float(cut.region.across)
-        self.longer = max(self.along, self.across)
-        self.margin = _MARGIN * self.longer
-        self.width, self.height = self.along + 2 * self.margin, self.across + 2 * self.margin
+        self.margin = _MARGIN * max(self.across, self.along / _LONG)
+        falls = (cut.off,) if cut.rest is None else (cut.off, cut.rest)
+        thin = any(self._thin(fall.rect) for fall in falls) and not cut.step.straightening
+        named = thin or not self.crosswise
+        self.above = self.margin * (1 if self.crosswise else _NO_WORDS)
+        self.below = self.margin * (1 if named else _NO_WORDS)
+        self.height = self.across + self.above + self.below
+        self.width = max(self.along + 4 * self.margin, _WIDE * self.height)
+        self.left = (self.width - self.along) / 2
         self.measure = float(cut.step.measure)
 
     def marks(self) -> Iterator[Mark]:
@@ -46,7 +55,7 @@ class _InHand:
         yield from self._fallen(self.cut.off)
         if self.cut.rest is not None:
             yield from self._fallen(self.cut.rest)
-        else:
+        elif not self._thin(self.cut.left):
             size = show_size(self.cut.left.across, self.cut.left.along, self.units)
             source = told_cloth(self.cut.step.source)
             yield self._label(self.cut.left, (f"{source}\n{size}", f"{source} {size}"), "cloth")
@@ -56,7 +65,7 @@ class _InHand:
 
     def _point(self, across: float, along: float) -> Point:
         """A place on the picture, measured from the near edge and the straight end."""
-        return self.margin + along, self.height - self.margin - across
+        return self.left + along, self.height - self.below - across
 
     def _box(self, rect: Rect) -> tuple[float, float, float, float]:
         """Where a rectangle of the cloth in hand starts and ends, across and along."""
@@ -83,21 +92,32 @@ class _InHand:
             name = f"{fall.label}\n{told_part(mark.placed.name)}"
         size = show_size(fall.rect.across, fall.rect.along, self.units)
         yield self._area(fall.rect, role, key)
-        thick = float(fall.rect.along if self.crosswise else fall.rect.across)
-        if thick >= _THIN * self.longer:
+        if not self._thin(fall.rect):
             yield self._label(fall.rect, (f"{name}\n{size}", name, short), role, key)
         elif not self.cut.step.straightening:
             yield self._beside(fall)
 
+    def _thin(self, rect: Rect) -> bool:
+        """Whether what falls or is left is too thin for words on it."""
+        thick = float(rect.along if self.crosswise else rect.across)
+        return thick < _THIN * self.margin
+
     def _beside(self, fall: Fall) -> Label:
-        """The name of a thin strip, at the end where its measure is not."""
+        """The name of a thin strip, at the end where its measure is not.
+
+        It keeps to its own side of the cut: what lies on the other may be thin too.
+        """
         near, far, start, end = self._box(fall.rect)
+        high = self.margin * 0.7
         if self.crosswise:
-            at = self._point(-self.margin / 2, (start + end) / 2)
-            room = 2 * min(at[0], self.width - at[0]), self.margin / 2
+            half = max(end - start, 2 * self.margin) / 2
+            aside = half if start >= self.measure else -half
+            at, room = self._point(-self.margin / 2, self.measure + aside), (2 * half, high)
         else:
-            at = self._point((near + far) / 2, self.along + self.margin / 2)
-            room = self.margin * _PADDING, self.margin / 2
+            half = max(far - near, high) / 2
+            aside = half if near >= self.measure else -half
+            at = self._point(self.measure + aside, self.along + self.left / 2)
+            room = self.left * _PADDING, 2 * half
         return Label(at, (told_cloth(fall.label),), room, "note")
 
     def _edges(self) -> Iterator[Mark]:
@@ -105,17 +125,18 @@ class _InHand:
         if self.crosswise:
             yield Line((self._point(0, 0), self._point(self.across, 0)), "edge")
             name = told("raw end") if self.cut.step.straightening else told("straight end")
-            at, room = (self.margin / 2, self.height / 2), (self.margin * 0.9, self.height)
+            at = self._point(self.across / 2, -self.margin / 2)
+            room = self.margin * 0.9, self.across
         else:
             yield Line((self._point(0, 0), self._point(0, self.along)), "edge")
             name = told("near edge")
-            at = (self.width / 2, self.height - self.margin / 2)
+            at = self.width / 2, self.height - self.margin / 2
             room = (self.width, self.margin * 0.9)
         yield Label(at, (name,), room, "note")
 
     def _line(self) -> Iterator[Mark]:
         """The cut, a little beyond the cloth."""
-        beyond = _BEYOND * self.longer
+        beyond = _BEYOND * self.margin
         if self.crosswise:
             ends = (-beyond, self.measure), (self.across + beyond, self.measure)
         else:
@@ -124,19 +145,20 @@ class _InHand:
 
     def _measured(self) -> Iterator[Mark]:
         """A line beside the cloth from the edge to the cut, with its length."""
-        beside, said = self.margin / 3, show(self.cut.step.measure, self.units)
-        tick, middle = beside / 3, self.measure / 2
+        beside, said = self.margin / 4, show(self.cut.step.measure, self.units)
+        tick, middle, words = beside / 2, self.measure / 2, self.margin * 0.65
         if self.crosswise:
             far = self.across + beside
             ends = self._point(far, 0), self._point(far, self.measure)
             ticks = ((0.0, -tick), (0.0, tick))
-            at = self._point(self.across + self.margin * 2 / 3, middle)
-            room = 2 * min(at[0], self.width - at[0]), self.margin / 2
+            at = self._point(self.across + words, middle)
+            room = 2 * min(at[0], self.width - at[0]), words
         else:
             ends = self._point(0, -beside), self._point(self.measure, -beside)
             ticks = ((-tick, 0.0), (tick, 0.0))
-            at = self._point(middle, -self.margin * 2 / 3)
-            room = self.margin / 2, 2 * min(at[1], self.height - at[1])
+            reach = min(self.left, 2.5 * self.margin)
+            at = self._point(middle, -(beside + reach) / 2)
+            room = (reach - beside) * _PADDING, 2 * min(at[1], self.height - at[1])
         yield Line(ends, "ruler")
         for x, y in ends:
             yield Line(tuple((x + dx, y + dy) for dx, dy in ticks), "ruler")

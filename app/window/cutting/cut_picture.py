@@ -10,10 +10,11 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.paint_qt import Picture
 from app.style import Theme
+from app.words_qt import LABEL_SIZES
 from core.drawing.marks import Drawing
 from core.language import told
 
-LARGER = 2.2  # times the usual size of words: read from where one stands
+LARGER = 1.2  # times the size of the words beside it
 
 
 class CutPicture(QWidget):
@@ -22,6 +23,7 @@ class CutPicture(QWidget):
     def __init__(self, theme: Theme) -> None:
         super().__init__()
         self.theme = theme
+        self.pixels = LABEL_SIZES.most  # of the words beside it
         self._picture: Picture | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(told("The cloth in hand"))
@@ -49,4 +51,5 @@ class CutPicture(QWidget):
             (self.width() - drawing.width * scale) / 2, (self.height() - drawing.height * scale) / 2
         )
         painter.scale(scale, scale)
-        self._picture.paint(painter, scale, replace(self.theme, words=self.theme.words * LARGER))
+        larger = LARGER * self.pixels / LABEL_SIZES.most
+        self._picture.paint(painter, scale, replace(self.theme, words=larger))

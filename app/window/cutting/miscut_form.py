@@ -11,14 +11,17 @@ from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
     QHBoxLayout,
+    QLabel,
     QRadioButton,
+    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
 
-from app.window.cutting.pages import BigButton, Words
+from app.window.cutting.pages import BigButton, Words, shorten
 from app.window.field import with_unit
 from app.window.line_edit import LineEdit
+from app.wording import upper_first
 from core.cloth_names import told_cloth
 from core.cutting.cutting import ClothCutting
 from core.cutting.miscut import Miscut, OtherSize, Spoilt, WrongWidth, may_be_wrong
@@ -63,7 +66,12 @@ class MiscutForm(QWidget):
 
     def _lay_out(self) -> None:
         form = QFormLayout()
-        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.FieldsStayAtSizeHint)
+        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.ExpandingFieldsGrow)
+        for box in (self.bits, self.pieces):
+            shorten(box)
+            box.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        for line in (self.across, self.along, self.measure):
+            line.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         self.title.say(told(TITLE))
@@ -71,13 +79,13 @@ class MiscutForm(QWidget):
         column.addWidget(self.title)
         column.addLayout(form)
         form.addRow(self.other_size)
-        form.addRow(told("Which &cloth"), self.bits)
-        form.addRow(told("&Across, really"), self.across)
-        form.addRow(told("Alon&g, really"), self.along)
+        form.addRow(_under(told("Which &cloth"), self.bits), self.bits)
+        form.addRow(_under(told("&Across, really"), self.across), self.across)
+        form.addRow(_under(told("Alon&g, really"), self.along), self.along)
         form.addRow(self.spoilt)
-        form.addRow(told("Which &piece"), self.pieces)
+        form.addRow(_under(told("Which &piece"), self.pieces), self.pieces)
         form.addRow(self.wrong_width)
-        form.addRow(told("Really cu&t at"), self.measure)
+        form.addRow(_under(told("Really cu&t at"), self.measure), self.measure)
         form.addRow("", self.keep)
         column.addWidget(self.problem)
         column.addWidget(self.note)
@@ -190,9 +198,17 @@ class MiscutForm(QWidget):
 
     def tell(self, problem: str) -> None:
         """Say why it cannot be so; "" for no reason."""
-        self.problem.say(f"{problem[0].upper()}{problem[1:]}." if problem else "")
+        self.problem.say(upper_first(f"{problem}.") if problem else "")
         self.lay.setEnabled(True)
 
     def wait(self) -> None:
         """Say that it takes its time."""
         self.problem.say(told("Laying the rest again…"))
+
+
+def _under(words: str, field: QWidget) -> QLabel:
+    """The label of a field that belongs to the choice above it."""
+    label = QLabel(words)
+    label.setObjectName("under")
+    label.setBuddy(field)
+    return label

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from app.os_words import said_of
 from app.window.cutting.pages import Choice
+from app.wording import upper_first
 from core.cutting.changed import ChangedPlan
 from core.cutting.cutting import ClothCutting, Cutting, Sameness, sameness
 from core.cutting.order import Marked, Order
@@ -95,10 +96,10 @@ class Opening:
         )
 
     def _ask_about_unreadable(self, error: Refusal | OSError) -> None:
-        said = error.sentence if isinstance(error, Refusal) else said_of(error)
+        spoilt = told("What was kept is spoilt, or was kept by another version of Crossgrain.")
         self._table.say(
             told("How far the cloth was cut cannot be read"),
-            f"{said[0].upper()}{said[1:]}.",
+            spoilt if isinstance(error, Refusal) else upper_first(f"{said_of(error)}."),
             Choice(told("Begin with the first cut"), self._table.begin_again),
             Choice(told("Leave"), self._table.leave_table),
         )

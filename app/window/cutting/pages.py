@@ -7,7 +7,15 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
 from app.style import Theme
 from app.window.cutting.cut_picture import CutPicture
@@ -19,7 +27,8 @@ from core.language import told
 from core.lengths import Units, typeset
 from core.table import Table
 
-TALL = 2.4  # times its words: a button that is hit without aiming
+SHORT = 16  # letters of a text in a box at least
+TALL = 2.1  # times its words: a button that is hit without aiming
 
 
 class Words(QLabel):
@@ -28,6 +37,7 @@ class Words(QLabel):
     def __init__(self, name: str = "", *, stay: bool = False) -> None:
         super().__init__()
         self.setWordWrap(True)
+        self.setMinimumWidth(1)  # else as wide as its longest word, which may be anybody's name
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setObjectName(name)
         self._stay = stay
@@ -35,6 +45,12 @@ class Words(QLabel):
     def say(self, text: str) -> None:
         self.setText(typeset(text))
         self.setVisible(self._stay or bool(text))
+
+
+def shorten(box: QComboBox) -> None:
+    """Let a box be as narrow as `SHORT` letters, however long its texts are."""
+    box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+    box.setMinimumContentsLength(SHORT)
 
 
 class BigButton(QPushButton):

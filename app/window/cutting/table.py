@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Qt
 from PySide6.QtGui import (
     QCloseEvent,
@@ -12,7 +14,7 @@ from PySide6.QtGui import (
     QShortcut,
     QShowEvent,
 )
-from PySide6.QtWidgets import QDialog, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QStackedWidget, QVBoxLayout, QWidget
 
 from app.os_words import said_of
 from app.style import Theme
@@ -22,21 +24,28 @@ from app.window.cutting.opening import Opening, cut_and_uncut, listed
 from app.window.cutting.pages import Choice, CutPage, SayPage, Words
 from app.window.cutting.top import TableTop
 from app.window.planner import Planner
+from app.window.sheet import draws_ticked, ticked
 from core.cutting.cutting import ClothCutting, Cutting, begin
 from core.cutting.miscut import Miscut
 from core.cutting.order import Order
 from core.cutting.remaining import LaidAgain
-from core.cutting.words import sheet_words, to_buy
+from core.cutting.words import cloth_of_kit, sheet_words, to_buy
 from core.language import marked, told, told_as, told_count
 from core.plan import Plan
 
-TYPE = 1 / 32  # of the height: two pixels in a hundred, read from where one stands
-HEADLINE = 1.45  # times the size of the other words
+# Read from two metres: on a laptop's screen of 18 cm a capital of the headline is then a quarter
+# of a degree high, a capital of the other words an eighth. Letters of 16 to 22 minutes of arc are
+# what ISO 9241-303 wants of a screen (from memory); 5 are what the eye can just read.
+TYPE = 1 / 27  # of the height
+HEADLINE = 1.75  # times the size of the other words
 STYLE = """
 * {{ font-size: {pixels}px; }}
 QProgressBar {{ max-height: 12px; }}
 QLabel#headline {{ font-size: {headline}px; font-weight: bold; }}
+QLabel#under {{ padding-left: {pixels}px; }}
 """
+BOX = 0.8  # times the size of the words beside it
+MOST_READ = 4  # cloths whose pieces are listed
 SAFE = marked("Close the blade after every cut.")
 
 
@@ -139,7 +148,6 @@ class CuttingTable(QDialog):
     def _all_cut(self) -> None:
         """Count what lies there; then the next cloth, or the end."""
         cloth = self.cloth
-        labels = listed((*cloth.order.had, *cloth.order.pieces))
         rest = [n for n, one in enumerate(self.cutting.cloths) if one.next_cut is not None]
         choices = [
             Choice(told("A mistake: one cut back"), self.go_back),
@@ -152,7 +160,21 @@ class CuttingTable(QDialog):
         else:
             choices.insert(0, Choice(told("Leave the table"), self.leave_table))
         cut = told("{fabric} is all cut", fabric=cloth.order.name) if rest else told("All is cut")
-        self.say(cut, told("You have {pieces}.", pieces=labels), *choices)
+        self.say(cut, self._had((cloth,) if rest else self.cutting.cloths), *choices)
+
+    def _had(self, cloths: Sequence[ClothCutting]) -> str:
+        """Which pieces lie there; of so many cloths that nobody would read it, nothing."""
+        if len(cloths) > MOST_READ:
+            return ""
+        had = [(one, listed((*one.order.had, *one.order.pieces))) for one in cloths]
+        if len(had) == 1:
+            return told("You have {pieces}.", pieces=had[0][1])
+        return " ".join(
+            told(
+                "Of {cloth} you have {pieces}.", cloth=cloth_of_kit(self.cutting, one), pieces=all_
+            )
+            for one, all_ in had
+        )
 
     def say(self, title: str, text: str, *choices: Choice) -> None:
         """Say something, and what may be done."""
@@ -216,9 +238,10 @@ class CuttingTable(QDialog):
             "{count} cuts are to be made from here.",
             len(order.cuts),
         )
+        said = [to_buy(order), cuts if order.cuts else "", cut_and_uncut(order)]
         self.say(
             order.because,
-            f"{to_buy(order)} {cuts} {cut_and_uncut(order)}",
+            " ".join(filter(None, said)),
             Choice(
                 told("Cut on by the new order"), lambda: self._step(self.cloth.laid_again(order))
             ),
@@ -254,4 +277,8 @@ class CuttingTable(QDialog):
         """Letters grow with the screen, and are never smaller than everywhere else."""
         usual = QFontInfo(QGuiApplication.font()).pixelSize()
         pixels = max(round(self.height() * TYPE), usual)
-        self.setStyleSheet(STYLE.format(pixels=pixels, headline=round(pixels * HEADLINE)))
+        self.cut_page.picture.pixels = pixels
+        type_ = STYLE.format(pixels=pixels, headline=round(pixels * HEADLINE))
+        application = QApplication.instance()
+        drawn = isinstance(application, QApplication) and draws_ticked(application.styleSheet())
+        self.setStyleSheet(type_ + ticked(round(pixels * BOX), drawn=drawn))

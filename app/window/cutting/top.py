@@ -12,7 +12,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.window.cutting.pages import Words
+from app.window.cutting.pages import Words, shorten
+from app.wording import upper_first
 from core.cutting.cutting import Cutting
 from core.cutting.words import cloth_of_kit, progress_words
 from core.language import told
@@ -29,6 +30,7 @@ class TableTop(QWidget):
         self.bar.setAccessibleName(told("How far the cloth is cut"))
         self.cloths = QComboBox()
         self.cloths.setAccessibleName(told("Cloth"))
+        shorten(self.cloths)
         self.cloths.hide()
         self.leave = QPushButton(told("Leave (Esc)"))
         self.leave.setAutoDefault(False)
@@ -53,8 +55,7 @@ class TableTop(QWidget):
     def show_progress(self, cutting: Cutting, place: int) -> None:
         """Say how far the cloth at `place` is cut."""
         cloth = cutting.cloths[place]
-        said = progress_words(cutting, cloth)
         self.cloths.setCurrentIndex(place)
-        self.progress.say(f"{said[0].upper()}{said[1:]}")
+        self.progress.say(upper_first(progress_words(cutting, cloth)))
         self.bar.setMaximum(max(len(cloth.order.cuts), 1))
         self.bar.setValue(cloth.cuts_done if cloth.order.cuts else 1)

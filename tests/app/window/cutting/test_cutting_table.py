@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from math import atan, degrees
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QFontMetrics
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
@@ -16,9 +18,11 @@ from app.style import SCREEN_LIGHT
 from app.window.cutting.cuttings import Cuttings
 from app.window.cutting.table import CuttingTable
 from app.window.main_window import MainWindow
+from core.edit import put
 from core.lengths import Units
 from core.plan import Plan, make_plan
 from core.quilt import Kits, Project
+from core.reading import LONGEST_NAME
 from tests.app.window.conftest import PlannerHere
 from tests.core.demos import demo
 
@@ -350,3 +354,33 @@ def test_where_nothing_is_to_be_cut_it_is_said(
     assert not window.findChildren(CuttingTable)
     told = window.asker.told  # type: ignore[attr-defined]
     assert told[-1].startswith("Cut at the table: There is nothing to cut yet")
+
+
+@pytest.mark.parametrize("name", ["W" * LONGEST_NAME, ("indigo " * LONGEST_NAME)[:LONGEST_NAME]])
+def test_a_long_name_does_not_widen_the_table(opened: Opener, plan: Plan, name: str) -> None:
+    project = put(plan.project, "fabrics[0].name", name)
+    table = opened(make_plan(project, draft=True))
+    press(table, Keys.Key_Space, Keys.Key_Space, Keys.Key_W)
+    for page in (table.cut_page, table.form):
+        table.pages.setCurrentWidget(page)
+        QApplication.processEvents()
+        assert table.minimumSizeHint().width() <= 1280
+
+
+def test_its_words_are_read_from_two_metres(opened: Opener) -> None:
+    # Snellen's line of 20/20 has letters of 5 minutes of arc, 2.9 mm at two metres; the words to
+    # cut by have twice that and more, on a laptop's screen of 180 mm.
+    table = opened()
+    for words, least in ((table.cut_page.do, 14), (table.cut_page.gives, 8)):
+        capital = QFontMetrics(words.font()).capHeight() / table.height() * 180
+        assert degrees(atan(capital / 2000)) * 60 >= least
+
+
+def test_when_all_is_cut_it_says_what_there_is_of_every_cloth(opened: Opener) -> None:
+    table = opened()
+    for place, cloth in enumerate(table.cutting.cloths):
+        table.take_cloth(place)
+        press(table, *[Keys.Key_Space] * len(cloth.order.cuts))
+    assert shown(table) == "All is cut"
+    assert "Of lamp gold you have A1" in table.say_page.text.text()
+    assert "Of tide stripe you have E, F, H, J." in table.say_page.text.text()
