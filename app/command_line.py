@@ -7,6 +7,7 @@ written then. The commands import no Qt.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from os.path import isfile
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -116,7 +117,7 @@ def _parser(names: Sequence[str]) -> argparse.ArgumentParser:
 
 
 def _window(argv: Sequence[str]) -> int:
-    if argv and (len(argv) > 1 or argv[0].startswith("-") or not Path(argv[0]).is_file()):
+    if argv and (len(argv) > 1 or argv[0].startswith("-") or not isfile(argv[0])):
         return _no_window(argv)
     path = Path(argv[0]) if argv else None
     from app.window.main import run

@@ -5,7 +5,7 @@ from __future__ import annotations
 import contextlib
 import os
 import tempfile
-from errno import EISDIR
+from errno import EISDIR, ENOTDIR
 from pathlib import Path
 
 from core.language import told
@@ -18,13 +18,18 @@ def write_whole(path: Path, data: bytes) -> None:
     file's permissions are kept. A device or a pipe is written to, never replaced.
     Raises `OSError`, leaving nothing behind.
     """
+    target = Path(os.path.realpath(path))
     if path.is_dir():
         raise IsADirectoryError(EISDIR, told("this is a folder; name a file in it"), str(path))
+    if not target.parent.is_dir():
+        raise FileNotFoundError(
+            ENOTDIR, told("the folder is not there; make it, or name another"), str(path)
+        )
     try:
         if path.exists() and not path.is_file():
             _write_through(path, data)  # by its own name: what a pipe's link points to has none
         else:
-            _replace(Path(os.path.realpath(path)), data)
+            _replace(target, data)
     except OSError as error:  # told by the name that the person knows
         raise OSError(error.errno, error.strerror or str(error), str(path)) from None
 

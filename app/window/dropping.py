@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import partial
+from os.path import isdir
 from pathlib import Path
 
 from PySide6.QtCore import QEvent, QMimeData, QObject, QTimer
@@ -39,7 +40,7 @@ class Dropping(QObject):
         if len(paths) > 1:
             said = told("These are {count} files; drop one project.", count=len(paths))
             self._window.asker.tell(told("Nothing was opened"), said)
-        elif first.suffix.lower() != SUFFIX or first.is_dir():
+        elif first.suffix.lower() != SUFFIX or isdir(first):
             said = told(
                 "{file} is no project; drop a file that ends in {suffix}. "
                 "A photo of cloth goes into a fabric's field for it.",

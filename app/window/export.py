@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from enum import Enum, auto
+from os.path import exists
 from pathlib import Path
 
 from PySide6.QtCore import QLocale
@@ -86,7 +87,7 @@ def export_files(
     if plan is None or (folder := asker.folder(told(_WHERE[kind]), _folder(document))) is None:
         return ()
     files = {folder / name: data for name, data in _made(plan, kind)}
-    old = [path.name for path in files if path.exists()]
+    old = [path.name for path in files if exists(path)]
     if old and not asker.go_on(
         told("Files of these names are there already"),
         told("In {folder}: {files}.", folder=folder, files=", ".join(old)),

@@ -7,6 +7,7 @@ sentence with the document and every file as they were.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from os.path import isdir, isfile  # which fail for nothing
 from pathlib import Path
 
 from PySide6.QtCore import QDateTime, QLocale, QObject, QStandardPaths, Signal
@@ -95,15 +96,17 @@ class Files(QObject):
         if not self._may_take(path, told("Open it all the same")):
             return
         try:
-            self._stamp = stamp(path)
+            seen = stamp(path)
             self.document.open(path)
         except Refusal as refusal:
             self.asker.tell(_not_opened(path), str(refusal))
         except OSError as error:
-            self.memory.forget(path)
-            self.recent_changed.emit()
+            if isdir(path.parent):  # else it may be on a disk that is not connected
+                self.memory.forget(path)
+                self.recent_changed.emit()
             self.asker.tell(_not_opened(path), reason(error, path))
         else:
+            self._stamp = seen
             self._remember(path)
         self._hold_own()
 
@@ -123,11 +126,13 @@ class Files(QObject):
     def _save(self, path: Path) -> bool:
         if not self._may_write(path):
             return False
+        gone = path == self.document.path and self._stamp is not None and stamp(path) is None
         try:
             self.document.save(path)
             self._stamp = stamp(path)
         except OSError as error:
-            self.asker.tell(told("{file} was not saved", file=path.name), reason(error, path))
+            said = f"{reason(error, path)} {_still_here(path)}"
+            self.asker.tell(told("{file} was not saved", file=path.name), said)
             return False
         finally:
             self._hold_own()
@@ -135,7 +140,9 @@ class Files(QObject):
         if left_out := self.left_out():
             title = told("{file} was saved, but not all of it", file=path.name)
             self.asker.tell(title, left_out)
-        self.told.emit(told("Saved {file}", file=path.name))
+        saved = told("Saved {file}", file=path.name)
+        anew = told("Saved {file} anew: it was no longer in its place", file=path.name)
+        self.told.emit(anew if gone else saved)
         return True
 
     def _hold_own(self) -> None:
@@ -251,4 +258,15 @@ def moment(kept: Kept) -> QDateTime:
 
 def reason(error: OSError, path: Path) -> str:
     """Why a file could not be read or written, as a sentence."""
-    return told("{reason} ({path}). Nothing was changed.", reason=said_of(error), path=path)
+    said = said_of(error)
+    return told("{reason} ({path}).", reason=said[:1].upper() + said[1:], path=path)
+
+
+def _still_here(path: Path) -> str:
+    """What is not lost when a file could not be written."""
+    if isfile(path):
+        return told(
+            "The file there is as it was, and your changes are still here: save them in another "
+            "place."
+        )
+    return told("Your changes are still here: save them in another place.")

@@ -7,8 +7,10 @@ for nothing; in a folder where it cannot be written nobody is told, and nobody c
 
 from __future__ import annotations
 
-from os.path import realpath
+from contextlib import suppress
+from os.path import realpath, samefile
 from pathlib import Path
+from stat import S_ISREG
 from typing import TypeAlias
 
 from PySide6.QtCore import QLockFile, QSysInfo
@@ -24,7 +26,7 @@ def stamp(path: Path) -> Stamp | None:
         found = path.stat()
     except OSError:
         return None
-    return found.st_mtime_ns, found.st_size
+    return (found.st_mtime_ns, found.st_size) if S_ISREG(found.st_mode) else None
 
 
 class Hold:
@@ -37,7 +39,7 @@ class Hold:
     def take(self, path: Path) -> str:
         """Hold `path` in place of what was held; else say who holds it, and change nothing."""
         path = Path(realpath(path))  # `resolve` fails for links in a ring
-        if path == self._path:
+        if self._path is not None and _one_file(path, self._path):
             return ""
         lock = QLockFile(str(path.with_name(f".{path.name}.lock")))
         lock.setStaleLockTime(0)
@@ -52,6 +54,15 @@ class Hold:
         if self._lock is not None:
             self._lock.unlock()
         self._path = self._lock = None
+
+
+def _one_file(one: Path, other: Path) -> bool:
+    """Whether two whole paths are of one file; some systems take capitals for small letters."""
+    if one.name.casefold() != other.name.casefold():
+        return False
+    with suppress(OSError):
+        return samefile(one, other)
+    return one == other
 
 
 def _holder(lock: QLockFile) -> str:

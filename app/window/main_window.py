@@ -137,6 +137,7 @@ class MainWindow(PaperWork):
         self.files.told.connect(self.tell)
         self.files.recovered.connect(self.autosave.keep)
         self.autosave.failed.connect(self.tell)
+        self.memory.failed.connect(self.tell)
         self.answer.chosen.connect(self.centre.choose)
         self.answer.asked.connect(self.parts.show_field)
         self.centre.picked.connect(self.answer.choose)

@@ -8,24 +8,45 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QSettings
+from PySide6.QtCore import QByteArray, QObject, QSettings, Signal
+
+from core.language import told
 
 MOST_RECENT = 8
 
 
-class Memory:
-    """Reads and writes the person's settings; what cannot be read counts as never set."""
+class Memory(QObject):
+    """Reads and writes the person's settings; what cannot be read counts as never set.
+
+    What cannot be written holds until the program ends; `failed(sentence)` says so once.
+    """
+
+    failed = Signal(str)
 
     def __init__(self, settings: QSettings) -> None:
+        super().__init__()
         self._settings = settings
+        self._well = True
 
     def text(self, key: str, default: str) -> str:
         value = self._settings.value(key, default)
         return value if isinstance(value, str) else default
 
-    def keep(self, key: str, text: str) -> None:
-        """Remember `text`."""
+    def keep(self, key: str, text: str) -> bool:
+        """Remember `text`; whether it will be known at the next start."""
         self._settings.setValue(key, text)
+        self._settings.sync()
+        kept = self._settings.status() is QSettings.Status.NoError
+        if self._well and not kept:
+            self._well = False
+            self.failed.emit(
+                told(
+                    "The settings cannot be written ({file}): what you choose holds until "
+                    "Crossgrain ends.",
+                    file=self._settings.fileName(),
+                )
+            )
+        return kept
 
     def recent(self) -> list[Path]:
         """Recent project files, the latest first."""

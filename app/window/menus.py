@@ -232,7 +232,8 @@ class Menus:
 
     def _speak(self, language: str) -> None:
         """Speak it from the next start on; who has chosen it can read it, so it is said in it."""
-        self._window.memory.keep(LANGUAGE_KEY, language)
+        if not self._window.memory.keep(LANGUAGE_KEY, language):
+            return
         sentence = marked("The language changes when Crossgrain is next opened.")
         wanted = language_of(self._window.memory)
         self._window.tell("" if wanted == language_spoken() else told_in(wanted, sentence))
