@@ -40,7 +40,7 @@ from core.steps import CutStep, steps_for
 from core.ways import Chosen, choose, for_one_lay
 
 DRAFT_TRIES = 9  # of each lay: with the first proof, and before the long search begins
-DRAFT_REPAIR = Stop(1)  # what does not stay as it lay is laid again once
+DRAFT_REPAIR = Stop(0)  # what does not stay as it lay is laid again once
 # I and O are left out: they read as 1 and 0.
 _LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"
 
@@ -195,7 +195,7 @@ def _make(project: Project, previous: Plan | None, draft: bool) -> Plan:
         sizes=chosen.sizes,
         sewn=_sewn(project, chosen, parts, binding),
         otherwise=() if draft else tuple(otherwise(project, chosen)),
-        from_backing=from_backing(project, chosen, tries),
+        from_backing=None if draft else from_backing(project, chosen),
     )
     return replace(plan, warnings=notices(plan))
 

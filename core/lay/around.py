@@ -44,12 +44,22 @@ SHORTER = 3
 Cost = tuple[Inches, Inches, int, Inches, int]
 
 
-def improve_around(ask: Ask, stop: Stop, seed: int, better: Callable[[Result], None]) -> Result:
-    """The best lay found for a cloth on which something has its place, or is spoilt."""
-    search = _Search(ask, stop, seed, better)
+def improve_around(
+    ask: Ask,
+    stop: Stop,
+    seed: int,
+    better: Callable[[Result], None],
+    known: Inches | None = None,
+) -> Result:
+    """The best lay found for a cloth on which something has its place, or is spoilt.
+
+    No lay is shorter than `known`, where that is known: then no bound is sought.
+    """
+    search = _Search(ask, stop, seed, better, max(ask.reached, known or ask.reached))
     last = max([end_of(ask.arrangements[0]), *(flaw.rect.end for flaw in search.on_bolt)])
     result = search.first(last)
-    search.without_places()
+    if known is None or not any(ask.arrangements):
+        search.without_places()
     search.behind(last)
     search.shorter()
     return search.best or result
@@ -58,13 +68,15 @@ def improve_around(ask: Ask, stop: Stop, seed: int, better: Callable[[Result], N
 class _Search:
     """The best so far, and what is known about it."""
 
-    def __init__(self, ask: Ask, stop: Stop, seed: int, better: Callable[[Result], None]) -> None:
+    def __init__(
+        self, ask: Ask, stop: Stop, seed: int, better: Callable[[Result], None], bound: Inches
+    ) -> None:
         self.ask, self.seed, self.better = ask, seed, better
         self.stop, self.tried = stop, 0
         self.on_bolt = [flaw for flaw in ask.flaws if flaw.sheet.on == BOLT]
         self.best: Result | None = None
         self.cost: Cost | None = None
-        self.bound = ask.reached
+        self.bound = bound
 
     def first(self, last: Inches) -> Result:
         """The first lay, always legal: beside and behind what has its place."""

@@ -6,9 +6,9 @@ in several ways; they are the boards that the ordinary search lays on.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import islice
+from itertools import count, islice
 from random import Random
 
 from core.lay.lay import BOLT, THE_BOLT, Rect
@@ -54,9 +54,10 @@ class Ask:
         sheets = list(task.boards)
         if self.cloth.buy_more and end >= task.tick:
             sheets.append(Board(THE_BOLT, task.width, int(end // task.tick)))
-        ways = [list(self._free(task, placed, sheet, seed)) for sheet in sheets]
-        for way in range(max(map(len, ways), default=1)):
-            yield tuple(board for free in ways for board in free[way % len(free)])
+        if not sheets:
+            yield ()
+        ways = [self._free(task, placed, sheet, seed) for sheet in sheets]
+        yield from _together(ways)
 
     def _free(
         self, task: Task, placed: Arrangement, whole: Board, seed: int
@@ -67,6 +68,18 @@ class Ask:
         ways = partitions((0, 0, across, along), kept, flaws, Random(seed))
         for free in islice(ways, MOST_PARTITIONS):
             yield tuple(Board(sheet, int(w), int(h), int(x), int(y)) for x, y, w, h in free)
+
+
+def _together(ways: Sequence[Iterator[tuple[Board, ...]]]) -> Iterator[tuple[Board, ...]]:
+    """A way of each sheet at a time, until each was had; none is worked out before its time."""
+    had: list[list[tuple[Board, ...]]] = [[] for _ in ways]
+    for number in count():
+        more = [next(way, None) for way in ways]
+        if not any(one is not None for one in more):
+            return
+        for known, one in zip(had, more, strict=True):
+            known.extend(() if one is None else (one,))
+        yield tuple(board for known in had for board in known[number % len(known)])
 
 
 def _ticks(task: Task, rect: Rect) -> tuple[int, int, int, int]:

@@ -71,7 +71,7 @@ def _repaired(problem: LayProblem, fresh: Lay, old: ClothLay, stop: Stop) -> Clo
         _before(staying, gone),
         _apart(staying, gone),
     ):
-        found = _with_kept(problem, kept, stop)
+        found = _with_kept(problem, kept, stop, new)
         if found is not None and _worth(found) <= _worth(fresh) and check(problem, found) == ():
             kept_lay = _renumbered(problem, found, old)
             steady = _with_bound_of(new, kept_lay, problem.cloths[0])
@@ -169,8 +169,10 @@ def _apart(staying: Sequence[Placement], gone: Sequence[Placement]) -> list[Plac
     return [p for p in staying if p.sheet not in spoilt and p.sheet.on != BOLT]
 
 
-def _with_kept(problem: LayProblem, kept: Sequence[Placement], stop: Stop) -> Lay | None:
-    """The lay with all of `kept` pinned; None if that cannot be."""
+def _with_kept(
+    problem: LayProblem, kept: Sequence[Placement], stop: Stop, fresh: ClothLay
+) -> Lay | None:
+    """The lay with all of `kept` pinned; None if that cannot be. `fresh` knows a bound."""
     if not kept:
         return None
     runs = {run.name for run in problem.runs}
@@ -182,7 +184,7 @@ def _with_kept(problem: LayProblem, kept: Sequence[Placement], stop: Stop) -> La
         require_layable(pinned)
     except Refusal:
         return None
-    return solve(pinned, stop=stop)
+    return solve(pinned, stop=stop, bounds={fresh.name: fresh.bound_along})
 
 
 def _pin(placed: Placement, *, segment: bool) -> Pin:

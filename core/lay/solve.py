@@ -7,9 +7,10 @@ names its cloth.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from fractions import Fraction
 from random import Random
+from types import MappingProxyType
 
 from core.lay.around import improve_around
 from core.lay.ask import ask_of
@@ -27,6 +28,7 @@ __all__ = ["Stop", "solve"]
 
 # So many tries tell what a share of a run costs on one of its cloths.
 QUICK = 8
+NONE_KNOWN: Mapping[str, Inches] = MappingProxyType({})
 
 
 def solve(
@@ -35,36 +37,43 @@ def solve(
     stop: Stop | None = None,
     seed: int = 0,
     on_better: Callable[[Lay], None] | None = None,
+    bounds: Mapping[str, Inches] = NONE_KNOWN,
 ) -> Lay:
     """The best lay found until `stop`; the same problem, seed and iterations give the same.
 
     Expects a problem that `core.lay.refuse.require_layable` lets pass. What finds
     no room, because no more may be bought, is `unplaced`. `on_better` is given
-    each better lay as it is found.
+    each better lay as it is found. `bounds` are lengths of cloths, by name, that no lay goes
+    below; no other bound is sought round what has its place. Runs that cloths share need none.
     """
     stop = stop or Stop()
     if not any(map(is_shared, problem.runs)):
-        return _solve(problem, stop, seed, on_better, {})
+        return _solve(problem, stop, seed, on_better, bounds)
     quick = Stop(min(QUICK, stop.iterations), stop.deadline)
-    apart = shared_out(problem, lambda part: _solve(part, quick, seed, None, {}))
-    bounds = least_shared(problem, _solve(apart, quick, seed, None, {}))
-    return _solve(apart, stop, seed, on_better, bounds)
+    apart = shared_out(problem, lambda part: _solve(part, quick, seed))
+    shared = least_shared(problem, _solve(apart, quick, seed))
+    return _solve(apart, stop, seed, on_better, NONE_KNOWN, shared)
 
 
 def _solve(
     problem: LayProblem,
     stop: Stop,
     seed: int,
-    on_better: Callable[[Lay], None] | None,
-    bounds: dict[str, Inches],
+    on_better: Callable[[Lay], None] | None = None,
+    known: Mapping[str, Inches] = NONE_KNOWN,
+    shared: Mapping[str, Inches] = NONE_KNOWN,
 ) -> Lay:
-    """The lay of a problem whose runs draw on one cloth each; `bounds` are known better."""
+    """The lay of a problem whose runs draw on one cloth each.
+
+    `known` are bounds that need no search. Where a run was shared out, the bounds of
+    this problem hold for this sharing alone; `shared` are those that hold for any.
+    """
     found: dict[str, Result] = {}
 
     def keep(result: Result) -> None:
         name = result.task.cloth.name
-        if name in bounds:
-            result = result._replace(bound=bounds[name] / result.task.tick)
+        if name in shared:
+            result = result._replace(bound=shared[name] / result.task.tick)
         found[name] = result
 
     def better(result: Result) -> None:
@@ -74,16 +83,21 @@ def _solve(
 
     for index, cloth in enumerate(problem.cloths):
         part = stop.part(len(problem.cloths) - index)
-        keep(_one_cloth(problem, cloth, part, seed, better))
+        keep(_one_cloth(problem, cloth, part, seed, better, known.get(cloth.name)))
     return _lay(problem, found)
 
 
 def _one_cloth(
-    problem: LayProblem, cloth: Cloth, stop: Stop, seed: int, better: Callable[[Result], None]
+    problem: LayProblem,
+    cloth: Cloth,
+    stop: Stop,
+    seed: int,
+    better: Callable[[Result], None],
+    known: Inches | None,
 ) -> Result:
     ask = ask_of(problem, cloth)
     if ask.flaws or any(ask.arrangements):
-        return improve_around(ask, stop, seed, better)
+        return improve_around(ask, stop, seed, better, known)
     task = ask.task()
     found = improve(
         task, stop, Random(seed), lambda new: better(Result(task, new.packing, new.bound))
