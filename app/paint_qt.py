@@ -36,6 +36,7 @@ MOST_SMOOTH_LINES = 4000  # beyond this, slanted lines are drawn without antiali
 _CASING = 2.5  # pixels that show beside a line on cloth of any colour
 SEWN = frozenset({"edge", "seam"})  # lines that lie on cloth
 _MOST_PEN = 8.0  # pixels that no outline is wider than
+_LEAST = 1e-6  # inches, by which a line is as wide as Qt wants
 
 
 @dataclass(slots=True)
@@ -50,7 +51,7 @@ class _Areas:
 
     def prepare(self) -> None:
         for area in self.areas:
-            polygon = QPolygonF([QPointF(x, y) for x, y in area.points])
+            polygon = _polygon(area.points)
             self.box |= polygon.boundingRect()
             if _is_level(area.points):
                 self.rects.append(polygon.boundingRect())
@@ -69,6 +70,29 @@ class _Areas:
         return self.hatch[1]
 
 
+@dataclass(slots=True)
+class _Lines:
+    """Lines that follow each other and look alike; straight ones are painted at once."""
+
+    role: str
+    straight: list[QLineF]
+    bent: list[QPolygonF]
+    box: QRectF
+
+    @classmethod
+    def of(cls, lines: Sequence[Line]) -> _Lines:
+        pairs = [line.points for line in lines if len(line.points) == 2]
+        straight = [QLineF(*start, *end) for start, end in pairs]
+        bent = [_polygon(line.points) for line in lines if len(line.points) != 2]
+        box = _polygon([point for line in lines for point in line.points]).boundingRect()
+        return cls(lines[0].role, straight, bent, box)
+
+    def draw(self, painter: QPainter) -> None:
+        painter.drawLines(self.straight)
+        for line in self.bent:
+            painter.drawPolyline(line)
+
+
 class Picture:
     """One drawing, ready to be painted in a theme."""
 
@@ -79,14 +103,15 @@ class Picture:
         real = {mark.real for mark in marks if isinstance(mark, Area) and mark.real is not None}
         self._photos = {cloth.photo for cloth in real if cloth.photo is not None}
         self._cased = SEWN if real else frozenset()
-        self._shapes: list[_Areas | Line] = []
+        self._shapes: list[_Areas | _Lines] = []
         for kind, group in groupby(marks, _looks):
             if kind[0] is Area:
                 areas = _Areas(tuple(mark for mark in group if isinstance(mark, Area)))
                 areas.prepare()
                 self._shapes.append(areas)
             else:
-                self._shapes.extend(mark for mark in group if isinstance(mark, Line))
+                lines = [mark for mark in group if isinstance(mark, Line)]
+                self._shapes.append(_Lines.of(lines))
 
     def paint(
         self,
@@ -103,10 +128,12 @@ class Picture:
         """
         near = None if exposed is None else exposed.adjusted(*_round(_MOST_PEN / scale))
         for shape in self._shapes:
-            if isinstance(shape, Line):
+            if near is not None and not _meet(near, shape.box):
+                continue
+            if isinstance(shape, _Lines):
                 cased = theme.real_cloth and shape.role in self._cased
-                _paint_line(painter, shape, theme[shape.role], cased=cased)
-            elif near is None or near.intersects(shape.box):
+                _paint_lines(painter, shape, theme[shape.role], cased=cased)
+            else:
                 _paint_areas(painter, shape, theme, scale, photos)
         self._words.paint(painter, scale, theme, exposed)
         self.ring(painter, theme, chosen)
@@ -129,7 +156,7 @@ class Picture:
         """The key of the topmost keyed area at a place, or nothing."""
         for mark in reversed(self.drawing.marks):
             if isinstance(mark, Area) and mark.key:
-                polygon = QPolygonF([QPointF(px, py) for px, py in mark.points])
+                polygon = _polygon(mark.points)
                 if polygon.containsPoint(QPointF(x, y), Qt.FillRule.OddEvenFill):
                     return mark.key
         return ""
@@ -139,7 +166,7 @@ class Picture:
         painter.setBrush(Qt.BrushStyle.NoBrush)
         for mark in self.drawing.marks if chosen else ():
             if isinstance(mark, Area) and mark.key in chosen:
-                polygon = QPolygonF([QPointF(x, y) for x, y in mark.points])
+                polygon = _polygon(mark.points)
                 for name, width in ((theme.table, 4.0), (theme.chosen, 2.0)):
                     painter.setPen(pen(name, width))
                     painter.drawPolygon(polygon)
@@ -211,14 +238,22 @@ def _draw(painter: QPainter, areas: _Areas) -> None:
         painter.drawPolygon(polygon)
 
 
-def _paint_line(painter: QPainter, line: Line, style: Style, *, cased: bool) -> None:
-    points = QPolygonF([QPointF(x, y) for x, y in line.points])
+def _paint_lines(painter: QPainter, lines: _Lines, style: Style, *, cased: bool) -> None:
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     if cased:
         painter.setPen(pen(ink_on(style.outline), style.width * 4 / 3 + _CASING))
-        painter.drawPolyline(points)
+        lines.draw(painter)
     painter.setPen(pen(style.outline, style.width * 4 / 3, style.dash))
-    painter.drawPolyline(points)
+    lines.draw(painter)
+
+
+def _polygon(points: Sequence[Point]) -> QPolygonF:
+    return QPolygonF([QPointF(x, y) for x, y in points])
+
+
+def _meet(sight: QRectF, box: QRectF) -> bool:
+    """Whether something of `box` is in sight; it may be a line, which Qt calls empty."""
+    return sight.intersects(box.adjusted(-_LEAST, -_LEAST, _LEAST, _LEAST))
 
 
 def _is_level(points: Sequence[Point]) -> bool:

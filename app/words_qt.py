@@ -63,7 +63,7 @@ class Words:
 
     def __init__(self, drawing: Drawing) -> None:
         self._drawing = drawing
-        self._labels = [_typeset(mark) for mark in drawing.marks if isinstance(mark, Label)]
+        self._labels = [mark for mark in drawing.marks if isinstance(mark, Label)]
         self._rooms = _Rooms([_room(label) for label in self._labels])
         self._on_cloth: dict[bool, frozenset[str]] = {}
         self._set_for = (0.0, 0.0)  # the scale and the size of words that these were set for
@@ -99,7 +99,7 @@ class Words:
         if scale <= self._too_small.get(place, 0.0):
             return None
         if place not in self._settings:
-            self._settings[place] = setting = _setting(label, scale, larger)
+            self._settings[place] = setting = _setting(_typeset(label), scale, larger)
             if setting is None:
                 self._too_small[place] = scale
         return self._settings[place]

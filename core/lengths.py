@@ -13,6 +13,7 @@ import unicodedata
 from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
+from functools import lru_cache
 from math import ceil, floor
 from typing import TypeAlias
 
@@ -205,8 +206,12 @@ def show(
     return f"{number} {RULERS[units].unit}" if unit else number
 
 
+@lru_cache(maxsize=1 << 12)
 def bare(length: Inches, units: Units, rounding: Rounding = Rounding.NEAREST) -> str:
-    """As `show`, the bare number with a decimal point in every language, for programs to read."""
+    """As `show`, the bare number with a decimal point in every language, for programs to read.
+
+    Kept, since every list and picture shows the same few lengths.
+    """
     ruler = RULERS[units]
     exact = (length / ruler.finest).denominator == 1
     on_mark = length if exact else rounded(length, ruler.step, rounding)

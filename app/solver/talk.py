@@ -47,11 +47,16 @@ class Fault:
     sentence: str
 
 
+class AsDrafted:
+    """In place of a plan: it is the draft that was sent before."""
+
+
 @dataclass(frozen=True, slots=True)
 class Answer:
     """What came of the ask of that number: a plan or an answer, a `Refusal`, or a `Fault`.
 
-    After a `draft`, a plan made in a moment, the answer itself is still to come.
+    After a `draft`, a plan made in a moment, the answer itself is still to come; it is
+    `AsDrafted` if it is no other.
     """
 
     number: int
@@ -61,9 +66,9 @@ class Answer:
 
 def packed(message: Ask | Answer) -> bytes:
     """The bytes of a message."""
-    import pickle  # only now, as below: the window is seen sooner without it
+    from app.solver.pickling import pickled  # only now, as below: the window is seen sooner
 
-    body = pickle.dumps(message, pickle.HIGHEST_PROTOCOL)
+    body = pickled(message)
     return _HEAD.pack(len(body)) + body
 
 

@@ -17,7 +17,7 @@ from threading import Condition, Thread
 from types import FrameType
 
 from app.languages import speak_language
-from app.solver.talk import Answer, Ask, Fault, Job, Unpacker, packed
+from app.solver.talk import Answer, AsDrafted, Ask, Fault, Job, Unpacker, packed
 from core.plan import Plan, make_plan
 from core.quilt import Project
 from core.refusal import Refusal
@@ -73,7 +73,10 @@ class Solver:
         draft = self._worked(draft_of, ask)
         if draft is not None:
             self._write(packed(Answer(ask.number, draft, draft=True)))
-        self._write(packed(Answer(ask.number, self._worked(result_of, ask))))
+        result = self._worked(result_of, ask)
+        if draft is not None and result == draft:
+            result = AsDrafted()
+        self._write(packed(Answer(ask.number, result)))
 
     def _listen(self) -> None:
         unpacker = Unpacker()

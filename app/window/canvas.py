@@ -80,16 +80,18 @@ class Canvas(QGraphicsView):
         self.set_theme(self.theme)
 
     def show_items(self, items: Sequence[DrawingItem]) -> None:
-        """Show these drawings in place of the last ones, at the same zoom."""
+        """Show these drawings in place of the last ones, at the same zoom; some may stay."""
         scene = self.scene()
         chosen = self._items[0].chosen if self._items else frozenset()
         self._sharpening.drop()
-        scene.clear()
+        for gone in set(scene.items()) - set(items):
+            scene.removeItem(gone)
         self._items = list(items)
         bounds = QRectF()
         for item in items:
             item.photos = self.photos
-            scene.addItem(item)
+            if item.scene() is None:
+                scene.addItem(item)
             item.choose(chosen)
             bounds |= item.mapRectToScene(item.boundingRect())
         scene.setSceneRect(bounds.adjusted(-MARGIN, -MARGIN / 2, MARGIN, MARGIN))

@@ -38,6 +38,10 @@ class DrawingItem(QGraphicsItem):
         self.chosen: frozenset[str] = frozenset()
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
 
+    def shows(self, drawing: Drawing, title: str) -> bool:
+        """Whether it looks the same as one made of these."""
+        return (self.title, self.picture.drawing) == (title, drawing)
+
     def boundingRect(self) -> QRectF:  # noqa: N802 - Qt's name
         drawing, above = self.picture.drawing, self.above
         title = max((text_width(line) * self._letters for line in self.lines), default=0.0)

@@ -16,7 +16,7 @@ from PySide6.QtCore import QObject, QProcess, QTimer, Signal
 
 import app
 from app.languages import language_spoken
-from app.solver.talk import Answer, Ask, Fault, Unpacker, packed
+from app.solver.talk import Answer, AsDrafted, Ask, Fault, Unpacker, packed
 from core.language import told
 
 if TYPE_CHECKING:
@@ -49,7 +49,6 @@ class Planner(QObject):
         self._number = 0
         self._wanted: Job | None = None
         self._previous: Plan | None = None
-        self._draft: object = None
         self._deaths = 0
         self._unpacker = Unpacker()
         self._then: list[Callable[[], None]] = []
@@ -75,7 +74,7 @@ class Planner(QObject):
         A plan is made as like the `previous` one as costs nothing, so that pictures keep still.
         """
         self._number += 1
-        self._wanted, self._previous, self._draft = job, previous, None
+        self._wanted, self._previous = job, previous
         self._late.start()
         self._send()
 
@@ -111,7 +110,6 @@ class Planner(QObject):
             if isinstance(message, Answer) and message.number == self._number:
                 self._deaths = 0
                 if message.draft:
-                    self._draft = message.result
                     self.planned.emit(message.result)
                 else:
                     self._settle(message.result)
@@ -131,7 +129,7 @@ class Planner(QObject):
                     fault=result.sentence,
                 )
             )
-        elif result != self._draft:
+        elif not isinstance(result, AsDrafted):
             self.planned.emit(result)
         waiting, self._then = self._then, []
         for act in waiting:

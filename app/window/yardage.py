@@ -57,9 +57,16 @@ class YardageView(HandCanvas):
         for sheet in all_sheets_of(fabric_plan):
             drawing = draw_sheet(plan, place, sheet, Heading.RIGHT)
             title = typeset(f"{drawing.title}{_to_buy(fabric_plan, sheet)}{without}")
-            item = DrawingItem(drawing, title, self.theme)
+            item = self._item_there(place, sheet)
+            if item is None or not item.shows(drawing, title):
+                item = DrawingItem(drawing, title, self.theme)
             lanes.append(Lane(item, place, sheet, frame_of(fabric_plan, sheet, Heading.RIGHT)))
         return lanes
+
+    def _item_there(self, place: int, sheet: Sheet) -> DrawingItem | None:
+        """The picture there is of a sheet: if nothing changes, its pixels are kept."""
+        there = (lane.item for lane in self.lanes if (lane.place, lane.sheet) == (place, sheet))
+        return next(there, None)
 
 
 def _without(fabric: Fabric, photos: Photos) -> str:

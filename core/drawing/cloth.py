@@ -24,7 +24,7 @@ from core.language import told, told_as
 from core.lay.lay import Placement, Rect, Sheet
 from core.lengths import RULERS, Inches, Units, show, show_size
 from core.part_names import told_part
-from core.plan import FabricPlan, Plan
+from core.plan import FabricPlan, Part, Plan
 
 _WORDS, _CORNER = Fraction(16), Fraction(12)  # lengths for the words by the arrow and "far edge"
 
@@ -61,9 +61,11 @@ def draw_sheet(plan: Plan, fabric_index: int, sheet: Sheet, heading: Heading) ->
             motifs = [motif.rect for motif in fabric.motifs if motif.sheet == sheet]
             marks.extend(_offcut(frame, offcut.rect, units, motifs))
     marks.extend(flaws_on(frame, fabric, sheet, cloth))
+    parts = {part.name: part for part in plan.parts}
     for placement in lay.placements:
         if placement.sheet == sheet:
-            marks.extend(_piece(frame, plan, fabric_plan, placement))
+            part = parts[placement.name]
+            marks.extend(_piece(frame, units, part, fabric_plan, placement))
     marks.extend(motifs_on(frame, fabric_plan, sheet, cloth))
     marks = list(cut_from(marks, fabric.real, turned=heading is Heading.RIGHT))
     marks.extend(_ruler(frame, cloth, units))
@@ -103,10 +105,10 @@ def _offcut(frame: Frame, rect: Rect, units: Units, motifs: Sequence[Rect]) -> I
 
 
 def _piece(
-    frame: Frame, plan: Plan, fabric_plan: FabricPlan, placement: Placement
+    frame: Frame, units: Units, part: Part, fabric_plan: FabricPlan, placement: Placement
 ) -> Iterator[Mark]:
-    part, key = plan.part(placement.name), plan.label(placement)
-    size = show_size(placement.rect.across, placement.rect.along, plan.project.units)
+    key = part.label(placement.copy)
+    size = show_size(placement.rect.across, placement.rect.along, units)
     name = told_part(part.name)
     full = (f"{key}\n{name}\n{size}", f"{key}  {name}  {size}", f"{key}\n{size}")
     texts = (*full, f"{key}  {size}", key)

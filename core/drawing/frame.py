@@ -50,11 +50,13 @@ class Frame:
         return over + self._left, down + self._top
 
     def corners(self, rect: Rect) -> tuple[Point, ...]:
+        left, right = float(rect.x), float(rect.right)
+        start, end = float(rect.y), float(rect.end)
         return (
-            self.point(rect.x, rect.y),
-            self.point(rect.right, rect.y),
-            self.point(rect.right, rect.end),
-            self.point(rect.x, rect.end),
+            self.point_at(left, start),
+            self.point_at(right, start),
+            self.point_at(right, end),
+            self.point_at(left, end),
         )
 
     def line(self, rect: Rect, role: str) -> Line:
@@ -67,6 +69,6 @@ class Frame:
 
     def label(self, rect: Rect, texts: tuple[str, ...], role: str, key: str = "") -> Label:
         """Words in the middle of `rect`, within most of it."""
-        (x1, y1), (x2, y2) = self.corners(rect)[0], self.corners(rect)[2]
+        (x1, y1), _, (x2, y2), _ = self.corners(rect)
         room = (abs(x2 - x1) * _PADDING, abs(y2 - y1) * _PADDING)
         return Label(((x1 + x2) / 2, (y1 + y2) / 2), texts, room, role, key)

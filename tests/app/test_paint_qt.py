@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 
 import pytest
+from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QImage, QPainter
 from PySide6.QtWidgets import QApplication
 
@@ -129,6 +130,22 @@ def test_lines_keep_their_width_on_screen(qapp: QApplication) -> None:
     rows = [colours(painted(line, scale=scale))[ink] / (10 * scale) for scale in (8.0, 40.0)]
     assert rows[0] == pytest.approx(rows[1])
     assert rows[0] >= 1
+
+
+def test_level_and_bent_lines_are_painted_where_they_are_in_sight(qapp: QApplication) -> None:
+    level = Line(((0.0, 5.0), (10.0, 5.0)), "cut")
+    bent = Line(((2.0, 1.0), (4.0, 3.0), (6.0, 1.0)), "cut")
+    ink = SCREEN_LIGHT["cut"].outline
+    each = [colours(painted(line))[ink] for line in (level, bent)]
+    assert min(each) > 0
+    image = QImage(200, 200, QImage.Format.Format_RGB32)
+    image.fill(QColor(SCREEN_LIGHT.table))
+    painter = QPainter(image)
+    painter.scale(20, 20)
+    picture = Picture(Drawing("", 10.0, 10.0, (level, Line(((0, 9.0), (9, 9.0)), "ruler"), bent)))
+    picture.paint(painter, 20, SCREEN_LIGHT, exposed=QRectF(0, 0, 10, 6))
+    painter.end()
+    assert colours(image)[ink] == sum(each)
 
 
 def test_the_key_of_a_place_is_the_topmost_pieces(qapp: QApplication) -> None:

@@ -115,6 +115,15 @@ def test_showing_again_keeps_the_zoom_and_the_ring(canvas: Canvas) -> None:
     assert item.chosen == {"B1"}
 
 
+def test_a_picture_that_stays_is_the_same_item_and_others_go(canvas: Canvas) -> None:
+    [item] = canvas.scene().items()
+    other = DrawingItem(replace(DRAWING, title="other"), "other", SCREEN_LIGHT)
+    canvas.show_items([item, other])  # type: ignore[list-item]
+    assert set(canvas.scene().items()) == {item, other}
+    canvas.show_items([other])
+    assert canvas.scene().items() == [other]
+
+
 def test_it_is_one_tab_stop_with_a_name(canvas: Canvas) -> None:
     assert canvas.accessibleName() == "Yardage"
     assert canvas.focusPolicy() & Qt.FocusPolicy.TabFocus

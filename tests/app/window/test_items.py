@@ -10,6 +10,7 @@ import pytest
 from PySide6.QtWidgets import QApplication
 
 from app.packet.packet import packet_bytes
+from app.solver.talk import Answer, Unpacker, packed
 from app.window.document import Document
 from app.window.field import value_at
 from app.window.fields import INNER, PARTS
@@ -88,6 +89,11 @@ def test_an_item_is_kept_in_the_file(name: str, qapp: QApplication) -> None:
 
 def test_an_item_plans_and_is_drawn_soundly(name: str, qapp: QApplication) -> None:
     assert_sound(planned(name))
+
+
+def test_an_item_s_plan_comes_whole_out_of_the_solver(name: str, qapp: QApplication) -> None:
+    [answer] = Unpacker().take(packed(Answer(1, planned(name))))
+    assert answer == Answer(1, planned(name))
 
 
 def test_an_item_s_numbers_are_those_worked_out_by_hand(name: str, qapp: QApplication) -> None:
