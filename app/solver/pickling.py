@@ -29,7 +29,7 @@ class _Pickler(pickle.Pickler):
         kind = type(made)
         if is_dataclass(kind) and hasattr(kind, "__slots__"):
             return kind, tuple(getattr(made, name) for name in _names(kind))
-        return NotImplemented
+        return NotImplemented  # type: ignore[no-any-return]
 
 
 @lru_cache(maxsize=1 << 16)
