@@ -8,7 +8,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QLocale, QObject, QSettings, QTimer
+from PySide6.QtCore import QEvent, QLocale, QSettings, QTimer, Signal
 from PySide6.QtGui import QFileOpenEvent, QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -27,24 +27,24 @@ if TYPE_CHECKING:
 DEMO = "harbour-lights.crossgrain"
 
 
-class Opener(QObject):
-    """Opens the files that macOS hands to the program while it runs."""
+class Application(QApplication):
+    """Emits `asked(Path)` for a file that macOS hands to the program while it runs.
 
-    def __init__(self, window: MainWindow) -> None:
-        super().__init__(window)
-        self._window = window
+    A filter would see every event of every widget, and each would cost time in Python.
+    """
 
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's name
+    asked = Signal(Path)
+
+    def event(self, event: QEvent) -> bool:
         if isinstance(event, QFileOpenEvent) and event.file():
-            path = Path(event.file())
-            self._window.when_furnished(lambda: self._window.files.open_path(path))
+            self.asked.emit(Path(event.file()))
             return True
-        return super().eventFilter(watched, event)
+        return super().event(event)
 
 
 def run(argv: list[str], project_path: Path | None) -> int:
     """Open the window on a file, or on the demo; return the exit status once it is closed."""
-    application = QApplication([sys.argv[0], *argv])
+    application = Application([sys.argv[0], *argv])
     memory = Memory(QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, "Crossgrain"))
     speak_in(application, language_of(memory))
     planner = Planner()
@@ -56,7 +56,7 @@ def run(argv: list[str], project_path: Path | None) -> int:
 
 
 def _run(
-    application: QApplication, planner: Planner, memory: Memory, project_path: Path | None
+    application: Application, planner: Planner, memory: Memory, project_path: Path | None
 ) -> int:
     application.setApplicationName("Crossgrain")
     application.setOrganizationName("Crossgrain")
@@ -65,7 +65,7 @@ def _run(
     appearance = Appearance(application, closely=False)
     appearance.recall(memory)
     window = MainWindow(None, planner, memory, appearance)
-    application.installEventFilter(Opener(window))
+    application.asked.connect(partial(_open_asked, window))
     window.restore_shape()
     window.when_furnished(partial(_go_on, window, project_path))
     AfterPaint(window, window.furnishing(partial(_first_document, project_path)))
@@ -75,6 +75,10 @@ def _run(
     window.when_furnished(lambda: window.document.undo_stack.clear())
     window.deleteLater()
     return status
+
+
+def _open_asked(window: MainWindow, path: Path) -> None:
+    window.when_furnished(lambda: window.files.open_path(path))
 
 
 def _go_on(window: MainWindow, project_path: Path | None) -> None:

@@ -61,15 +61,21 @@ def look(self=None):
         QTest.qWait(10)
     print(window.windowTitle(), window.plan.project.quilt.name)
     print(*sorted({name.partition(".")[0] for name in sys.modules} & {"reportlab", "shapely"}))
+    if "asked" in sys.argv:
+        path = str(asset("tide-pool-runner.crossgrain"))
+        QApplication.sendEvent(QApplication.instance(), QFileOpenEvent(path))
+        print(window.windowTitle())
     if "discard" in sys.argv:
         window.document.put("quilt.length", "61", "Change length")
         window.asker.about_changes = lambda name, left_out: Answer.DISCARD
     return 0 if window.close() else 1
 
 QApplication.exec = look
+from PySide6.QtGui import QFileOpenEvent
+from app.assets import asset
 from app.window.asker import Answer
 from app.window.main import run
-paths = [Path(word) for word in sys.argv[1:] if word != "discard"]
+paths = [Path(word) for word in sys.argv[1:] if word not in ("discard", "asked")]
 sys.exit(run([], paths[0] if paths else None))
 """
 
@@ -98,6 +104,10 @@ def test_the_program_opens_on_the_demo_without_a_word_of_complaint(tmp_path: Pat
 
 def test_the_program_leaves_discarded_changes_without_a_word_of_complaint(tmp_path: Path) -> None:
     started(tmp_path, "discard")
+
+
+def test_a_file_that_the_system_hands_over_is_opened(tmp_path: Path) -> None:
+    assert started(tmp_path, "asked")[-1].startswith("tide-pool-runner.crossgrain[*]")
 
 
 def test_the_program_opens_on_a_file(tmp_path: Path) -> None:
