@@ -6,6 +6,7 @@ well-formed; whether it can be planned is for the program to say.
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from functools import cache
 from typing import Any
@@ -26,7 +27,9 @@ from core.binding_choices import (
     Tuck,
     WidthRule,
 )
+from core.by_hand.said import HandFlaw, HandMotif, HandPin
 from core.fabric import Fabric, Grain, OnHand, Photo, RealCloth
+from core.lay.lay import THE_BOLT, Rect, Sheet
 from core.lengths import INCHES_PER_MM, Units
 from core.project_file import to_document
 from core.quilt import (
@@ -278,9 +281,68 @@ def outlines(units: Units) -> st.SearchStrategy[Shape]:
     )
 
 
+def may_be_cut(project: Project, fabric: str) -> tuple[list[str], list[str]]:
+    """The pieces, and the joined lengths, that a quilt may have of a fabric."""
+    pieces, runs = [], []
+    if project.label is not None and project.label.fabric == fabric:
+        pieces.append("label")
+    for number, border in enumerate(project.borders, 1):
+        if border.fabric == fabric:
+            pieces += [f"border {number} side", f"border {number} top and bottom"]
+            runs.append(f"border {number} strip")
+        if border.corner_fabric == fabric:
+            pieces.append(f"border {number} corner")
+    if project.backing is not None and project.backing.fabric == fabric:
+        pieces += ["backing panel", "narrow backing panel"]
+    if project.sleeve is not None and project.sleeve.fabric == fabric:
+        runs.append("sleeve")
+    if project.binding is not None and project.binding.fabric == fabric:
+        runs.append("binding")
+    return pieces, runs
+
+
+@cache
+def spots(units: Units, most: int) -> st.SearchStrategy[Rect]:
+    """Rectangles of up to so many inches; they may lie beside narrow cloth."""
+    side = lengths(0.5, most, units).filter(bool)
+    return st.builds(Rect, lengths(0, 20, units), lengths(0, 40, units), side, side)
+
+
+@st.composite
+def by_hand(draw: st.DrawFn, project: Project) -> Project:
+    """The project, with pins, flaws and motifs on the cloths of one of its fabrics."""
+    units = project.units
+    cut = {at: may_be_cut(project, one.name) for at, one in enumerate(project.fabrics)}
+    place = draw(st.sampled_from([at for at, names in cut.items() if any(names)] or [0]))
+    fabric = project.fabrics[place]
+    pieces, runs = (st.sampled_from(names) if names else st.nothing() for names in cut[place])
+    sheets = (Sheet(f"on_hand[{at}]") for at in range(len(fabric.on_hand)))
+    on = st.sampled_from((THE_BOLT, THE_BOLT, *sheets))
+    x, y = (st.just(F(0)) | lengths(0, most, units) for most in (30, 60))
+    turned = st.sampled_from((False, False, True))
+    length = lengths(18, 40, units)
+    pins = st.builds(HandPin, pieces, x, y, on, turned, copy=st.none() | st.integers(1, 2))
+    pins |= st.builds(HandPin, runs, x, y, on, turned, length=length)
+    flaws = st.builds(HandFlaw, spots(units, 8), on, st.sampled_from(("", "stain", "Loch ½")))
+    motifs = st.builds(HandMotif, st.none() | pieces, spots(units, 2), on)
+    said = {"pins": pins, "flaws": flaws, "motifs": motifs}
+    drawn = {key: tuple(draw(st.lists(each, max_size=2))) for key, each in said.items()}
+    handled = replace(fabric, **drawn)
+    return replace(
+        project, fabrics=(*project.fabrics[:place], handled, *project.fabrics[place + 1 :])
+    )
+
+
 @st.composite
 def projects(draw: st.DrawFn) -> Project:
-    """A quilt of up to 100 in with up to three borders, on three fabrics."""
+    """A quilt of up to 100 in with up to three borders, on three fabrics; some handled."""
+    project = draw(plain_projects())
+    return draw(by_hand(project)) if draw(st.booleans()) else project
+
+
+@st.composite
+def plain_projects(draw: st.DrawFn) -> Project:
+    """A quilt whose cloths nothing is said of by hand."""
     units = draw(st.sampled_from((Units.INCHES, Units.INCHES, *Units)))
 
     def maybe(part: st.SearchStrategy[Any]) -> Any:  # noqa: ANN401 - whatever the part is
