@@ -325,9 +325,12 @@ def by_hand(draw: st.DrawFn, project: Project) -> Project:
     pins |= st.builds(HandPin, runs, x, y, on, turned, length=length)
     flaws = st.builds(HandFlaw, spots(units, 8), on, st.sampled_from(("", "stain", "Loch ½")))
     motifs = st.builds(HandMotif, st.none() | pieces, spots(units, 2), on)
-    said = {"pins": pins, "flaws": flaws, "motifs": motifs}
-    drawn = {key: tuple(draw(st.lists(each, max_size=2))) for key, each in said.items()}
-    handled = replace(fabric, **drawn)
+    handled = replace(
+        fabric,
+        pins=tuple(draw(st.lists(pins, max_size=2))),
+        flaws=tuple(draw(st.lists(flaws, max_size=2))),
+        motifs=tuple(draw(st.lists(motifs, max_size=2))),
+    )
     return replace(
         project, fabrics=(*project.fabrics[:place], handled, *project.fabrics[place + 1 :])
     )

@@ -9,7 +9,9 @@ from typing import TypeAlias
 
 from app.assets import asset
 from core import edit
-from core.by_hand.edits import best_lay, mark_flaw, mark_motif
+from core.by_hand.edits import best_lay, mark_flaw, mark_motif, pin_or_unpin, put_down
+from core.by_hand.holding import held_at, pick_up, turned
+from core.by_hand.sheets import hand_sheets
 from core.by_hand.spot import Spot
 from core.lay.lay import Rect, Sheet
 from core.lengths import Units
@@ -21,13 +23,15 @@ Change: TypeAlias = Callable[[Project], Project]
 
 # The picture that a hand points at, of the project that every walk begins with.
 SHOWN = make_plan(load(asset("harbour-lights.crossgrain")), draft=True)
+LABELS = [SHOWN.label(one) for fabric in SHOWN.fabrics for one in fabric.lay.placements]
 SINGLES = ("backing", "batting", "binding", "sleeve")
 MOST_ITEMS = 6
 
 
 def random_change(rng: Random) -> Change:
     """One edit; on some projects it is refused, and on some it changes nothing."""
-    return rng.choice((_length, _name, _choice, _units, _part, _item, _move, _by_hand))(rng)
+    edits = (_length, _name, _choice, _units, _part, _item, _move, _by_hand, _carried, _start)
+    return rng.choice(edits)(rng)
 
 
 def _put(path: str, value: object) -> Change:
@@ -110,6 +114,26 @@ def _move(rng: Random) -> Change:
         return edit.move(project, f"borders[{place}]", by)
 
     return change
+
+
+def _carried(rng: Random) -> Change:
+    """A piece moved, perhaps turned or to another cloth; pinned where it lies, or let go."""
+    label = rng.choice(LABELS)
+    held = pick_up(SHOWN, label)
+    assert held is not None
+    if rng.random() < 0.3:
+        return lambda project: pin_or_unpin(project, SHOWN, label)
+    sheet = rng.choice(hand_sheets(SHOWN.fabrics[held.place]))
+    there = held_at(SHOWN, held, sheet, (rng.uniform(0, 30), rng.uniform(0, 60)), reach=1)
+    put = turned(there) if rng.random() < 0.3 else there
+    return lambda project: put_down(project, SHOWN, put)
+
+
+def _start(rng: Random) -> Change:
+    """The binding's start drawn along the edge, or put where its joins land best."""
+    if rng.random() < 0.5:
+        return _put("binding.start_at", f"{rng.randrange(200)} in")
+    return lambda project: project if project.binding is None else edit.best_start(project)
 
 
 def _by_hand(rng: Random) -> Change:

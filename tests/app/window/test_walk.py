@@ -1,4 +1,4 @@
-"""A random walk of edits, undos, redos, saves and reopens stays beside a model of plain lists."""
+"""A random walk of edits, undos, saves, reopens and cuts stays beside a model of plain lists."""
 
 from __future__ import annotations
 
@@ -10,16 +10,23 @@ import pytest
 from PySide6.QtWidgets import QApplication
 
 from app.window.asker import Answer
+from app.window.cutting.cuttings import Cuttings
 from app.window.document import Document
 from app.window.files import Files, new_project
 from app.window.memory import Memory
+from core.cutting.cutting import ClothCutting, Cutting, begin
+from core.cutting.miscut import Spoilt
+from core.cutting.progress import on_table
+from core.cutting.remaining import LaidAgain
+from core.lengths import Units
 from core.project_file import load
 from core.quilt import Project
 from core.refusal import Refusal
 from tests.app.window.conftest import ScriptedAsker
-from tests.app.window.edits import Change, random_change
+from tests.app.window.edits import SHOWN, Change, random_change
 
 STEPS = 2000
+TRIES = 5  # of a lay after a miscut: it need not be short
 
 
 class Model:
@@ -27,6 +34,7 @@ class Model:
 
     def __init__(self, project: Project) -> None:
         self.files: dict[Path, Project] = {}
+        self.cuttings: dict[Path | None, Cutting] = {}
         self.start(project, None)
 
     def start(self, project: Project, path: Path | None) -> None:
@@ -55,21 +63,54 @@ class Model:
         self.files[path] = self.project
         self.path, self.saved = path, self.now
 
+    @property
+    def cutting(self) -> Cutting | None:
+        """How far the cloth is cut: by its file, else as it was before it was ever saved."""
+        return self.cuttings.get(self.path) or self.cuttings.get(None)
+
 
 class Walk:
     """Does each step to the document and to the model."""
 
     def __init__(self, document: Document, memory: Memory, folder: Path, rng: Random) -> None:
-        self.document, self.rng = document, rng
+        self.document, self.rng, self.folder = document, rng, folder
         self.asker = ScriptedAsker(answer=Answer.DISCARD)
         self.files = Files(document, self.asker, memory, lambda: None, lambda: ())
         self.model = Model(document.project)
         self.paths = [folder / f"{name}.crossgrain" for name in ("one", "two", "three é")]
 
     def step(self) -> None:
-        acts = (self.edit, self.undo, self.redo, self.save, self.save_as, self.reopen, self.new)
-        [act] = self.rng.choices(acts, weights=(60, 15, 12, 5, 3, 4, 1))
+        weights = {
+            self.edit: 60,
+            self.undo: 15,
+            self.redo: 12,
+            self.save: 5,
+            self.save_as: 3,
+            self.reopen: 4,
+            self.new: 1,
+            self.cut: 8,
+        }
+        [act] = self.rng.choices(list(weights), weights=list(weights.values()))
         act()
+
+    def cut(self) -> None:
+        """At the table it is gone on with where it was left, whatever was edited since."""
+        cuttings = Cuttings(self.document.path, SHOWN, self.folder)
+        assert cuttings.found() == self.model.cutting
+        cutting = self.model.cutting or begin(SHOWN)
+        place = self.rng.randrange(len(cutting.cloths))
+        further = cutting.with_cloth(place, self.cut_further(cutting.cloths[place]))
+        cuttings.keep(further)
+        self.model.cuttings[self.model.path] = further
+
+    def cut_further(self, cloth: ClothCutting) -> ClothCutting:
+        """A cut more, or one back; or a piece that is cut is spoilt, and the rest laid again."""
+        cut = on_table(cloth.order, cloth.cuts_done).pieces
+        if cut and self.rng.random() < 0.1:
+            spoilt = Spoilt(self.rng.choice(cut).label)
+            again = LaidAgain(cloth.order, cloth.cuts_done, spoilt, Units.INCHES, TRIES)
+            return cloth.laid_again(again.answer())
+        return self.rng.choice((cloth.cut_once, cloth.cut_once, cloth.back))()
 
     def edit(self) -> None:
         change = random_change(self.rng)
@@ -120,6 +161,7 @@ def test_a_long_random_walk_ends_where_its_model_does(
         assert document.undo_stack.isClean() == (walk.model.now == walk.model.saved)
     assert walk.asker.told == []
     assert {path: load(path) for path in walk.model.files} == walk.model.files
+    assert len(walk.model.cuttings) > 1
     walk.files.let_go()
 
 

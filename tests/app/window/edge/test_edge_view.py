@@ -211,3 +211,11 @@ def test_without_a_binding_there_is_nothing_to_move(
     QTest.mouseClick(view.viewport(), LEFT, pos=QPoint(40, 40))
     assert not window.centre.edge_page.best.isEnabled()
     assert window.document.undo_stack.count() == 1
+
+
+def test_a_binding_that_is_gone_is_not_started_anew(window: MainWindow, view: EdgeView) -> None:
+    window.document.edit("Remove binding", lambda project: edit.remove(project, "binding"))
+    before = window.document.project
+    QTest.keyClick(view, Qt.Key.Key_B)
+    QTest.keyClick(view, Qt.Key.Key_Right, SHIFT)
+    assert window.document.project == before
