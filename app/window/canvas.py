@@ -10,19 +10,21 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from enum import Enum, auto
+from html import escape
 
-from PySide6.QtCore import QPointF, QRect, QRectF, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QFont,
     QFontInfo,
+    QHelpEvent,
     QKeyEvent,
     QMouseEvent,
     QPainter,
     QResizeEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QGraphicsScene, QGraphicsView
+from PySide6.QtWidgets import QGraphicsScene, QGraphicsView, QToolTip
 
 from app.photos_qt import NO_PHOTOS, Photos
 from app.style import SCREEN_LIGHT, Theme
@@ -149,8 +151,22 @@ class Canvas(QGraphicsView):
         """Choose a piece, and say it to a screen reader."""
         self._here = key
         self.picked.emit(key)
-        said = [said for item in self._items if (said := words(item.picture.drawing, key))]
-        announce(self, said[0] if said else key or told("no piece"))
+        announce(self, self._words_of(key) or told("no piece"))
+
+    def _words_of(self, key: str) -> str:
+        """What is written on a piece, else its key."""
+        said = (words(item.picture.drawing, key) for item in self._items)
+        return next(filter(None, said), key)
+
+    def tip_at(self, at: QPoint) -> str:
+        """What is said of what the mouse rests on, many of which are too small to be written on."""
+        return self._words_of(self._key_at(QPointF(at)))
+
+    def viewportEvent(self, event: QEvent) -> bool:  # noqa: N802 - Qt's name
+        if isinstance(event, QHelpEvent) and (tip := self.tip_at(event.pos())):
+            QToolTip.showText(event.globalPos(), f"<p>{escape(tip)}</p>", self)
+            return True
+        return super().viewportEvent(event)
 
     @property
     def busy(self) -> bool:

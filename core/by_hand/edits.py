@@ -18,6 +18,7 @@ from core.by_hand.said import HandFlaw, HandMotif, HandPin, Said, moved_sheet
 from core.by_hand.spot import Spot
 from core.language import told
 from core.lay.lay import BOLT, Placement, Rect, Sheet
+from core.lengths import show_size
 from core.plan import Plan
 from core.project_file.hand_form import said_document
 from core.quilt import Project
@@ -155,6 +156,15 @@ def said_at(plan: Plan, place: int, sheet: Sheet, at: tuple[float, float]) -> st
     )
     found = ((kind, n) for kind, n, on, rect in regions if on == sheet and rect.holds(point))
     return next((f"fabrics[{place}].{kind}[{number}]" for kind, number in found), "")
+
+
+def said_words(plan: Plan, path: str) -> str:
+    """What the flaw or motif at a path is, and how large."""
+    [(place, kind, number)] = _PATH.findall(path)
+    fabric = plan.fabrics[int(place)].fabric
+    said: HandFlaw | HandMotif = getattr(fabric, kind)[int(number)]
+    size = show_size(said.rect.across, said.rect.along, plan.project.units)
+    return f"{said.called[:1].upper()}{said.called[1:]}, {size}"
 
 
 def without_taken(plan: Plan, held: Holding) -> Plan:

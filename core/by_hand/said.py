@@ -15,6 +15,7 @@ from typing import Final, TypeAlias
 from core.language import told
 from core.lay.lay import THE_BOLT, Rect, Sheet
 from core.lengths import Inches
+from core.part_names import told_part
 
 NOWHERE: Final = Sheet("nowhere")
 
@@ -57,6 +58,13 @@ class HandMotif:
     name: str | None
     rect: Rect
     sheet: Sheet = THE_BOLT
+
+    @property
+    def called(self) -> str:
+        """What it is a motif for, if for any piece."""
+        if self.name is None:
+            return told("motif")
+        return told("motif for {part}", part=told_part(self.name))
 
 
 Said: TypeAlias = HandPin | HandFlaw | HandMotif

@@ -15,7 +15,6 @@ from core.fabric import Fabric
 from core.language import told
 from core.lay.lay import Placement, Rect, Sheet
 from core.lay.places import meet
-from core.part_names import told_part
 from core.plan import FabricPlan
 
 _SHANK, _HEAD = Fraction(3, 2), 0.35  # inches of cloth: how long a pin is drawn, how large its head
@@ -49,9 +48,7 @@ def motifs_on(frame: Frame, fabric_plan: FabricPlan, sheet: Sheet, cloth: Rect) 
         if seen is not None:
             yield frame.line(seen, "motif")
             if not any(meet(sheet, seen, placed.sheet, placed.rect) for placed in laid):
-                words: tuple[str, ...] = (told("motif"),)
-                if motif.name is not None:
-                    words = (told("motif for {part}", part=told_part(motif.name)), *words)
+                words = tuple(dict.fromkeys((motif.called, told("motif"))))
                 yield frame.label(seen, words, "motif")
 
 

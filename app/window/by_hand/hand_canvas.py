@@ -11,9 +11,10 @@ from app.window.by_hand.gesture import Gesture, Lane
 from app.window.by_hand.mark import Mark, Marking
 from app.window.by_hand.overlay import HeldItem, SaidLine
 from app.window.canvas import Canvas, Fit
-from core.by_hand.edits import said_at
+from core.by_hand.edits import said_at, said_words
 from core.by_hand.holding import on_next_sheet, pick_up, turned
 from core.by_hand.spot import first_spot
+from core.language import marked, told
 from core.plan import Plan
 
 # One letter each, since the canvas has the focus: what it asks its window to do.
@@ -25,6 +26,10 @@ LETTERS = {
     Qt.Key.Key_X: "flaw",
     Qt.Key.Key_G: "motif",
 }
+
+
+HOW = marked("Drag it, or press M, to lay it elsewhere; R turns it, P pins it.")
+HOW_MARKED = marked("Click it with the right button to change it or to take it away.")
 
 
 class HandCanvas(Canvas):
@@ -47,6 +52,7 @@ class HandCanvas(Canvas):
         self.said = SaidLine(self)
         self._pressed: tuple[QPointF, str] | None = None
         self._waiting: Plan | None = None
+        self.setMouseTracking(True)
 
     @property
     def here(self) -> str:
@@ -144,6 +150,22 @@ class HandCanvas(Canvas):
             self.carry(key, self.mapToScene(start.toPoint()))
         else:
             super().mouseMoveEvent(event)
+            self._show_hand(event)
+
+    def _show_hand(self, event: QMouseEvent) -> None:
+        """An open hand over what can be taken hold of."""
+        if self.gesture is None and not event.buttons() and not self._space:
+            over = bool(self._key_at(event.position()))
+            shape = Qt.CursorShape.OpenHandCursor if over else Qt.CursorShape.ArrowCursor
+            self.viewport().setCursor(shape)
+
+    def tip_at(self, at: QPoint) -> str:
+        if self.gesture is not None or self.plan is None:
+            return ""
+        tips = [f"{piece}. {told(HOW)}"] if (piece := super().tip_at(at)) else []
+        if path := self._said_at(self.mapToScene(at)):
+            tips.append(f"{said_words(self.plan, path)}. {told(HOW_MARKED)}")
+        return " ".join(tips)
 
     def _far(self, event: QMouseEvent) -> bool:
         if self._pressed is None or not event.buttons() & Qt.MouseButton.LeftButton:

@@ -172,6 +172,35 @@ def test_what_is_held_is_named_where_it_is_in_sight(hands: Hands) -> None:
     hands.keys(Key.Key_Escape)
 
 
+def test_the_mouse_rests_on_a_piece_or_a_mark_and_is_told_what_to_do(hands: Hands) -> None:
+    tip = hands.canvas.tip_at(hands.middle("A2"))
+    assert tip.startswith("A2, border 1 strip, ")
+    assert "Drag it, or press M" in tip
+    hands.window.hand.mark_flaw()
+    assert hands.canvas.tip_at(hands.middle("A2")) == "", "the hand is full"
+    hands.drag(hands.on(NIGHT, 36, 10), hands.on(NIGHT, 39, 16))
+    tip = hands.canvas.tip_at(hands.on(NIGHT, 37, 12))
+    assert tip.startswith("Flaw, ")
+    assert "right button" in tip
+    hands.document.put("fabrics[0].flaws", [], "Remove")
+    motif = {"name": "label", "x": "30", "y": "100", "across": "3", "along": "3"}
+    hands.document.put("fabrics[2].motifs", [motif], "Mark motif")
+    hands.planner.finish()
+    tip = hands.canvas.tip_at(hands.on(TIDE, 31, 101))
+    assert "Motif for label, 3 × 3 in. Click it" in tip
+    assert hands.canvas.tip_at(QPoint(2, 2)) == ""
+
+
+def test_an_open_hand_shows_what_can_be_taken_hold_of(hands: Hands) -> None:
+    view, over = hands.canvas.viewport(), hands.middle("C1")
+    shapes = []
+    for at in (over, QPoint(2, 2)):
+        QTest.mouseMove(view, at)
+        QApplication.processEvents()
+        shapes.append(view.cursor().shape())
+    assert shapes == [Qt.CursorShape.OpenHandCursor, Qt.CursorShape.ArrowCursor]
+
+
 def test_a_click_alone_moves_nothing(hands: Hands) -> None:
     before = hands.project
     hands.choose("C1")
