@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QResizeEvent
-from PySide6.QtWidgets import QLabel, QTabWidget, QToolButton, QWidget
+from PySide6.QtWidgets import QBoxLayout, QLabel, QTabWidget, QToolButton, QWidget
 
 from app.window.tips import TABS
 from core.language import told
@@ -53,6 +55,33 @@ class Sentence(QLabel):
         self.setMinimumHeight(0)  # else a label asks for no less than it has
         if self.text():
             self.setMinimumHeight(self.heightForWidth(self.width()))
+
+
+class RowOrColumn(QWidget):
+    """Widgets in a row; in a column where that has no room for them, or less than `letters`."""
+
+    def __init__(self, letters: int) -> None:
+        super().__init__()
+        self._letters = letters
+        self.box = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self.box.setContentsMargins(8, 4, 8, 4)
+
+    def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        """As wide as the widest of them: it can always be a column."""
+        return QSize(max(self._widths(), default=0), super().minimumSizeHint().height())
+
+    def _widths(self) -> Iterator[int]:
+        """What each needs at least, with its share of what is kept free."""
+        margins, places = self.box.contentsMargins(), range(self.box.count())
+        free = margins.left() + margins.right()
+        for part in filter(None, map(self.box.itemAt, places)):
+            yield part.minimumSize().width() + free
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        super().resizeEvent(event)
+        needed = max(self._letters * self.fontMetrics().averageCharWidth(), sum(self._widths()))
+        ways = QBoxLayout.Direction
+        self.box.setDirection(ways.TopToBottom if self.width() < needed else ways.LeftToRight)
 
 
 def quiet_button(text: str, name: str = "") -> QToolButton:

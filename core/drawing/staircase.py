@@ -17,7 +17,7 @@ from core.lengths import INCHES_PER_MM, Inches, Units, sale_text, show
 from core.quilt import Project
 
 WIDTH, HEIGHT = 96.0, 54.0
-_LEFT, _RIGHT, _TOP, _FOOT = 2.0, 94.0, 7.0, 46.0  # where the blocks stand
+_LEFT, _RIGHT, _TOP, _FOOT = 4.0, 92.0, 7.0, 48.0  # where the blocks stand
 _LOWEST = 8.0  # the height of the lowest block
 _TICK, _ROOM = 1.2, 8.0
 
@@ -96,7 +96,7 @@ def _words(project: Project, axis: _Axis, step: Step) -> tuple[str, ...]:
 
 
 def _ruler(units: Units, axis: _Axis) -> Iterator[Mark]:
-    """Ticks under the blocks, at round widths."""
+    """Ticks under the blocks, at round widths; the last says in what they are."""
     yield Line(((_LEFT, _FOOT), (_RIGHT, _FOOT)), "ruler")
     step = _tick_step(units, axis.last - axis.first)
     number = -(-axis.first // step)
@@ -105,7 +105,7 @@ def _ruler(units: Units, axis: _Axis) -> Iterator[Mark]:
         width = number * step
         x = axis.x(width)
         yield Line(((x, _FOOT), (x, _FOOT + _TICK)), "ruler")
-        words = (show(width, units), show(width, units, unit=False))
+        words = (show(width, units, unit=width + step > axis.last),)
         free = min(room, 2 * x, 2 * (WIDTH - x))
         yield Label((x, _FOOT + _TICK + 1.6), words, (free, 2.6), "ruler")
         number += 1

@@ -6,22 +6,24 @@ import re
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit
 
+from app.window.furniture import RowOrColumn
 from core.compare.choices import Choice, usual_place, usual_values
 from core.language import told
 from core.quilt import Project
 
+ROOM = 70  # letters, for the choice and its values beside each other
 _BETWEEN = re.compile(r"\s*;\s*|,\s+")
 
 
-class ChoiceBar(QWidget):
+class ChoiceBar(RowOrColumn):
     """Emits `asked` when another comparison is wanted. `values` shows the line of values."""
 
     asked = Signal()
 
     def __init__(self, choices: Sequence[Choice], *, values: bool) -> None:
-        super().__init__()
+        super().__init__(ROOM)
         self._choices = tuple(choices)
         self._project: Project | None = None
         self.choice_box = QComboBox()
@@ -32,15 +34,14 @@ class ChoiceBar(QWidget):
         self.values_line = QLineEdit()
         self.values_line.setAccessibleName(told("Values to compare"))
         self.values_line.setToolTip(told("Two to six values with ; between them"))
-        row = QHBoxLayout(self)
-        row.setContentsMargins(8, 6, 8, 6)
+        row = QHBoxLayout()
         label = QLabel(told("&Vary"))
         label.setBuddy(self.choice_box)
-        row.addWidget(label)
-        row.addWidget(self.choice_box)
-        row.addWidget(self.place_box)
+        for widget in (label, self.choice_box, self.place_box):
+            row.addWidget(widget)
+        self.box.addLayout(row)
         if values:
-            row.addWidget(self.values_line, 1)
+            self.box.addWidget(self.values_line, 1)
         else:
             row.addStretch(1)
         self.choice_box.activated.connect(self._other_choice)

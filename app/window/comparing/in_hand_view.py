@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from itertools import groupby
 
 from PySide6.QtWidgets import QVBoxLayout
 
@@ -18,6 +19,7 @@ from app.solver.talk import Question
 from app.window.comparing.asking_view import AskingView
 from app.window.planner import Planner
 from app.window.read_table import ReadTable, Row
+from app.wording import upper_first
 from core.compare.questions import FromWhatIHave, InHand
 from core.compare.reverse import Answer
 from core.language import marked, told
@@ -49,7 +51,8 @@ class InHandView(AskingView):
 
     def show_found(self, found: object) -> None:
         if isinstance(found, InHand) and self.project is not None:
-            self.list.show_rows(list(_rows(self.project, found)))
+            # One reason for two answers is read once.
+            self.list.show_rows([row for row, _ in groupby(_rows(self.project, found))])
 
 
 def _rows(project: Project, found: InHand) -> Iterator[Row]:
@@ -66,7 +69,7 @@ def _rows(project: Project, found: InHand) -> Iterator[Row]:
     for one in found.withstands:
         said = told("If the {fabric} is not what the bolt says", fabric=one.fabric)
         yield _heading(said)
-        yield from (_words(line) for line in withstands_answers(one, project.units))
+        yield from (_words(upper_first(line)) for line in withstands_answers(one, project.units))
 
 
 def _which_is_enough(path: str) -> str:
@@ -80,7 +83,7 @@ def _which_is_enough(path: str) -> str:
 
 def _answer(found: Answer | Refusal, said: Callable[[Answer], str]) -> Iterator[Row]:
     if isinstance(found, Refusal):
-        yield _words(found.sentence)
+        yield _words(upper_first(f"{found.sentence}."))
         return
     yield _words(said(found))
     if why := no_more(found):

@@ -6,7 +6,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
-    QHBoxLayout,
     QHeaderView,
     QPushButton,
     QSplitter,
@@ -22,7 +21,7 @@ from app.window.comparing.asking_view import AskingView
 from app.window.comparing.choice_bar import ChoiceBar
 from app.window.comparing.values_model import ValuesModel
 from app.window.drawing_item import DrawingItem
-from app.window.furniture import Sentence
+from app.window.furniture import RowOrColumn, Sentence
 from app.window.planner import Planner
 from core.by_hand.sheets import sheets_of
 from core.compare.choices import CHOICES
@@ -37,6 +36,7 @@ from core.lengths import typeset
 from core.quilt import Project
 
 LEAST_COLUMN = 64  # pixels of a column, for letters of the usual size
+HEIGHTS = [320, 130, 190]  # of the table, the edges and the cloths, in parts of the whole
 GAP = 6.0  # inches of table between two cloths
 EDGES_ENLARGED = 40.0  # so that the room round a drawing is little beside it
 
@@ -67,23 +67,22 @@ class SideBySideView(AskingView):
         column = QVBoxLayout(upper)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        foot = QHBoxLayout()
-        foot.setContentsMargins(8, 4, 8, 4)
-        foot.addWidget(self.notice, 1)
-        foot.addWidget(self.take, 0, Qt.AlignmentFlag.AlignRight)
+        foot = RowOrColumn(60)
+        foot.box.addWidget(self.notice, 1)
+        foot.box.addWidget(self.take, 0, Qt.AlignmentFlag.AlignRight)
         column.addWidget(self.bar)
         column.addWidget(self.said)
         column.addWidget(self.table, 1)
-        column.addLayout(foot)
-        splitter = QSplitter(Qt.Orientation.Vertical)
-        splitter.addWidget(upper)
-        splitter.addWidget(self.edges)
-        splitter.addWidget(self.canvas)
-        splitter.setChildrenCollapsible(False)
-        splitter.setSizes([320, 110, 210])
+        column.addWidget(foot)
+        self.splitter = QSplitter(Qt.Orientation.Vertical)
+        self.splitter.addWidget(upper)
+        self.splitter.addWidget(self.edges)
+        self.splitter.addWidget(self.canvas)
+        self.splitter.setChildrenCollapsible(False)
+        self.splitter.setSizes(HEIGHTS)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
-        outer.addWidget(splitter)
+        outer.addWidget(self.splitter)
         self.take.setEnabled(False)
 
     def question(self, project: Project) -> Question:
@@ -97,7 +96,9 @@ class SideBySideView(AskingView):
         larger = theme.words != self.canvas.theme.words
         for canvas in (self.canvas, self.edges):
             canvas.set_theme(theme)
-        if larger:
+        if larger:  # a table needs more room for them, a picture does not
+            upper, *lower = HEIGHTS
+            self.splitter.setSizes([round(upper * theme.words), *lower])
             self.show_found(self.values.comparison)
 
     def show_found(self, found: object) -> None:

@@ -23,6 +23,8 @@ from core.language import told
 from core.lengths import exact_text, show, typeset
 from core.quilt import Project
 
+HEIGHTS = [340, 300]  # of the picture and the list, in parts of the whole
+
 
 class StaircaseView(AskingView):
     """Emits `taken(project, phrase)` when the widest strip of a step is to be the project's."""
@@ -52,17 +54,17 @@ class StaircaseView(AskingView):
         column.addWidget(self.room)
         column.addWidget(self.list, 1)
         column.addWidget(self.take, 0, Qt.AlignmentFlag.AlignRight)
-        splitter = QSplitter(Qt.Orientation.Vertical)
-        splitter.addWidget(self.canvas)
-        splitter.addWidget(lower)
-        splitter.setChildrenCollapsible(False)
-        splitter.setSizes([380, 260])
+        self.splitter = QSplitter(Qt.Orientation.Vertical)
+        self.splitter.addWidget(self.canvas)
+        self.splitter.addWidget(lower)
+        self.splitter.setChildrenCollapsible(False)
+        self.splitter.setSizes(HEIGHTS)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.setSpacing(0)
         outer.addWidget(self.bar)
         outer.addWidget(self.said)
-        outer.addWidget(splitter, 1)
+        outer.addWidget(self.splitter, 1)
 
     def question(self, project: Project) -> Question:
         choice = self.bar.choice
@@ -73,6 +75,9 @@ class StaircaseView(AskingView):
         super().show_project(project)
 
     def set_theme(self, theme: Theme) -> None:
+        if theme.words != self.canvas.theme.words:  # a list needs more room for larger ones
+            upper, lower = HEIGHTS
+            self.splitter.setSizes([upper, round(lower * theme.words)])
         self.canvas.set_theme(theme)
 
     def show_found(self, found: object) -> None:

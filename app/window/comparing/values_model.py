@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from textwrap import fill
+
 from PySide6.QtCore import QAbstractTableModel, Qt
 from PySide6.QtGui import QFont, QGuiApplication
 
@@ -12,6 +14,7 @@ from core.compare.rows import Cell, Row, rows
 from core.language import marked, told
 from core.lengths import Units, typeset
 
+LETTERS = 24  # of a row's name in one line: the values are to have room beside it
 WHY_NOT = marked("cannot be")
 
 
@@ -61,7 +64,8 @@ class ValuesModel(QAbstractTableModel):
         if self.comparison is None:
             return None
         if orientation is Qt.Orientation.Vertical:
-            return self._rows[section].said if role == Qt.ItemDataRole.DisplayRole else None
+            said = self._rows[section].said
+            return fill(said, LETTERS) if role == Qt.ItemDataRole.DisplayRole else None
         column = self.comparison.columns[section]
         if role == Qt.ItemDataRole.DisplayRole:
             notes = [told("now")] if column.present else []

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from app.window.edge.edge_view import EdgeView
-from app.window.furniture import Sentence
+from app.window.furniture import RowOrColumn, Sentence
 from core.language import marked, told
 from core.lengths import typeset
 
@@ -26,15 +27,14 @@ class EdgePage(QWidget):
             told("Start where every join and the closing stay farthest from a corner")
         )
         self.best.clicked.connect(self.canvas.put_best)
-        row = QHBoxLayout()
-        row.setContentsMargins(8, 4, 8, 4)
-        row.addWidget(self.words, 1)
-        row.addWidget(self.best)
+        row = RowOrColumn(60)
+        row.box.addWidget(self.words, 1)
+        row.box.addWidget(self.best, 0, Qt.AlignmentFlag.AlignRight)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.canvas, 1)
-        column.addLayout(row)
+        column.addWidget(row)
         self.canvas.said.connect(self._say)
         self._say("")
 

@@ -1,4 +1,4 @@
-"""Sentences under fields."""
+"""Sentences under fields; rows that become columns."""
 
 from __future__ import annotations
 
@@ -6,10 +6,10 @@ from collections.abc import Iterator
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFormLayout, QWidget
+from PySide6.QtWidgets import QFormLayout, QPushButton, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
-from app.window.furniture import Sentence
+from app.window.furniture import RowOrColumn, Sentence
 
 LONG = "this is not one clear length; write it like 50 1/2, 2.5 or 128 cm"
 
@@ -57,3 +57,18 @@ def test_larger_letters_are_not_cut_off(sentence: Sentence) -> None:
     font.setPointSizeF(2 * font.pointSizeF())
     sentence.setFont(font)
     assert sentence.minimumHeight() >= sentence.heightForWidth(sentence.width())
+
+
+def test_a_row_that_lacks_room_is_a_column(qtbot: QtBot) -> None:
+    outer, row = QWidget(), RowOrColumn(40)
+    qtbot.addWidget(outer)
+    QVBoxLayout(outer).addWidget(row)
+    one, other = QPushButton("one" * 8), QPushButton("other" * 8)
+    row.box.addWidget(one)
+    row.box.addWidget(other)
+    outer.resize(80 * row.fontMetrics().averageCharWidth(), 100)
+    outer.show()
+    assert one.y() == other.y()
+    outer.resize(outer.minimumSizeHint().width(), 100)
+    assert outer.width() < one.sizeHint().width() + other.sizeHint().width()
+    qtbot.waitUntil(lambda: one.y() < other.y())

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import pairwise
 
 import pytest
 from PySide6.QtCore import Qt
@@ -158,3 +159,23 @@ def test_without_a_binding_the_view_says_what_to_do(window: MainWindow) -> None:
     window.document.edit("Remove binding", lambda project: edit.remove(project, "binding"))
     show(window, STAIRS)
     assert "add it first" in window.centre.staircase.said.text()
+
+
+def test_a_reason_for_two_answers_is_read_once(window: MainWindow) -> None:
+    show(window, HAND)
+    model = window.centre.in_hand.list.model()
+    said = [str(model.index(row, 0).data()) for row in range(model.rowCount())]
+    assert all(one != other for one, other in pairwise(said))
+    assert said[1].startswith("There is no night sky")
+    assert said[1].endswith(".")
+
+
+def test_a_long_name_of_cloth_leaves_the_values_their_room(
+    window: MainWindow, planner: PlannerHere
+) -> None:
+    window.document.put("fabrics[0].name", "indigo from the market in the old town", "Rename")
+    planner.finish()
+    show(window, SIDE)
+    model = window.centre.side_by_side.values
+    names = [str(model.headerData(n, Qt.Orientation.Vertical)) for n in range(model.rowCount())]
+    assert names[0].split("\n") == ["buy indigo from the", "market in the old town"]
