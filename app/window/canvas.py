@@ -89,15 +89,23 @@ class Canvas(QGraphicsView):
         for gone in set(scene.items()) - set(items):
             scene.removeItem(gone)
         self._items = list(items)
-        bounds = QRectF()
         for item in items:
             item.photos = self.photos
             if item.scene() is None:
                 scene.addItem(item)
             item.choose(chosen)
-            bounds |= item.mapRectToScene(item.boundingRect())
-        scene.setSceneRect(bounds.adjusted(-MARGIN, -MARGIN / 2, MARGIN, MARGIN))
+        self._place()
         self._refit()
+
+    def arrange(self) -> None:
+        """Put the drawings in places for a view of this size; here they stay where they are."""
+
+    def _place(self) -> None:
+        self.arrange()
+        bounds = QRectF()
+        for item in self._items:
+            bounds |= item.mapRectToScene(item.boundingRect())
+        self.scene().setSceneRect(bounds.adjusted(-MARGIN, -MARGIN / 2, MARGIN, MARGIN))
 
     def drawForeground(  # noqa: N802 - Qt's name
         self, painter: QPainter, rect: QRectF | QRect
@@ -221,6 +229,8 @@ class Canvas(QGraphicsView):
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         super().resizeEvent(event)
+        if self._items and self._fit is not Fit.FREE:
+            self._place()
         self._refit()
 
     def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802 - Qt's name

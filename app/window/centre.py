@@ -24,7 +24,7 @@ from app.window.comparing.staircase_view import StaircaseView
 from app.window.edge.edge_page import EdgePage
 from app.window.edge.edge_view import EdgeView
 from app.window.frame import TABS
-from app.window.furniture import Sentence, add_tab, announce, quiet_button
+from app.window.furniture import Sentence, add_tab, announce
 from app.window.planner import Planner
 from app.window.stops import enter
 from app.window.yardage import BindingView, QuiltView, YardageView
@@ -104,23 +104,6 @@ class Centre(QWidget):
         """What the tabs show, in their order."""
         yield from (self.yardage, self.quilt, self.binding)
         yield from (self.side_by_side, self.staircase, self.in_hand, self.edge_page)
-
-    def zoom_buttons(self) -> QWidget:
-        """Buttons that zoom the picture in front, for the tool bar."""
-        buttons = QWidget()
-        row = QHBoxLayout(buttons)
-        row.setContentsMargins(0, 0, 4, 2)
-        row.setSpacing(2)
-        for text, name, act in (
-            ("−", told("Smaller"), self.zoom_out),
-            ("+", told("Larger"), self.zoom_in),
-            (told("Fill width"), told("Fill the width"), self.fit_width),
-            (told("Show all"), told("Show everything"), self.fit_all),
-        ):
-            button = quiet_button(text, name)
-            button.clicked.connect(act)
-            row.addWidget(button)
-        return buttons
 
     @property
     def canvas(self) -> Canvas:

@@ -19,7 +19,7 @@ TITLE_SHARE = 0.5  # of the headroom, for the letters
 TITLE_SIZE = 14.0  # pixels, at most
 SMALLEST_TITLE = 7.0
 MOST_TITLE = 100.0  # inches; a longer title is broken, unless its drawing is wider
-MOST_LINES = 2
+MOST_LINES = 4
 ROUND = 0.5  # inches round a drawing, for what its outlines take
 
 
@@ -34,7 +34,8 @@ class DrawingItem(QGraphicsItem):
         self.photos: Photos = NO_PHOTOS
         self.pixels = KeptPixels(self._paint_sharp, self._paint_rough)
         self.lines: list[str] = []
-        self._wrap()
+        self.letters = self._usual_letters
+        self._wrap(self._usual_room)
         self.chosen: frozenset[str] = frozenset()
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
 
@@ -44,27 +45,36 @@ class DrawingItem(QGraphicsItem):
 
     def boundingRect(self) -> QRectF:  # noqa: N802 - Qt's name
         drawing, above = self.picture.drawing, self.above
-        title = max((text_width(line) * self._letters for line in self.lines), default=0.0)
+        title = max((text_width(line) * self.letters for line in self.lines), default=0.0)
         width = max(drawing.width, title)
         return QRectF(-ROUND, -above, width + 2 * ROUND, drawing.height + above + ROUND)
 
     @property
-    def _letters(self) -> float:
+    def _usual_letters(self) -> float:
         """The size of the title's letters in inches, until the zoom makes them too large."""
         return TITLE_SHARE * HEADROOM * self.theme.words
+
+    @property
+    def _usual_room(self) -> float:
+        return max(self.picture.drawing.width, MOST_TITLE)
 
     @property
     def above(self) -> float:
         """Inches kept above the drawing for its title."""
         if not self.lines:
             return 0.0
-        return HEADROOM * self.theme.words + (len(self.lines) - 1) * LEADING * self._letters
+        return self.letters / TITLE_SHARE + (len(self.lines) - 1) * LEADING * self.letters
 
-    def _wrap(self) -> None:
-        """Break a title that is much longer than the drawing; more lines than two are cut short."""
-        room = max(self.picture.drawing.width, MOST_TITLE)
-        lines = wrap(self.title, room, text_width, self._letters) if self.title else []
-        self.lines = limited(lines, MOST_LINES, room, text_width, self._letters)
+    def set_title(self, letters: float, room: float) -> None:
+        """Set the title in letters of so many inches, on lines no longer than `room`."""
+        self.prepareGeometryChange()
+        self.letters = letters
+        self._wrap(max(room, self.picture.drawing.width))
+
+    def _wrap(self, room: float) -> None:
+        """Break a title that is longer than its room; what takes too many lines is cut short."""
+        lines = wrap(self.title, room, text_width, self.letters) if self.title else []
+        self.lines = limited(lines, MOST_LINES, room, text_width, self.letters)
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
@@ -81,7 +91,7 @@ class DrawingItem(QGraphicsItem):
             self.pixels.show(painter, bounds, seen, look, QColor(self.theme.table))
         painter.restore()
         self.picture.ring(painter, self.theme, self.chosen)
-        size = min(TITLE_SIZE * self.theme.words, self._letters * scale)
+        size = min(TITLE_SIZE * self.theme.words, self.letters * scale)
         if self.lines and size >= SMALLEST_TITLE:
             self._paint_title(painter, size)
 
@@ -107,9 +117,10 @@ class DrawingItem(QGraphicsItem):
 
     def wear(self, theme: Theme) -> None:
         """Be painted in another theme."""
-        self.prepareGeometryChange()
+        larger = theme.words != self.theme.words
         self.theme = theme
-        self._wrap()
+        if larger:
+            self.set_title(self._usual_letters, self._usual_room)
 
     def choose(self, keys: frozenset[str]) -> None:
         """Ring these pieces."""

@@ -35,7 +35,7 @@ class FoldHeading(QAbstractButton):
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
-        self.toggled.connect(lambda _: self.updateGeometry())  # the summary comes and goes
+        self.toggled.connect(lambda _: self.updateGeometry())  # words come, go and grow bold
 
     def say(self, title: str, summary: str, *, trouble: bool) -> None:
         """Set the words; `trouble` marks a part with something to mend."""
@@ -52,7 +52,7 @@ class FoldHeading(QAbstractButton):
 
     def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name
         """As wide as the widest word."""
-        bold = QFontMetrics(self._bold())
+        bold = QFontMetrics(_bold(self.font()))
         words = {*self.text().split(), *self.summary.split()}
         widest = max(map(bold.horizontalAdvance, words), default=0)
         most = LONGEST * bold.averageCharWidth()
@@ -63,12 +63,12 @@ class FoldHeading(QAbstractButton):
 
     def boxes(self, width: int) -> tuple[QRect, QRect]:
         """Where title and summary stand in a heading so wide: on one line, if that has room."""
-        bold = QFontMetrics(self._bold())
+        letters = QFontMetrics(self._title_font())
         left = 2 * GAP + self._arrow()
         room = width - left - GAP
-        title = bold.boundingRect(QRect(left, AIR, room, PLENTY), WRAPPED, self._title())
+        title = letters.boundingRect(QRect(left, AIR, room, PLENTY), WRAPPED, self._title())
         title.setWidth(room)
-        wanted = map(_advance, (bold, self.fontMetrics()), (self._title(), self.summary))
+        wanted = map(_advance, (letters, self.fontMetrics()), (self._title(), self.summary))
         if self.isChecked() or sum(wanted) + 2 * GAP <= room:
             return title, title
         below = QRect(left, title.bottom() + 1, room, PLENTY)
@@ -82,10 +82,8 @@ class FoldHeading(QAbstractButton):
     def _arrow(self) -> int:
         return round(self.fontMetrics().height() * ARROW_SHARE)
 
-    def _bold(self) -> QFont:
-        font = QFont(self.font())
-        font.setBold(True)
-        return font
+    def _title_font(self) -> QFont:
+        return _bold(self.font()) if self.isChecked() else self.font()
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802 - Qt's name
         painter = QPainter(self)
@@ -95,7 +93,7 @@ class FoldHeading(QAbstractButton):
         arrow = self._arrow()
         top = AIR + (self.fontMetrics().height() - arrow) // 2 + 1
         self._paint_arrow(painter, QRect(GAP, top, arrow, arrow))
-        painter.setFont(self._bold() if self.isChecked() else self.font())
+        painter.setFont(self._title_font())
         painter.setPen(self.palette().color(QPalette.ColorRole.WindowText))
         painter.drawText(title, WRAPPED, self._title())
         if not self.isChecked():
@@ -123,6 +121,12 @@ class FoldHeading(QAbstractButton):
         painter.setPen(self.palette().color(QPalette.ColorRole.PlaceholderText))
         align = Qt.AlignmentFlag.AlignRight if beside else Qt.AlignmentFlag.AlignLeft
         painter.drawText(box, align | WRAPPED, self.summary)
+
+
+def _bold(font: QFont) -> QFont:
+    font = QFont(font)
+    font.setBold(True)
+    return font
 
 
 def _advance(metrics: QFontMetrics, text: str) -> int:

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, TypeVar
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
-from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QWidget
+from PySide6.QtWidgets import QMenu, QToolBar
 
 from app.languages import language_spoken, told_in
 from app.packet.paper import Paper
@@ -20,6 +20,7 @@ from app.window.sizes import KEY, SizesDialog, remembered_sizes
 from app.window.spoken import KEY as LANGUAGE_KEY
 from app.window.spoken import language_of, remembered
 from app.window.step_action import redo_action, undo_action
+from app.window.zoom_bar import ZoomBar
 from core.language import marked, told
 from core.lengths import Units
 from core.sizes import QuiltSizes, dumps, told_usual
@@ -276,11 +277,8 @@ class Menus:
         bar.addActions([self.undo, self.redo])
         bar.addSeparator()
         bar.addAction(self.export)
-        space = QWidget()
-        space.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
-        bar.addWidget(space)
-        bar.addWidget(self._window.centre.zoom_buttons())
         self._window.addToolBar(bar)
+        self._window.addToolBar(ZoomBar(self._window.centre, bar, self._window))
 
 
 def _bound(act: Callable[..., None], value: object) -> Callable[[], None]:

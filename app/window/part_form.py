@@ -22,7 +22,7 @@ from core.lengths import Units
 HINT_PAUSE_MS = 700
 LEAST_LETTERS = 20  # of average width, in a field: most choices are read whole
 LINE_AIR = 10  # pixels, above and below the letters of a field
-MOST_LABEL = 200  # pixels; longer labels stand above their fields, else the panel scrolls sideways
+MOST_LABEL = 170  # pixels; longer labels stand above their fields, else the panel scrolls sideways
 
 
 def widest_label(metrics: QFontMetrics) -> int:

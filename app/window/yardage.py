@@ -5,7 +5,7 @@ from __future__ import annotations
 from app.photos_qt import Photos
 from app.window.by_hand.gesture import Lane
 from app.window.by_hand.hand_canvas import HandCanvas
-from app.window.canvas import Canvas, Fit
+from app.window.canvas import MARGIN, MOST_FITTED, Canvas, Fit
 from app.window.drawing_item import DrawingItem
 from core.by_hand.sheets import all_sheets_of, sheets_of
 from core.drawing.back import draw_back
@@ -24,6 +24,7 @@ from core.plan import FabricPlan, Plan
 NOTHING = marked("Nothing to cut yet.\nAdd a border, a backing or a binding at the left.")
 NO_BINDING = marked("No binding yet.\nAdd one at the left.")
 SECTION_ENLARGED = 16.0  # times: beside bias cloth of half a yard
+TITLE_PIXELS = 12  # of a title's letters, at the usual size of words
 GAP = 2.0  # inches of table between two cloths, beside the room that each keeps round itself
 
 
@@ -31,23 +32,39 @@ class YardageView(HandCanvas):
     """One lane a fabric, all to one scale: pieces on hand first, then the bolt."""
 
     def __init__(self) -> None:
+        self._rows: list[list[Lane]] = []
         super().__init__(told("Yardage"), Fit.WIDTH, told(NOTHING))
 
     def draw(self, plan: Plan) -> None:
         """Draw the plan's cloths."""
-        lanes: list[Lane] = []
+        rows = (self._lanes(plan, place) for place in range(len(plan.fabrics)))
+        self._rows = [row for row in rows if row]
+        self.lanes = [lane for row in self._rows for lane in row]
+        self.show_items([lane.item for lane in self.lanes])
+
+    def arrange(self) -> None:
+        """The cloths of a fabric beside each other, those of the next below."""
+        if self.gesture is not None:  # which knows where they are
+            return
+        self._set_titles()
         top = 0.0
-        for place in range(len(plan.fabrics)):
-            own = self._lanes(plan, place)
-            left, above = 0.0, max((lane.item.above for lane in own), default=0.0)
-            for lane in own:
+        for row in self._rows:
+            left, above = 0.0, max(lane.item.above for lane in row)
+            for lane in row:
                 lane.item.setPos(left, top + above)
                 left += lane.item.boundingRect().width() + GAP
-            heights = (above + lane.item.picture.drawing.height + GAP for lane in own)
-            top += max(heights, default=0.0)
-            lanes += own
-        self.lanes = lanes
-        self.show_items([lane.item for lane in lanes])
+            top += above + max(lane.item.picture.drawing.height for lane in row) + GAP
+
+    def _set_titles(self) -> None:
+        """Titles as large as they read well once the widest row fills the view."""
+        widths = (sum(_width(lane) + GAP for lane in row) for row in self._rows)
+        widest = max(widths, default=0.0)
+        room = self.maximumViewportSize().width()
+        scale = min(room / (widest + 2 * MARGIN), MOST_FITTED)
+        for row in self._rows:
+            for lane in row:
+                letters = TITLE_PIXELS * self.theme.words / scale
+                lane.item.set_title(letters, widest / len(row) - GAP)
 
     def _lanes(self, plan: Plan, place: int) -> list[Lane]:
         """The cloths of one fabric."""
@@ -67,6 +84,10 @@ class YardageView(HandCanvas):
         """The picture there is of a sheet: if nothing changes, its pixels are kept."""
         there = (lane.item for lane in self.lanes if (lane.place, lane.sheet) == (place, sheet))
         return next(there, None)
+
+
+def _width(lane: Lane) -> float:
+    return lane.item.picture.drawing.width
 
 
 def _without(fabric: Fabric, photos: Photos) -> str:

@@ -26,6 +26,7 @@ from core.lengths import RULERS, Inches, Units, show, show_size
 from core.part_names import told_part
 from core.plan import FabricPlan, Part, Plan
 
+_LONG = 80  # inches
 _WORDS, _CORNER = Fraction(16), Fraction(12)  # lengths for the words by the arrow and "far edge"
 
 
@@ -121,16 +122,20 @@ def _piece(
 
 
 def _ruler(frame: Frame, cloth: Rect, units: Units) -> Iterator[Mark]:
-    """Ticks along the near edge: inches with numbers at every 6, or 5 cm and 20 cm."""
+    """Ticks along the near edge: inches with numbers at every 6, or 5 cm and 20 cm.
+
+    On long cloth every other number of inches goes, so that the rest can be read.
+    """
     metric = units is not Units.INCHES
     step = RULERS[Units.CENTIMETRES].step * 50 if metric else Fraction(1)
-    numbered = 4 if metric else 6
+    every = 4 if metric else 6
+    numbered = every if metric or cloth.along <= _LONG else 2 * every
     edge, start, way = frame.size.x, float(frame.size.x), float(step)
     for tick in range(int(cloth.along / step) + 1):
-        big, at = tick % numbered == 0, tick * way
+        big, at = tick % every == 0, tick * way
         end = start - (1 if big else 0.5)
         yield Line((frame.point_at(start, at), frame.point_at(end, at)), "ruler")
-        if big and tick:
+        if tick and tick % numbered == 0:
             place = tick * step
             # A gap to the next number; the last one must not stick out past the cloth.
             usual = numbered * step * Fraction(9, 10)

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 import pytest
 from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QLabel, QLineEdit, QMessageBox, QWidget
+from PySide6.QtWidgets import QLabel, QLineEdit, QMessageBox, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from app.languages import ENGLISH, LANGUAGES, speak_language
@@ -17,6 +17,8 @@ from app.window.columns import Columns
 from app.window.main_window import MainWindow
 from app.window.packet_dialog import PacketDialog
 from app.window.read_table import LEAST_WIDE, ReadTable
+from app.window.yardage import TITLE_PIXELS
+from app.window.zoom_bar import ZoomBar
 from core.language import told
 from core.lengths import Units
 from tests.app.window.conftest import PlannerHere
@@ -211,3 +213,48 @@ def test_columns_begin_as_wide_as_large_letters_need(qtbot: QtBot) -> None:
     made.show()
     assert made.sizes()[0] > 500
     assert made.sizes()[2] > 600
+
+
+def test_columns_follow_the_window_until_they_are_moved(qtbot: QtBot) -> None:
+    made = columns(qtbot)
+    made.make_room(1.5)
+    made.resize(1280, 800)
+    made.show()
+    narrow = made.sizes()
+    made.resize(1900, 900)
+    assert made.sizes()[0] > narrow[0]
+    assert made.sizes()[2] > narrow[2]
+    made.moveSplitter(700, 1)
+    moved = made.sizes()
+    made.resize(1800, 900)
+    assert made.sizes()[0] == moved[0]
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+def test_a_cloths_title_is_read_whole_in_letters_of_a_size(
+    window: MainWindow, qtbot: QtBot, percent: int
+) -> None:
+    window.resize(SMALL)
+    window.appearance.write_at(percent)
+    qtbot.wait(50)
+    view = window.centre.yardage
+    for lane in view.lanes:
+        assert lane.item.letters * view.zoom >= 0.8 * TITLE_PIXELS * percent / 100
+        assert " ".join(lane.item.lines) == lane.item.title
+    window.appearance.write_usual()
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+def test_the_zoom_buttons_are_in_sight_in_any_window(
+    window: MainWindow, qtbot: QtBot, percent: int
+) -> None:
+    window.appearance.write_at(percent)
+    [bar] = window.findChildren(ZoomBar)
+    buttons = [button for button in bar.findChildren(QToolButton) if button.text()]
+    assert len(buttons) == 4
+    for size in (QSize(1900, 900), window.minimumSizeHint(), SMALL):
+        window.resize(size)
+        qtbot.wait(50)
+        assert all(button.isVisible() for button in buttons)
+        assert all(bar.rect().contains(button.geometry()) for button in buttons)
+    window.appearance.write_usual()

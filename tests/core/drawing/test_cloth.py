@@ -139,6 +139,17 @@ def test_the_ruler_has_a_mark_an_inch_and_numbers_that_name_their_place(plan: Pl
         assert float(number.texts[0]) % 6 == 0
 
 
+def test_on_long_cloth_every_other_number_of_inches_goes(plan: Plan) -> None:
+    def numbers(of: Plan) -> list[str]:
+        marks = picture(of).marks
+        return [m.texts[0] for m in marks if isinstance(m, Label) and m.role == "ruler"]
+
+    short = make_plan(replace(PROJECT, quilt=replace(PROJECT.quilt, width=F(20), length=F(20))))
+    assert short.fabrics[0].buy.along < 80 < plan.fabrics[0].buy.along
+    assert numbers(short)[:3] == ["6", "12", "18"]
+    assert numbers(plan)[:3] == ["12", "24", "36"]
+
+
 def test_a_metric_ruler_has_a_mark_every_five_centimetres(plan: Plan) -> None:
     drawing = picture(make_plan(replace(PROJECT, units=Units.CENTIMETRES)))
     assert all(b - a == pytest.approx(5 / 2.54) for a, b in pairwise(ticks(drawing)))
