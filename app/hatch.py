@@ -77,14 +77,19 @@ def hatch_lines(polygon: Sequence[Point], hatch_id: str, pitch: float) -> list[S
 def _family_lines(polygon: Sequence[Point], family: Family, pitch: float) -> Iterator[Segment]:
     """Turn the polygon so that the family is level, cut it by levels, turn back."""
     turn = radians(family.angle)
-    level = [_turned(point, -turn) for point in polygon]
+    cosine, sine = (cos(turn), sin(turn)) if turn else (1.0, 0.0)
+    level = [(x * cosine + y * sine, y * cosine - x * sine) for x, y in polygon]
     spacing = family.spacing * pitch
     lowest, highest = min(y for _, y in level), max(y for _, y in level)
     for row in range(ceil(lowest / spacing - 0.5), floor(highest / spacing - 0.5) + 1):
         y = (row + 0.5) * spacing
+        over, down = y * sine, y * cosine
         for left, right in _inside(level, y):
             for start, end in _dashed(left, right, family.dash, pitch, row):
-                yield _turned((start, y), turn), _turned((end, y), turn)
+                yield (
+                    (start * cosine - over, start * sine + down),
+                    (end * cosine - over, end * sine + down),
+                )
 
 
 def _inside(polygon: Sequence[Point], y: float) -> Iterator[tuple[float, float]]:
@@ -114,11 +119,3 @@ def _dashed(
         start = turn * period + shift
         if max(left, start) < min(right, start + on):
             yield max(left, start), min(right, start + on)
-
-
-def _turned(point: Point, angle: float) -> Point:
-    """`point` turned about the origin; level and upright stay exact."""
-    x, y = point
-    if angle == 0:
-        return float(x), float(y)
-    return x * cos(angle) - y * sin(angle), x * sin(angle) + y * cos(angle)

@@ -46,6 +46,10 @@ AIR, GAP = 6, 6  # pixels, above and below words together, and between columns
 LEAST_WIDE = 16  # letters that the wide column has room for, before the others give way
 _MARGIN = QStyle.PixelMetric.PM_FocusFrameHMargin
 NOWHERE = QModelIndex()
+SHOWN = Qt.ItemDataRole.DisplayRole
+TIP, FONT = Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.FontRole
+SIDE = Qt.ItemDataRole.TextAlignmentRole
+ROLES = frozenset((SHOWN, TIP, FONT, SIDE))
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,18 +87,20 @@ class Rows(QAbstractTableModel):
     def columnCount(self, parent: Index = NOWHERE) -> int:  # noqa: N802 - Qt's name
         return 0 if parent.isValid() else len(self.headers)
 
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        row = self.rows[index.row()]
-        if role == Qt.ItemDataRole.DisplayRole and index.column() < len(row.cells):
-            return row.cells[index.column()]
-        if role == Qt.ItemDataRole.ToolTipRole and index.column() < len(row.cells):
-            return _tip(taught(row.cells[index.column()]))
-        if role == Qt.ItemDataRole.FontRole and row.heading:
+    def data(self, index: Index, role: int = SHOWN) -> object:
+        if role not in ROLES:  # of each cell that is painted a dozen are asked for
+            return None
+        row, column = self.rows[index.row()], index.column()
+        if role == SHOWN:
+            return row.cells[column] if column < len(row.cells) else None
+        if role == TIP and column < len(row.cells):
+            return _tip(taught(row.cells[column]))
+        if role == FONT and row.heading:
             font = QFont(QGuiApplication.font())
             font.setBold(True)
             return font
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            return Qt.AlignmentFlag.AlignTop | self._side(index.column())
+        if role == SIDE:
+            return Qt.AlignmentFlag.AlignTop | self._side(column)
         return None
 
     def _side(self, column: int) -> Qt.AlignmentFlag:
@@ -102,14 +108,14 @@ class Rows(QAbstractTableModel):
         return sides.AlignRight if column in self.numbers else sides.AlignLeft
 
     def headerData(  # noqa: N802 - Qt's name
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+        self, section: int, orientation: Qt.Orientation, role: int = SHOWN
     ) -> object:
         if orientation is Qt.Orientation.Horizontal:
-            if role == Qt.ItemDataRole.DisplayRole:
+            if role == SHOWN:
                 return told(self.headers[section])
-            if role == Qt.ItemDataRole.ToolTipRole:
+            if role == TIP:
                 return told(HEADERS.get(self.headers[section], ""))
-            if role == Qt.ItemDataRole.TextAlignmentRole:
+            if role == SIDE:
                 return Qt.AlignmentFlag.AlignVCenter | self._side(section)
         return None
 
@@ -132,7 +138,8 @@ class _Airy(QStyledItemDelegate):
         panel = QStyle.PrimitiveElement.PE_PanelItemViewItem
         style.drawPrimitive(panel, option, painter, option.widget)
         option.rect.adjust(0, AIR // 2, 0, -AIR // 2)
-        super().paint(painter, option, index)
+        item = QStyle.ControlElement.CE_ItemViewItem
+        style.drawControl(item, option, painter, option.widget)
 
 
 class ReadTable(QTableView):

@@ -19,12 +19,17 @@ from core.lay.lay import BOLT, ClothLay, Lay, Placement, Rect, Sheet
 from core.lay.problem import Cloth, LayProblem, Piece, Run
 from core.lengths import Inches
 
-__all__ = ["Fault", "FaultKind", "check"]
+__all__ = ["Fault", "FaultKind", "check", "is_right"]
 
 
 def check(problem: LayProblem, lay: Lay) -> tuple[Fault, ...]:
     """Every fault of `lay` as an answer to `problem`; none if it is right."""
     return tuple(_faults(problem, lay))
+
+
+def is_right(problem: LayProblem, lay: Lay) -> bool:
+    """Whether `check` finds no fault; it looks no further than the first."""
+    return next(_faults(problem, lay), None) is None
 
 
 def _faults(problem: LayProblem, lay: Lay) -> Iterator[Fault]:

@@ -15,7 +15,7 @@ from fractions import Fraction
 from typing import TypeAlias
 
 from core.fabric import Grain
-from core.lay.check import check
+from core.lay.check import is_right
 from core.lay.lay import BOLT, ClothLay, Lay, Placement
 from core.lay.places import meet, pinned_at
 from core.lay.problem import Cloth, LayProblem, Motif, Piece, Pin, Run
@@ -58,9 +58,8 @@ def _names(problem: LayProblem) -> set[str]:
 def _repaired(problem: LayProblem, fresh: Lay, old: ClothLay, stop: Stop) -> ClothLay:
     """The lay of one cloth with all that can stay, else with what lies before the change."""
     [new] = fresh.cloths
-    if check(problem, Lay((old,), fresh.unplaced)) == () and _worth(Lay((old,))) <= _worth(
-        Lay((new,))
-    ):
+    there = Lay((old,), fresh.unplaced)
+    if _worth(Lay((old,))) <= _worth(Lay((new,))) and is_right(problem, there):
         return _with_bound_of(new, old, problem.cloths[0])
     afresh = _renumbered(problem, fresh, old)
     staying = list(_free_to_stay(problem, list(_staying(problem, old))))
@@ -72,7 +71,7 @@ def _repaired(problem: LayProblem, fresh: Lay, old: ClothLay, stop: Stop) -> Clo
         _apart(staying, gone),
     ):
         found = _with_kept(problem, kept, stop, new)
-        if found is not None and _worth(found) <= _worth(fresh) and check(problem, found) == ():
+        if found is not None and _worth(found) <= _worth(fresh) and is_right(problem, found):
             kept_lay = _renumbered(problem, found, old)
             steady = _with_bound_of(new, kept_lay, problem.cloths[0])
             return max(steady, afresh, key=lambda lay: _stayed(lay, old))
@@ -230,7 +229,8 @@ def _renumbered(problem: LayProblem, lay: Lay, old: ClothLay) -> ClothLay:
             left[placed.name].remove(copy)
         placements.append(replace(placed, copy=copy))
     again = replace(new, placements=tuple(placements))
-    return again if check(problem, replace(lay, cloths=(again,))) == () else new
+    same = again == new
+    return again if same or is_right(problem, replace(lay, cloths=(again,))) else new
 
 
 def _stayed(lay: ClothLay, old: ClothLay) -> int:
