@@ -34,13 +34,12 @@ from app.window.piece_walk import places, walked, words
 from app.window.sharpening import Sharpening
 from app.words_qt import canvas_font
 from core.language import told
+from core.lengths import typeset
 
 STEP = 1.25
 LEAST_SCALE, MOST_SCALE = 0.5, 96.0  # pixels to an inch
 MOST_FITTED = 12.0  # pixels to an inch; a small cloth need not fill a large screen
 MARGIN = 3.0  # inches of table kept round the drawings
-
-
 CENTRED = Qt.AlignmentFlag.AlignCenter
 
 
@@ -172,7 +171,8 @@ class Canvas(QGraphicsView):
 
     def viewportEvent(self, event: QEvent) -> bool:  # noqa: N802 - Qt's name
         if isinstance(event, QHelpEvent) and (tip := self.tip_at(event.pos())):
-            QToolTip.showText(event.globalPos(), f"<p>{escape(tip)}</p>", self)
+            lines = (f"<p>{escape(line)}</p>" for line in typeset(tip).splitlines())
+            QToolTip.showText(event.globalPos(), "".join(lines), self)
             return True
         return super().viewportEvent(event)
 

@@ -90,9 +90,14 @@ def quiet_button(text: str, name: str = "") -> QToolButton:
     button.setText(text)
     button.setAutoRaise(True)
     if name:
-        button.setAccessibleName(name)
-        button.setToolTip(name)
+        call(button, name)
     return button
+
+
+def call(button: QToolButton, name: str) -> None:
+    """Let a button be called that, to the eye and to a screen reader."""
+    button.setAccessibleName(name)
+    button.setToolTip(name)
 
 
 def add_tab(tabs: QTabWidget, page: QWidget, name: str) -> None:

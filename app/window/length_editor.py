@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Property, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QValidator, QWheelEvent
 from PySide6.QtWidgets import QAbstractSpinBox, QSizePolicy, QWidget
 
@@ -82,6 +82,16 @@ class LengthEditor(QAbstractSpinBox):
     def _length(self) -> Inches | None:
         text = self._line.text().strip()
         return None if not text and self._optional else parse(text, self._units)
+
+    def _number(self) -> float:
+        """The length in the project's units, 0 for none: what Qt tells a screen reader."""
+        try:
+            length = self._length()
+        except LengthError:
+            return 0.0
+        return float((length or Fraction(0)) / parse(f"1 {self._units.value}"))
+
+    value = Property(float, _number)
 
     def validate(self, text: str, position: int) -> tuple[QValidator.State, str, int]:
         """Nothing is invalid: text that cannot be read yet may be on its way."""

@@ -7,8 +7,8 @@ from collections.abc import Sequence
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from app.window.field import Field, FileForm, PartKind
-from app.window.furniture import Sentence, quiet_button
+from app.window.field import Called, Field, FileForm, PartKind
+from app.window.furniture import Sentence, call, quiet_button
 from app.window.offers import Laid, Offers
 from app.window.part_form import FieldRow, PartForm
 from core.language import told
@@ -25,9 +25,7 @@ class PartBody(QWidget):
         self.problem = Sentence("problem")
         self._common = self._form(kind, [field for field in kind.fields if not field.rare])
         self._rare = self._form(kind, [field for field in kind.fields if field.rare])
-        self._more = quiet_button(
-            told("More"), told("More about the {part:small}", part=kind.called)
-        )
+        self._more = quiet_button(told("More"))
         self._more.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         self._more.setObjectName("more")
         self._more.clicked.connect(self._toggle_more)
@@ -45,7 +43,7 @@ class PartBody(QWidget):
         self._take_room()
 
     def _form(self, kind: PartKind, fields: Sequence[Field]) -> PartForm:
-        form = PartForm(fields, kind.called)
+        form = PartForm(fields)
         form.edited.connect(self.edited)
         return form
 
@@ -60,6 +58,12 @@ class PartBody(QWidget):
             form.refresh(values, units, offers, anew=anew)
         rare = self._rare.rows.values()
         self._more.setHidden(all(row.isHidden() for row in rare))
+
+    def call(self, part: Called) -> None:
+        """Let the fields and the button be heard with the part's own name."""
+        for form in (self._common, self._rare):
+            form.call(part)
+        call(self._more, told("More about the {part:small}", part=part))
 
     def offer_laid(self, laid: tuple[Laid, ...]) -> None:
         """Put up for choice what is cut from the part's fabric."""

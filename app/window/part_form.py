@@ -42,7 +42,7 @@ class FieldRow(QWidget):
 
     edited = Signal(object, bool)
 
-    def __init__(self, field: Field, name: str) -> None:
+    def __init__(self, field: Field) -> None:
         super().__init__()
         self.field = field
         self.value: object = None
@@ -52,7 +52,6 @@ class FieldRow(QWidget):
         self.note = Sentence("note")
         widget = cast(QWidget, self.editor)
         widget.setToolTip(f"<p>{told(field.help)}</p>")
-        widget.setAccessibleName(name)
         widget.setAccessibleDescription(told(field.help))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
@@ -136,7 +135,7 @@ class PartForm(QWidget):
 
     edited = Signal(object, object, bool)
 
-    def __init__(self, fields: Sequence[Field], part_title: str) -> None:
+    def __init__(self, fields: Sequence[Field]) -> None:
         super().__init__()
         self.rows: dict[str, FieldRow] = {}
         self._form = QFormLayout(self)
@@ -146,11 +145,11 @@ class PartForm(QWidget):
         self._form.setHorizontalSpacing(8)
         self._labels: list[QLabel] = []
         for field in fields:
-            self._add(field, part_title)
+            self._add(field)
         self._settle()
 
-    def _add(self, field: Field, part_title: str) -> None:
-        row = FieldRow(field, f"{part_title}: {field.called}")
+    def _add(self, field: Field) -> None:
+        row = FieldRow(field)
         row.edited.connect(self._passer(field))
         self.rows[field.key] = row
         if field.kind is Kind.FLAG:
@@ -197,6 +196,11 @@ class PartForm(QWidget):
             if condition := row.field.only_if:
                 matters = value_at(values, condition[0]) in condition[1:]
                 self._form.setRowVisible(row, matters)
+
+    def call(self, part: str) -> None:
+        """Let every field be heard with the part's own name: there may be several of a kind."""
+        for row in self.rows.values():
+            cast(QWidget, row.editor).setAccessibleName(f"{part}: {row.field.called}")
 
     def offer_laid(self, laid: tuple[Laid, ...]) -> None:
         """Put up for choice what is cut from the part's fabric."""

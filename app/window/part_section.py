@@ -11,11 +11,11 @@ from collections.abc import Callable, Iterator, Sequence
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QToolButton, QVBoxLayout, QWidget
 
-from app.window.field import Field, FileForm, PartKind, summary, value_at
+from app.window.field import Called, Field, FileForm, PartKind, summary, value_at
 from app.window.fields import part_name
 from app.window.fields_cloth import FABRIC
 from app.window.fold_heading import FoldHeading
-from app.window.furniture import leave, quiet_button
+from app.window.furniture import call, leave, quiet_button
 from app.window.offers import Laid, offers_of
 from app.window.part_body import PartBody
 from app.window.part_form import FieldRow
@@ -51,6 +51,8 @@ class PartSection(QFrame):
         self._body: PartBody | None = None
         self._shown: tuple[FileForm, Units] | None = None
         self._words = ("", "")
+        self._called = Called()
+        self._button: QToolButton | None = None
         self._notes: dict[str, str] = {}
         self._laid: tuple[Laid, ...] = ()
         top = QHBoxLayout()
@@ -66,7 +68,7 @@ class PartSection(QFrame):
     def _menu_button(self, verbs: Verbs) -> QToolButton:
         for verb, words in verbs:
             self.menu.addAction(told(words)).triggered.connect(self._asker(verb))
-        button = quiet_button("⋯", told("{part}: move or remove", part=self.kind.called))
+        button = self._button = quiet_button("⋯")
         button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         button.setMenu(self.menu)
         button.setObjectName("part-menu")
@@ -89,6 +91,7 @@ class PartSection(QFrame):
             self._column.addWidget(self._body)
             for key, text in self._notes.items():
                 self._body.rows[key].explain(text)
+            self._body.call(self._called or self.kind.called)
             self.offer_laid(self._laid)
             if self._shown is not None:
                 self.refresh(*self._shown, anew=True)
@@ -108,9 +111,21 @@ class PartSection(QFrame):
             self._body.refresh(values, units, offers_of(form, self.prefix), anew)
         for inner in self.inner:
             inner.refresh(f"{self.prefix}.{inner.kind.key}", form, units, anew=anew)
-        title = values["name"] if self.kind is FABRIC else part_name(form, self.prefix)
+        called = part_name(form, self.prefix)
+        self._call(called)
+        title = values["name"] if self.kind is FABRIC else called
         self._words = title, typeset(summary(self.kind, values, units.value))
         self.mark()
+
+    def _call(self, name: Called) -> None:
+        """Let its fields and buttons be heard with its name, of which there may be several."""
+        if name == self._called:
+            return
+        self._called = name
+        if self._body is not None:
+            self._body.call(name)
+        if self._button is not None:
+            call(self._button, told("{part}: move or remove", part=name))
 
     def mark(self) -> None:
         """Let the heading tell whether something in here is to be mended."""

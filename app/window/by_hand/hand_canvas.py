@@ -165,7 +165,7 @@ class HandCanvas(Canvas):
         tips = [f"{piece}. {told(HOW)}"] if (piece := super().tip_at(at)) else []
         if path := self._said_at(self.mapToScene(at)):
             tips.append(f"{said_words(self.plan, path)}. {told(HOW_MARKED)}")
-        return " ".join(tips)
+        return "\n".join(tips)
 
     def _far(self, event: QMouseEvent) -> bool:
         if self._pressed is None or not event.buttons() & Qt.MouseButton.LeftButton:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -20,8 +21,9 @@ from app.window.cutting.cuttings import Cuttings
 from app.window.cutting.table import CuttingTable
 from app.window.main_window import MainWindow
 from app.window.packet_dialog import PacketDialog
+from core.edit import move
 from core.lengths import Units
-from tests.app.window.conftest import PlannerHere, all_rows
+from tests.app.window.conftest import PlannerHere, all_rows, editor_at
 from tests.app.window.heard import CONTROLS, VALUED, Heard, heard
 
 Role = QAccessible.Role
@@ -65,8 +67,26 @@ def test_every_field_says_its_value_as_it_is_shown(unfolded: MainWindow) -> None
     found = {one.name: one for one in heard(unfolded) if one.role in VALUED}
     assert found["Quilt: Width"].value == "48 1/2 in"
     assert found["Binding: Fabric"].value == "night sky"
-    assert found["Fabric: Shrinks along"].value == "3%"
+    assert found["Fabric tide stripe: Shrinks along"].value == "3%"
     assert len(found) > 50
+
+
+def test_what_there_is_several_of_is_heard_by_its_own_name(unfolded: MainWindow) -> None:
+    names = Counter(one.name for one in heard(unfolded.parts))
+    assert names["Border 1: Finished width"] == names["Border 2: Finished width"]
+    assert {"Border 2: move or remove", "More about the fabric lamp gold"} <= set(names)
+    fabrics = [f"Fabric {one.name}: " for one in unfolded.document.project.fabrics]
+    assert all(any(name.startswith(one) for name in names) for one in fabrics)
+
+
+def test_what_is_renamed_or_moved_is_heard_by_its_new_name(window: MainWindow) -> None:
+    names = [editor_at(window, f"fabrics[{place}].name") for place in (1, 2)]
+    window.document.put("fabrics[1].name", "honey", "Rename")
+    window.document.edit("Move", lambda project: move(project, "fabrics[1]", +1))
+    assert [one.accessibleName() for one in names] == [
+        "Fabric tide stripe: Name",
+        "Fabric honey: Name",
+    ]
 
 
 def test_every_field_says_what_it_is_about(unfolded: MainWindow) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import QEvent, Qt
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QAccessible, QKeyEvent
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
@@ -151,3 +151,15 @@ def test_undo_is_left_to_the_window_once_nothing_typed_is_left(
     assert not claimed()
     typed(qtbot, editor, "50")
     assert claimed()
+
+
+@pytest.mark.parametrize(
+    ("text", "units", "number"),
+    [("48 1/2", Units.INCHES, 48.5), ("1 m", Units.CENTIMETRES, 100.0), ("?", Units.INCHES, 0.0)],
+)
+def test_a_screen_reader_is_told_the_number_in_the_projects_units(
+    qtbot: QtBot, text: str, units: Units, number: float
+) -> None:
+    editor, _ = made(qtbot, FIELDS["width"], text, units)
+    interface = QAccessible.queryAccessibleInterface(editor)
+    assert interface.valueInterface().currentValue() == pytest.approx(number)

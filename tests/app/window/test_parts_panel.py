@@ -377,15 +377,14 @@ def test_a_flaw_is_marked_by_numbers_alone(
     assert window.document.project == flawed
 
 
-def test_a_motif_is_given_to_a_piece_by_its_name(
-    window: MainWindow, type_in: Callable[[str, str], None]
-) -> None:
+def test_a_motif_is_given_to_a_piece_and_taken_from_it_with_keys(window: MainWindow) -> None:
     window.parts.show_field("fabrics[2].name")
     motifs = next(one for one in window.parts.fabrics.sections[2].inner if one.kind.key == "motifs")
     motifs.add.click()
-    type_in("fabrics[2].motifs[0].name", "label")
+    editor = editor_at(window, "fabrics[2].motifs[0].name")
+    QTest.keyClicks(editor, "J")
     assert window.document.project.fabrics[2].motifs[0].name == "label"
-    type_in("fabrics[2].motifs[0].name", "")
+    QTest.keyClick(editor, Qt.Key.Key_Home)
     assert window.document.project.fabrics[2].motifs[0].name is None
 
 
