@@ -16,6 +16,7 @@ from core.compare.staircase import Staircase, staircase, usual_range
 from core.language import marked, told
 from core.lengths import INCHES_PER_MM, Inches, LengthError, Units, exact_text, parse
 from core.quilt import Project
+from core.reading import LONGEST_NAME
 from core.refusal import Refusal
 
 
@@ -55,6 +56,7 @@ USUAL_PAGES: Final = tuple(
 )
 MOST_NAMES: Final = 200
 MOST_COPIES: Final = 50
+MOST_PACKETS: Final = 400  # in one file: some five thousand pages, and half a minute
 _BAR: Final = 100 * INCHES_PER_MM
 _FURTHEST: Final = Fraction(1, 10)
 
@@ -67,6 +69,17 @@ class PacketChoice:
     names: tuple[str, ...] = ()
     copies: int = 1
     form: Format = USUAL
+
+    def __post_init__(self) -> None:
+        packets = len(self.names) * self.copies
+        if packets > MOST_PACKETS:
+            raise Refusal(
+                "--copies",
+                told(
+                    "{copies} for each name are {count} packets; write fewer, up to {most} in all",
+                    copies=self.copies, count=packets, most=MOST_PACKETS,
+                ),
+            )  # fmt: skip
 
 
 THE_USUAL: Final = PacketChoice()
@@ -134,10 +147,19 @@ def pages_named(text: str) -> tuple[Pages, ...]:
 def names_listed(text: str) -> tuple[str, ...]:
     """The names of a list with commas, semicolons or a line each; one said twice counts once.
 
+    Raises `Refusal`.
+
     >>> names_listed("Ada, Ben; Cleo")
     ('Ada', 'Ben', 'Cleo')
     """
     names = tuple(dict.fromkeys(filter(None, map(str.strip, re.split(r"[,;\n]", text)))))
+    if any(len(name) > LONGEST_NAME or not name.isprintable() for name in names):
+        raise Refusal(
+            "--for",
+            told(
+                "write names of at most {most} letters, with commas between them", most=LONGEST_NAME
+            ),
+        )
     if len(names) > MOST_NAMES:
         raise Refusal(
             "--for",

@@ -19,6 +19,7 @@ from app.window.document import Document
 from app.window.hold import Hold, Stamp, stamp
 from app.window.memory import Memory
 from app.window.spoken import dates_spoken
+from app.wording import upper_first
 from core.language import told
 from core.lengths import Units, exact_text
 from core.new_parts import new_fabric
@@ -258,8 +259,7 @@ def moment(kept: Kept) -> QDateTime:
 
 def reason(error: OSError, path: Path) -> str:
     """Why a file could not be read or written, as a sentence."""
-    said = said_of(error)
-    return told("{reason} ({path}).", reason=said[:1].upper() + said[1:], path=path)
+    return told("{reason} ({path}).", reason=upper_first(said_of(error)), path=path)
 
 
 def _still_here(path: Path) -> str:

@@ -137,7 +137,7 @@ class PacketDialog(QDialog):
         self.make()
 
     def _lay_out(self) -> None:
-        form = QFormLayout()
+        form = self._form = QFormLayout()
         listed = QLabel(told("&Pages"))
         listed.setBuddy(self.kinds)
         form.addRow(told("Pap&er"), self.paper)
@@ -211,10 +211,18 @@ class PacketDialog(QDialog):
             self.problem.say(self.comparing.said)
             self.pages = packet_pages(self._plan, self.choice, self.comparing.asked)
         except Refusal as refusal:
-            self.problem.say(self.comparing.said or upper_first(f"{refusal.sentence}."))
+            self.problem.say(self.comparing.said or self._said(refusal))
         for button in (self.save, self.print):
             button.setEnabled(bool(self.pages) and not self.comparing.busy)
         self.turn(0)
+
+    def _said(self, refusal: Refusal) -> str:
+        """A refusal as a sentence, with its field."""
+        fields = {"--for": self.names, "--copies": self.copies, "--bar": self.bar}
+        field = fields.get(refusal.path)
+        label = self._form.labelForField(field) if field is not None else None
+        name = f"{label.text().replace('&', '')}: " if isinstance(label, QLabel) else ""
+        return upper_first(f"{name}{refusal.sentence}.")
 
     def _chosen(self) -> PacketChoice:
         listed = [self.kinds.item(row) for row in range(self.kinds.count())]

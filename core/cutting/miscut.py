@@ -65,7 +65,8 @@ def _other_size(table: OnTable, miscut: OtherSize) -> OnTable:
         raise Refusal("bit", told("there is no such cloth in hand; choose one that is"))
     for path, length in (("across", miscut.across), ("along", miscut.along)):
         if not 0 < length <= LARGEST:
-            raise Refusal(path, told("write what it measures, more than 0"))
+            sentence = told("write what it measures, more than 0 and at most {largest}")
+            raise Refusal(path, sentence, largest=LARGEST)
     bit = table.hand[miscut.bit]
     if (bit.rect.across, bit.rect.along) == (miscut.across, miscut.along):
         sentence = told("that is the size that it should have; write what it measures")

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 from app.solver.talk import Question
 from app.window.furniture import Sentence
 from app.window.planner import Planner
+from app.wording import upper_first
 from core.language import marked, told
 from core.quilt import Project
 from core.refusal import Refusal
@@ -75,7 +76,7 @@ class AskingView(QWidget):
     def _refused(self, refusal: Refusal) -> None:
         if self._mine() and self.project is not None:
             self._answered, self._waiting = self._waiting, None
-            self.said.say(f"{refusal.in_units(self.project.units).sentence}.")
+            self.said.say(upper_first(f"{refusal.in_units(self.project.units).sentence}."))
 
     def _failed(self, sentence: str) -> None:
         if self._mine():

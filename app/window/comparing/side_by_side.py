@@ -107,7 +107,8 @@ class SideBySideView(AskingView):
         self.values.replace(found, self.project.units)
         self._widen_columns(found)
         refusals = [f"{c.said}: {c.refusal}." for c in found.columns if c.refusal is not None]
-        self.notice.say(typeset(" ".join([*refusals, found.notice or ""]).strip()))
+        said = dict.fromkeys([*refusals, found.notice or ""])
+        self.notice.say(typeset(" ".join(said).strip()))
         self.canvas.show_items(_pictures(found, self.canvas.theme))
         edges = draw_edge_sections(found)
         self.edges.setVisible(edges is not None)

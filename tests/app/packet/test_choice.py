@@ -82,6 +82,21 @@ def test_a_name_said_twice_is_one_packet() -> None:
     assert names_listed("Ada, Ben\nAda") == ("Ada", "Ben")
 
 
+@pytest.mark.parametrize("text", ["x" * 10_000, "Ada, B\0en", "Ada, " + "B" * 81])
+def test_what_is_no_name_is_refused(text: str) -> None:
+    with pytest.raises(Refusal, match="names of at most 80 letters") as refused:
+        names_listed(text)
+    assert refused.value.path == "--for"
+
+
+def test_more_packets_than_a_file_should_hold_are_refused() -> None:
+    names = tuple(f"Pupil {n}" for n in range(200))
+    assert PacketChoice(names=names, copies=2).copies == 2
+    with pytest.raises(Refusal, match="50 for each name are 10000 packets") as refused:
+        PacketChoice(names=names, copies=50)
+    assert refused.value.path == "--copies"
+
+
 @pytest.mark.parametrize("text", ["0", "-1", "many", "1.5", "51", ""])
 def test_a_count_of_copies_that_is_none_is_refused(text: str) -> None:
     with pytest.raises(Refusal, match="whole number from 1 to 50"):

@@ -141,6 +141,34 @@ def test_a_bar_that_no_printer_makes_is_said(dialog: PacketDialog) -> None:
     assert "100 mm bar" in dialog.problem.text()
 
 
+@pytest.mark.parametrize("text", ["abc", "-3", "½½", "1/0", "x" * 10_000, "a\0b", "🧵"])
+def test_nonsense_for_the_bar_is_said_with_its_field(dialog: PacketDialog, text: str) -> None:
+    dialog.bar.setText(text)
+    dialog.make()
+    said = dialog.problem.text()
+    assert said.startswith("Printed bar: ")
+    assert said.isprintable()
+    assert len(said) < 150
+    assert not dialog.save.isEnabled()
+
+
+def test_names_and_copies_beyond_reason_are_said_with_their_fields(dialog: PacketDialog) -> None:
+    dialog.names.setText("x" * 10_000)
+    dialog.make()
+    assert dialog.problem.text().startswith("For: write names of at most 80 letters")
+    dialog.names.setText(",".join(map(str, range(200))))
+    dialog.copies.setValue(50)
+    dialog.make()
+    assert dialog.problem.text().startswith("Copies of each: 50 for each name are 10000 packets")
+    assert dialog.pages == ()
+    assert not dialog.save.isEnabled()
+    dialog.copies.setValue(1)
+    dialog.names.clear()
+    dialog.make()
+    assert dialog.problem.text() == ""
+    assert dialog.save.isEnabled()
+
+
 def test_the_pages_turn_and_stop_at_both_ends(dialog: PacketDialog) -> None:
     count = len(dialog.pages)
     assert not dialog.back.isEnabled()
