@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from PySide6.QtCore import QEvent, QSize, Qt
@@ -11,7 +12,17 @@ from PySide6.QtWidgets import QBoxLayout, QLabel, QTabWidget, QToolButton, QWidg
 from app.window.tips import TABS
 from core.language import told
 
+_BEFORE_FRACTION = re.compile(r"(?<=\d) (?=\d+/\d)")
 SCREEN_SHARE = 0.9  # of the screen, for a dialog at most
+
+
+def unbroken(text: str) -> str:
+    """The text, in which no line ends between a number and its fraction.
+
+    >>> unbroken("write 50 1/2 or 12 more")
+    'write 50\\xa01/2 or 12 more'
+    """
+    return _BEFORE_FRACTION.sub("\u00a0", text)
 
 
 def group_title(text: str) -> QLabel:
@@ -38,7 +49,7 @@ class Sentence(QLabel):
 
     def say(self, text: str) -> None:
         """Show a sentence; "" for none."""
-        self.setText(text)
+        self.setText(unbroken(text))
         self.setVisible(bool(text))
         self._take_room()
 

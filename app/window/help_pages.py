@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayo
 from app.cautions import CAUTIONS
 from app.version import version_text
 from app.window.by_hand.cloth_menu import HAND_KEYS
-from app.window.furniture import open_at
+from app.window.furniture import open_at, unbroken
 from app.window.help_guide import Look, add_pictures, steps_html
 from app.window.words import ABOUT, glossary
 from core.language import marked, told
@@ -58,7 +58,7 @@ class HelpPage(QDialog):
         self.text.setAccessibleName(title)
         self.text.document().setDocumentMargin(12)
         self.text.document().setIndentWidth(2 * self.fontMetrics().averageCharWidth())
-        self.text.setHtml(html)
+        self.text.setHtml(unbroken(html))
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         buttons.rejected.connect(self.close)
         column = QVBoxLayout(self)
@@ -84,7 +84,7 @@ class Guide(HelpPage):
         super().__init__(told("Help"), "", window, lines=44)
         look = Look(window.appearance.theme(), window.photos, window.devicePixelRatioF())
         add_pictures(self.text.document(), window.plan, look)
-        self.text.setHtml(f"<p>{links}</p>{whole}")
+        self.text.setHtml(unbroken(f"<p>{links}</p>{whole}"))
 
     def go_to(self, name: str) -> Guide:
         """Show a part: job, words, keys or cautions."""

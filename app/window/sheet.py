@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from app.assets import asset
 from app.colour import BLACK, ink_on
 from app.window.palettes import Paint, Roles
@@ -46,6 +48,11 @@ _TICKED = """
 QCheckBox::indicator, QRadioButton::indicator, QListWidget::indicator, QMenu::indicator {{
     width: {mark}px; height: {mark}px; }}
 """
+_BORDER = re.compile(r"::indicator \{\s*border: (\d)px")
+_CHOICE = """
+QComboBox::drop-down {{ width: {button}px; border: none; }}
+QComboBox::down-arrow {{ image: url({down}); width: {arrow}px; height: {arrow}px; }}
+"""
 _ROUND = """
 QRadioButton::indicator {{ border-radius: {radius}px; }}
 """
@@ -60,10 +67,8 @@ QPushButton:disabled {{ border-style: dotted; }}
 QLineEdit:focus, QListWidget:focus, QTextBrowser:focus, QPushButton:focus, QPushButton:hover,
 QComboBox:focus, QAbstractSpinBox:focus {{ border-color: {focused}; }}
 QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {{ width: {button}px; border: none; }}
-QComboBox::drop-down {{ width: {button}px; border: none; }}
 QAbstractSpinBox::up-arrow {{ image: url({up}); width: {arrow}px; height: {arrow}px; }}
-QAbstractSpinBox::down-arrow, QComboBox::down-arrow {{
-    image: url({down}); width: {arrow}px; height: {arrow}px; }}
+QAbstractSpinBox::down-arrow {{ image: url({down}); width: {arrow}px; height: {arrow}px; }}
 QCheckBox::indicator, QRadioButton::indicator, QListWidget::indicator, QMenu::indicator {{
     border: {line}px solid {frame}; }}
 QCheckBox::indicator:checked, QRadioButton::indicator:checked, QListWidget::indicator:checked,
@@ -119,15 +124,32 @@ def sheet(paint: Paint, *, contrast: bool, percent: int, letters: int, fusion: b
     if not fusion:
         return usual
     usual += _FUSION.format(**_sizes(percent), **_marks(paint), tab=letters + TAB_AIR)
-    usual += ticked(_sizes(percent)["mark"], drawn=bool(paint.frame))
+    usual += ticked(_sizes(percent)["mark"], line if paint.frame else 0)
+    usual += choices(_sizes(percent)["arrow"], paint.colours[Roles.Window])
     if not paint.frame:
         return usual
     return usual + _framed(paint, line, percent) + (_CONTRAST if contrast else "")
 
 
-def ticked(mark: int, *, drawn: bool) -> str:
-    """The rules for what is to be ticked, so wide; `drawn` by a sheet and not by the style."""
-    return _TICKED.format(mark=mark) + (_ROUND.format(radius=mark // 2 + 1) if drawn else "")
+def ticked(mark: int, border: int) -> str:
+    """The rules for what is to be ticked, so wide within a border; 0 where the style draws it."""
+    return _TICKED.format(mark=mark) + (_ROUND.format(radius=mark // 2 + border) if border else "")
+
+
+def border_of_ticked(text: str) -> int:
+    """How wide a sheet draws the border of what is to be ticked; 0 if it does not.
+
+    >>> border_of_ticked("QMenu::indicator { border: 2px solid #000000; }")
+    2
+    """
+    found = _BORDER.search(text)
+    return int(found[1]) if found else 0
+
+
+def choices(arrow: int, ground: str) -> str:
+    """The rules for the arrow of a choice, so wide on a ground."""
+    down = _mark("down-black" if ink_on(ground) == BLACK else "down-white")
+    return _CHOICE.format(button=2 * arrow, arrow=arrow, down=down)
 
 
 def draws_ticked(text: str) -> bool:

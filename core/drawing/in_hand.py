@@ -111,7 +111,8 @@ class _InHand:
         high = self.margin * 0.7
         if self.crosswise:
             half = max(end - start, 2 * self.margin) / 2
-            aside = half if start >= self.measure else -half
+            aside = half + self.margin / 5  # clear of the line
+            aside = aside if start >= self.measure else -aside
             at, room = self._point(-self.margin / 2, self.measure + aside), (2 * half, high)
         else:
             half = max(far - near, high) / 2
@@ -125,8 +126,10 @@ class _InHand:
         if self.crosswise:
             yield Line((self._point(0, 0), self._point(self.across, 0)), "edge")
             name = told("raw end") if self.cut.step.straightening else told("straight end")
-            at = self._point(self.across / 2, -self.margin / 2)
-            room = self.margin * 0.9, self.across
+            near = self.measure < 4 * self.margin  # then the measure's words are in the way
+            middle = self.height - self.below - self.across / 2 if near else self.height / 2
+            at, high = (self.left - self.margin / 2, middle), self.across if near else self.height
+            room = self.margin * 0.9, high
         else:
             yield Line((self._point(0, 0), self._point(0, self.along)), "edge")
             name = told("near edge")

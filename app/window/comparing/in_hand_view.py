@@ -60,9 +60,9 @@ def _rows(project: Project, found: InHand) -> Iterator[Row]:
     yield from _answer(found.strip, lambda answer: strip_answer(project, answer))
     yield from _answer(found.quilt, lambda answer: quilt_answer(project, answer))
     yield from _answer(found.copies, copies_answer)
-    for path, fabrics in found.enough:
-        if fabrics:
-            yield _heading(_which_is_enough(path))
+    for fabrics, parts in groupby(found.enough, lambda part: part[1]):
+        if fabrics:  # what holds for several parts is said once, under all of them
+            yield from (_heading(_which_is_enough(path)) for path, _ in parts)
             yield from (_words(enough_answer(one)) for one in fabrics)
     if isinstance(found.withstands, Refusal):
         return

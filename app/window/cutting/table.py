@@ -10,6 +10,7 @@ from PySide6.QtGui import (
     QFontInfo,
     QGuiApplication,
     QKeySequence,
+    QPalette,
     QResizeEvent,
     QShortcut,
     QShowEvent,
@@ -24,7 +25,7 @@ from app.window.cutting.opening import Opening, cut_and_uncut, listed
 from app.window.cutting.pages import Choice, CutPage, SayPage, Words
 from app.window.cutting.top import TableTop
 from app.window.planner import Planner
-from app.window.sheet import draws_ticked, ticked
+from app.window.sheet import border_of_ticked, choices, ticked
 from core.cutting.cutting import ClothCutting, Cutting, begin
 from core.cutting.miscut import Miscut
 from core.cutting.order import Order
@@ -280,5 +281,8 @@ class CuttingTable(QDialog):
         self.cut_page.picture.pixels = pixels
         type_ = STYLE.format(pixels=pixels, headline=round(pixels * HEADLINE))
         application = QApplication.instance()
-        drawn = isinstance(application, QApplication) and draws_ticked(application.styleSheet())
-        self.setStyleSheet(type_ + ticked(round(pixels * BOX), drawn=drawn))
+        if isinstance(application, QApplication):
+            box, ground = round(pixels * BOX), self.palette().color(QPalette.ColorRole.Window)
+            type_ += ticked(box, border_of_ticked(application.styleSheet()))
+            type_ += choices(box, ground.name())
+        self.setStyleSheet(type_)

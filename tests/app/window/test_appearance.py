@@ -24,7 +24,7 @@ from app.window.memory import Memory
 from app.window.palettes import CONTRAST_DARK as DARK_PAINT
 from app.window.palettes import CONTRAST_LIGHT as LIGHT_PAINT
 from app.window.palettes import DARK, LIGHT, Paint
-from app.window.sheet import MARK, draws_ticked, sheet
+from app.window.sheet import MARK, border_of_ticked, sheet
 
 Roles = QPalette.ColorRole
 WORDS_ON = [
@@ -157,7 +157,7 @@ def test_the_keys_for_letters_are_no_other_commands_keys(window: MainWindow) -> 
 def test_frames_are_drawn_where_the_styles_own_are_not_seen() -> None:
     def framed(paint: Paint, *, fusion: bool = True) -> bool:
         text = sheet(paint, contrast=False, percent=100, letters=14, fusion=fusion)
-        return draws_ticked(text)
+        return border_of_ticked(text) > 0
 
     assert [framed(paint) for paint, _ in PAINTS] == [False, True, True, True]
     assert not framed(DARK, fusion=False)
