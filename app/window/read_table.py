@@ -163,6 +163,7 @@ class ReadTable(QTableView):
         self.rows = Rows(headers, numbers)
         self._whole, self._wide, self._letters = whole, wide, letters
         self._wanted, self._least = [0] * len(headers), [0] * len(headers)
+        self._ease = 0  # what the wide one has, as long as the others can give way
         self._measured = False
         self.setModel(self.rows)
         self.setAccessibleName(name)
@@ -254,13 +255,13 @@ class ReadTable(QTableView):
             title = 0 if header.isHidden() else header.sectionSizeHint(column)
             floor = max(title, header.minimumSectionSize())
             self._wanted[column], self._least[column] = (max(s + margin, floor) for s in sizes)
-        wide = min(self._wanted[self._wide], LEAST_WIDE * metrics.averageCharWidth())
-        self._least[self._wide] = max(self._least[self._wide], wide)
+        ease = min(self._wanted[self._wide], LEAST_WIDE * metrics.averageCharWidth())
+        self._ease = max(self._least[self._wide], ease)
 
     def _share_out(self) -> None:
         """Share the room among the columns; where it is too little, the table scrolls."""
         room = self.viewport().width()
-        widths = shares(self._wanted, self._least, self._wide, room)
+        widths = shares(self._wanted, self._least, self._wide, self._ease, room)
         for column, width in enumerate(widths):
             self.horizontalHeader().resizeSection(column, width)
 

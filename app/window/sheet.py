@@ -60,7 +60,8 @@ QRadioButton::indicator {{ border-radius: {radius}px; }}
 _FRAMED = """
 QLineEdit, QListWidget, QTextBrowser, QPushButton, QComboBox, QAbstractSpinBox, QMenu, QToolTip {{
     border: {line}px solid {frame}; }}
-QLineEdit, QComboBox {{ padding: 1px 3px; }}
+QLineEdit {{ padding: 1px; }}
+QComboBox {{ padding: 1px 3px; }}
 QAbstractSpinBox QLineEdit {{ border: none; }}
 QPushButton {{ padding: 4px 12px; }}
 QPushButton:disabled {{ border-style: dotted; }}

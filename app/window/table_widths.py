@@ -9,27 +9,32 @@ from math import ceil
 from PySide6.QtGui import QFontMetrics
 
 
-def shares(wanted: Sequence[int], least: Sequence[int], wide: int, room: int) -> list[int]:
-    """Pixels of each column; the `wide` one takes what the others leave, but its least.
+def shares(
+    wanted: Sequence[int], least: Sequence[int], wide: int, ease: int, room: int
+) -> list[int]:
+    """Pixels of each column; the `wide` one takes what the others leave, but `ease`.
 
-    Where that is too much for the room, the others give way down to their least.
+    Where that is too much for the room, the others give way down to their least, and
+    then the wide one, if all can be in sight.
 
-    >>> shares([20, 90, 50], [20, 40, 30], 1, 200)
+    >>> shares([20, 90, 50], [20, 30, 30], 1, 40, 200)
     [20, 130, 50]
-    >>> shares([20, 90, 50], [20, 40, 30], 1, 100)
+    >>> shares([20, 90, 50], [20, 30, 30], 1, 40, 100)
     [20, 40, 40]
-    >>> shares([20, 90, 50], [20, 40, 30], 1, 60)
-    [20, 40, 30]
+    >>> shares([20, 90, 50], [20, 30, 30], 1, 40, 82), shares([20, 90, 50], [20, 30, 30], 1, 40, 60)
+    ([20, 32, 30], [20, 40, 30])
     """
     widths = list(wanted)
-    widths[wide] = max(room - (sum(wanted) - wanted[wide]), least[wide])
+    widths[wide] = max(room - (sum(wanted) - wanted[wide]), ease)
     gives = [max(0, width - narrow) for width, narrow in zip(widths, least, strict=True)]
     gives[wide] = 0
     over, most = sum(widths) - room, sum(gives)
-    if over <= 0 or not most:
-        return widths
-    part = min(Fraction(over, most), Fraction(1))
-    return [width - ceil(give * part) for width, give in zip(widths, gives, strict=True)]
+    if over > 0 and most:
+        part = min(Fraction(over, most), Fraction(1))
+        widths = [width - ceil(give * part) for width, give in zip(widths, gives, strict=True)]
+    if sum(least) <= room < sum(widths):
+        widths[wide] -= sum(widths) - room
+    return widths
 
 
 def wanted_and_least(texts: Iterable[str], metrics: QFontMetrics, most: int) -> tuple[int, int]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from app.photos_qt import Photos
 from app.window.by_hand.gesture import Lane
 from app.window.by_hand.hand_canvas import HandCanvas
@@ -14,6 +16,7 @@ from core.drawing.cloth import draw_sheet, frame_of
 from core.drawing.edge_section import draw_edge_section
 from core.drawing.enlarging import enlarged
 from core.drawing.frame import Heading
+from core.drawing.marks import Drawing
 from core.drawing.quilt import draw_quilt
 from core.fabric import Fabric
 from core.language import marked, told
@@ -23,7 +26,8 @@ from core.plan import FabricPlan, Plan
 
 NOTHING = marked("Nothing to cut yet.\nAdd a border, a backing or a binding at the left.")
 NO_BINDING = marked("No binding yet.\nAdd one at the left.")
-SECTION_ENLARGED = 16.0  # times: beside bias cloth of half a yard
+SECTION_ENLARGED = 16.0  # times
+SECTION_SHARE = 0.4  # of the width of bias cloth with its words
 TITLE_PIXELS = 12  # of a title's letters, at the usual size of words
 GAP = 2.0  # inches of table between two cloths, beside the room that each keeps round itself
 
@@ -131,12 +135,25 @@ class BindingView(Canvas):
     def show_plan(self, plan: Plan) -> None:
         """Draw the plan's binding, one picture below the other."""
         section = draw_edge_section(plan)
-        drawings = [] if section is None else [enlarged(section, SECTION_ENLARGED)]
+        bias = _as_wide(bias_drawings(plan))
+        drawings = [] if section is None else [_beside(section, bias)]
         items: list[DrawingItem] = []
         top = 0.0
-        for drawing in (*drawings, *bias_drawings(plan)):
+        for drawing in (*drawings, *bias):
             item = DrawingItem(drawing, typeset(drawing.title), self.theme)
             item.setPos(0, top + item.above)
             top += item.above + drawing.height + GAP
             items.append(item)
         self.show_items(items)
+
+
+def _beside(section: Drawing, bias: Sequence[Drawing]) -> Drawing:
+    """The edge cut through, large enough that its words are read beside bias cloth."""
+    wide = SECTION_SHARE * bias[0].width if bias else SECTION_ENLARGED * section.width
+    return enlarged(section, wide / section.width)
+
+
+def _as_wide(drawings: Sequence[Drawing]) -> list[Drawing]:
+    """Each as wide as the widest: what is marked on a small square is seen as well."""
+    widest = max((drawing.width for drawing in drawings), default=0.0)
+    return [enlarged(drawing, widest / drawing.width) for drawing in drawings]

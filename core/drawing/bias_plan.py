@@ -7,7 +7,7 @@ level; a strip is drawn as wide as it is.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from itertools import groupby
 from math import sqrt
 
@@ -51,10 +51,19 @@ def _tube(bias: BiasPlan, piece: BiasPiece, units: Units) -> Drawing:
     marks = [*_cloth(long, high, row), *band]
     lines = _tube_words(bias, piece, units)
     width = long + 2 * row + long + high
-    for number, texts in enumerate(lines):
-        middle = (width / 2, high + row * (number + 1))
-        marks.append(Label(middle, texts, (width, row * 0.9), "note"))
-    return _framed(told_part(piece.name), marks, width, high + row * (len(lines) + 0.5))
+    marks.append(_below(lines, width, high, row))
+    return _framed(told_part(piece.name), marks, width, high + row * (_rows(lines) + 0.5))
+
+
+def _below(lines: Sequence[tuple[str, ...]], width: float, top: float, row: float) -> Label:
+    """Lines of words under a drawing, in letters of one size; all in full, or all in short."""
+    texts = tuple("\n".join(line[which] for line in lines) for which in (0, -1))
+    high = _rows(lines) * row
+    return Label((width / 2, top + row / 2 + high / 2), texts, (width, high), "note")
+
+
+def _rows(lines: Sequence[tuple[str, ...]]) -> int:
+    return sum(1 + full.count("\n") for full, *_ in lines)
 
 
 def _cloth(long: float, high: float, row: float) -> Iterator[Mark]:
@@ -89,8 +98,8 @@ def _tube_words(bias: BiasPlan, piece: BiasPiece, units: Units) -> tuple[tuple[s
     return (
         (
             told(
-                "Cut {size} at 45°; sew 1 to the other end of 2 with a {seam} seam: the "
-                "dashed line",
+                "Cut {size} at 45°; sew 1 to the other end of 2\n"
+                "with a {seam} seam: the dashed line",
                 size=size,
                 seam=seam,
             ),
@@ -179,10 +188,8 @@ def _one_by_one(bias: BiasPlan, piece: BiasPiece, units: Units) -> Drawing:
         _given(piece, told("Joined {length}", length=joined), units),
     )
     width = max(across, 3 * max(across, along) / 2)
-    for number, texts in enumerate(lines):
-        middle = (width / 2, along + row * (number + 1))
-        marks.append(Label(middle, texts, (width, row * 0.9), "note"))
-    return _framed(told_part(piece.name), marks, width, along + row * (len(lines) + 0.5))
+    marks.append(_below(lines, width, along, row))
+    return _framed(told_part(piece.name), marks, width, along + row * (_rows(lines) + 0.5))
 
 
 def _lengths(lengths: list[Inches], units: Units) -> str:

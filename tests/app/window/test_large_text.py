@@ -64,6 +64,8 @@ def test_no_label_is_wider_than_its_panel(large: MainWindow, qtbot: QtBot) -> No
 
 def test_a_table_that_lacks_room_scrolls(large: MainWindow, qtbot: QtBot) -> None:
     table: ReadTable = large.answer.cut
+    table.setFixedWidth(300)
+    qtbot.wait(50)
     assert table.columnWidth(1) >= LEAST_WIDE * table.fontMetrics().averageCharWidth()
     widths = sum(table.columnWidth(i) for i in range(table.model().columnCount()))
     bar = table.horizontalScrollBar()

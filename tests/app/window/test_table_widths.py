@@ -12,19 +12,20 @@ from app.window.table_widths import shares, wanted_and_least
 WIDTHS = st.lists(st.tuples(st.integers(0, 300), st.integers(0, 300)), min_size=1, max_size=6)
 
 
-@given(WIDTHS, st.integers(0, 5), st.integers(0, 1500))
+@given(WIDTHS, st.integers(0, 5), st.integers(0, 200), st.integers(0, 1500))
 def test_no_column_is_narrower_than_its_least_and_no_room_is_wasted(
-    columns: list[tuple[int, int]], at: int, room: int
+    columns: list[tuple[int, int]], at: int, more: int, room: int
 ) -> None:
     wanted = [max(pair) for pair in columns]
     least = [min(pair) for pair in columns]
     wide = at % len(columns)
-    widths = shares(wanted, least, wide, room)
+    ease = least[wide] + more
+    widths = shares(wanted, least, wide, ease, room)
     assert all(width >= narrow for width, narrow in zip(widths, least, strict=True))
     if room >= sum(least):
         assert room - len(columns) < sum(widths) <= room
     else:
-        assert widths == least
+        assert widths == [*least[:wide], ease, *least[wide + 1 :]]
 
 
 def test_a_column_needs_room_for_its_widest_word(qapp: QApplication) -> None:
