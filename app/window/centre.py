@@ -6,17 +6,14 @@ from collections.abc import Iterator
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
-    QFrame,
-    QHBoxLayout,
-    QSizePolicy,
     QTabWidget,
-    QToolButton,
     QVBoxLayout,
     QWidget,
 )
 
 from app.photos_qt import Photos
 from app.style import Theme
+from app.window.banner import Banner
 from app.window.canvas import Canvas
 from app.window.comparing.in_hand_view import InHandView
 from app.window.comparing.side_by_side import SideBySideView
@@ -24,41 +21,13 @@ from app.window.comparing.staircase_view import StaircaseView
 from app.window.edge.edge_page import EdgePage
 from app.window.edge.edge_view import EdgeView
 from app.window.frame import TABS
-from app.window.furniture import Sentence, add_tab, announce
+from app.window.furniture import add_tab
 from app.window.planner import Planner
 from app.window.stops import enter
 from app.window.yardage import BindingView, QuiltView, YardageView
 from core.language import told
 from core.plan import Plan
 from core.quilt import Project
-
-
-class Banner(QFrame):
-    """One sentence above the pictures, and a button: to its field, or to plan `again`."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.hide()
-        self.text = Sentence("banner")
-        self.text.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
-        self.go = QToolButton()
-        self.go.setText(told("Go to the field"))
-        self.again = QToolButton()
-        self.again.setText(told("Plan again"))
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 8, 0)
-        row.addWidget(self.text, 1)
-        row.addWidget(self.go)
-        row.addWidget(self.again)
-
-    def tell(self, sentence: str, *, leads: bool = True) -> None:
-        """Show a sentence that `leads` to a field, or asks to plan again; "" hides the banner."""
-        if sentence and sentence != self.text.text():
-            announce(self, sentence)
-        self.text.say(sentence)
-        self.go.setVisible(leads)
-        self.again.setHidden(leads)
-        self.setVisible(bool(sentence))
 
 
 class Centre(QWidget):

@@ -31,6 +31,8 @@ QGraphicsView:focus {{ border: {focus}px solid palette(highlight); }}
 _FUSION = """
 QDialogButtonBox {{ dialogbuttonbox-buttons-have-icons: 0; }}
 QMessageBox QLabel#qt_msgbox_label {{ font-weight: bold; }}
+QToolTip {{ background: {tip}; color: {tip_words}; border: 1px solid {tip_words};
+    padding: 2px 4px; }}
 QMenu::indicator {{ left: 5px; }}
 QMenu::item {{ padding: 3px {indent}px; }}
 QMenu::item:selected {{ background: palette(highlight); color: palette(highlighted-text); }}
@@ -124,7 +126,13 @@ def sheet(paint: Paint, *, contrast: bool, percent: int, letters: int, fusion: b
     )
     if not fusion:
         return usual
-    usual += _FUSION.format(**_sizes(percent), **_marks(paint), tab=letters + TAB_AIR)
+    usual += _FUSION.format(
+        tab=letters + TAB_AIR,
+        tip=paint.colours[Roles.ToolTipBase],
+        tip_words=paint.colours[Roles.ToolTipText],
+        **_sizes(percent),
+        **_marks(paint),
+    )
     usual += ticked(_sizes(percent)["mark"], line if paint.frame else 0)
     usual += choices(_sizes(percent)["arrow"], paint.colours[Roles.Window])
     if not paint.frame:

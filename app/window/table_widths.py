@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 from fractions import Fraction
 from math import ceil
 
 from PySide6.QtGui import QFontMetrics
+
+_BETWEEN_WORDS = re.compile(r"(?<![\d¼½¾⅓⅔⅛⅜⅝⅞₀-₉]) ")
 
 
 def shares(
@@ -40,11 +43,11 @@ def shares(
 def wanted_and_least(texts: Iterable[str], metrics: QFontMetrics, most: int) -> tuple[int, int]:
     """Pixels that texts want, each on lines of its own, and those of their widest word.
 
-    Neither is more than `most`.
+    A number and what follows it, a unit or a ×, are one word. Neither is more than `most`.
     """
     once = set(texts)
     lines = {line for text in once for line in text.split("\n")}
-    words = {word for line in lines for word in line.split(" ")}
+    words = {word for line in lines for word in _BETWEEN_WORDS.split(line)}
     wanted, least = (
         max(map(metrics.horizontalAdvance, pieces), default=0) for pieces in (lines, words)
     )

@@ -51,6 +51,8 @@ class HeldItem(QGraphicsItem):
         rect = self._rect & seen or self._rect
         self._words.setPos(rect.center())
         self._words.keep_off(rect.width() * zoom, rect.height() * zoom)
+        corner = (seen.topLeft() - rect.center()) * zoom
+        self._words.keep_in(QRectF(corner, seen.size() * zoom))
 
     def boundingRect(self) -> QRectF:  # noqa: N802 - Qt's name
         return self._rect.adjusted(-1, -1, 1, 1)
@@ -92,6 +94,14 @@ class Words(QGraphicsItem):
         covered = wide < 2 * self._box.width() and high < 2 * self._box.height()
         self.prepareGeometryChange()
         self._box.moveCenter(QPointF(0, -(high + self._box.height()) / 2 - 3 if covered else 0))
+
+    def keep_in(self, room: QRectF) -> None:
+        """Move into `room`, pixels, as far as they are out of it and as they go in."""
+        self.prepareGeometryChange()
+        box = self._box
+        left = max(room.left(), min(box.left(), room.right() - box.width()))
+        top = max(room.top(), min(box.top(), room.bottom() - box.height()))
+        box.moveTo(left, top)
 
     def boundingRect(self) -> QRectF:  # noqa: N802 - Qt's name
         return self._box

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import pytest
+from PySide6.QtCore import QPoint
 from PySide6.QtGui import QColor, QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QToolTip, QWidget
+from pytestqt.qtbot import QtBot
 
 from app.colour import contrast
 from app.screen_styles import CONTRAST_DARK, CONTRAST_LIGHT, SAFE_DARK, SAFE_LIGHT
@@ -173,3 +175,27 @@ def test_a_field_nobody_has_filled_in_does_not_look_filled_in() -> None:
     # 1.8:1 is our own figure, no source: what the dark look had, and one sees it.
     for paint, _ in PAINTS:
         assert contrast(paint.colours[Roles.PlaceholderText], paint.colours[Roles.Text]) >= 1.8
+
+
+@pytest.mark.qt_log_ignore("does not support raise", extend=True)
+@pytest.mark.parametrize(
+    ("look", "paint"),
+    [
+        (Look.LIGHT, LIGHT),
+        (Look.DARK, DARK),
+        (Look.CONTRAST_DARK, DARK_PAINT),
+        (Look.CONTRAST_LIGHT, LIGHT_PAINT),
+    ],
+)
+def test_a_tool_tip_is_in_the_look_that_was_put_on_last(
+    appearance: Appearance, qtbot: QtBot, look: Look, paint: Paint
+) -> None:
+    page = QWidget()
+    qtbot.addWidget(page)
+    appearance.wear(Look.DARK if look is Look.LIGHT else Look.LIGHT)
+    appearance.wear(look)
+    QToolTip.showText(QPoint(10, 10), "Words", page)
+    tips = (w for w in QApplication.topLevelWidgets() if w.inherits("QTipLabel") and w.isVisible())
+    image = next(tips).grab().toImage()
+    QToolTip.hideText()
+    assert image.pixelColor(4, 3) == QColor(paint.colours[Roles.ToolTipBase])

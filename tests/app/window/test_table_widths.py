@@ -33,4 +33,6 @@ def test_a_column_needs_room_for_its_widest_word(qapp: QApplication) -> None:
     wanted, least = wanted_and_least(["schmale Rückseitenbahn", "Rand 1"], metrics, 1000)
     assert least == metrics.horizontalAdvance("Rückseitenbahn")
     assert wanted == metrics.horizontalAdvance("schmale Rückseitenbahn")
+    _, number = wanted_and_least(["4½ × 62⁹⁄₁₆ in"], metrics, 1000)
+    assert number == metrics.horizontalAdvance("62⁹⁄₁₆ in")
     assert wanted_and_least(["W" * 80], metrics, 100) == (100, 100)

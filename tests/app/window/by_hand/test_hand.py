@@ -172,6 +172,16 @@ def test_what_is_held_is_named_where_it_is_in_sight(hands: Hands) -> None:
     hands.keys(Key.Key_Escape)
 
 
+def test_what_is_marked_at_the_edge_of_the_view_is_named_inside_it(hands: Hands) -> None:
+    hands.window.hand.mark_flaw()
+    [words] = (item for item in hands.canvas.scene().items() if isinstance(item, Words))
+    at = hands.canvas.mapFromScene(words.scenePos())
+    seen = words.boundingRect().translated(at.x(), at.y())
+    assert seen.left() >= -1
+    assert seen.top() >= -1
+    hands.keys(Key.Key_Escape)
+
+
 def test_the_mouse_rests_on_a_piece_or_a_mark_and_is_told_what_to_do(hands: Hands) -> None:
     tip = hands.canvas.tip_at(hands.middle("A2"))
     assert tip.startswith("A2, border 1 strip, ")
