@@ -265,13 +265,17 @@ def exact_text(length: Inches, units: Units) -> str:
     ('50 1/2', '128 cm')
     >>> exact_text(Fraction(1, 3), Units.CENTIMETRES)
     '1/3 in'
+    >>> [exact_text(Fraction(50, 381), units) for units in (Units.CENTIMETRES, Units.INCHES)]
+    ['1/3', '1/3 cm']
     """
     if units is not Units.INCHES and (metric := _terminating(length / _INCHES_PER[units.value])):
         return metric
-    if length.denominator <= 64 or not (metric := _terminating(length / _INCHES_PER["cm"])):
+    centimetres = length / _INCHES_PER["cm"]
+    simpler = mixed(centimetres) if centimetres.denominator < length.denominator else None
+    if length.denominator <= 64 or not (metric := _terminating(centimetres) or simpler):
         inches = mixed(length)
         return inches if units is Units.INCHES else f"{inches} in"
-    return f"{metric} cm"
+    return metric if units is Units.CENTIMETRES else f"{metric} cm"
 
 
 def _terminating(number: Fraction) -> str | None:
