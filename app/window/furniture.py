@@ -44,11 +44,16 @@ class Sentence(QLabel):
         super().__init__()
         self.setWordWrap(True)
         self.setTextFormat(Qt.TextFormat.PlainText)  # a name like "<b>" is only a name
+        self._usual = name
         self.setObjectName(name)
         self.hide()
 
-    def say(self, text: str) -> None:
-        """Show a sentence; "" for none."""
+    def say(self, text: str, look: str = "") -> None:
+        """Show a sentence; "" for none. `look` is its look, if not the usual one."""
+        if self.objectName() != (name := look or self._usual):
+            self.setObjectName(name)
+            self.style().unpolish(self)
+            self.style().polish(self)
         self.setText(unbroken(text))
         self.setVisible(bool(text))
         self._take_room()

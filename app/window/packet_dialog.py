@@ -207,14 +207,22 @@ class PacketDialog(QDialog):
         self.pages = ()
         try:
             self.choice = self._chosen()
-            self.comparing.ask(self.choice.pages)
-            self.problem.say(self.comparing.said)
-            self.pages = packet_pages(self._plan, self.choice, self.comparing.asked)
         except Refusal as refusal:
-            self.problem.say(self.comparing.said or self._said(refusal))
+            self.problem.say(self._said(refusal))
+        else:
+            self._make_chosen()
         for button in (self.save, self.print):
             button.setEnabled(bool(self.pages) and not self.comparing.busy)
         self.turn(0)
+
+    def _make_chosen(self) -> None:
+        self.comparing.ask(self.choice.pages)
+        said = self.comparing.said
+        try:
+            self.pages = packet_pages(self._plan, self.choice, self.comparing.asked)
+        except Refusal as refusal:
+            said = said or self._said(refusal)
+        self.problem.say(said, "note" if self.comparing.busy else "")
 
     def _said(self, refusal: Refusal) -> str:
         """A refusal as a sentence, with its field."""

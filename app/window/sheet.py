@@ -19,6 +19,7 @@ QLabel#group {{ font-weight: bold; padding: 4px 0 2px 0; }}
 QLabel#problem {{ color: {problem}; }}
 QLabel#banner {{ color: {problem}; padding: 6px 10px; }}
 QLabel#note {{ color: palette(placeholder-text); }}
+QLabel#waiting {{ padding: 6px 10px; }}
 QFrame#warned {{ border: {line}px solid {mind}; border-left: 5px solid {mind}; }}
 QToolButton#add::menu-indicator, QToolButton#part-menu::menu-indicator {{ image: none; width: 0; }}
 QToolButton#part-menu {{ padding: 3px 8px; }}

@@ -65,7 +65,7 @@ class AskingView(QWidget):
 
     def _slow(self, slow: bool) -> None:
         if slow and self._mine():
-            self.said.say(told(WORKING))
+            self.said.say(told(WORKING), "waiting")
 
     def _found(self, found: object) -> None:
         if self._mine():

@@ -199,11 +199,12 @@ class MiscutForm(QWidget):
     def tell(self, problem: str) -> None:
         """Say why it cannot be so; "" for no reason."""
         self.problem.say(upper_first(f"{problem}.") if problem else "")
+        self.note.say(told(AGAIN))
         self.lay.setEnabled(True)
 
     def wait(self) -> None:
         """Say that it takes its time."""
-        self.problem.say(told("Laying the rest again…"))
+        self.note.say(told("Laying the rest again…"))
 
 
 def _under(words: str, field: QWidget) -> QLabel:
