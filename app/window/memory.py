@@ -39,14 +39,15 @@ class Memory(QObject):
         kept = self._settings.status() is QSettings.Status.NoError
         if self._well and not kept:
             self._well = False
-            self.failed.emit(
-                told(
-                    "The settings cannot be written ({file}): what you choose holds until "
-                    "Crossgrain ends.",
-                    file=self._settings.fileName(),
-                )
-            )
+            self.failed.emit(self.unwritable())
         return kept
+
+    def unwritable(self) -> str:
+        """What it means that the settings cannot be written, as a sentence."""
+        return told(
+            "The settings cannot be written ({file}): what you choose holds until Crossgrain ends.",
+            file=self._settings.fileName(),
+        )
 
     def recent(self) -> list[Path]:
         """Recent project files, the latest first."""

@@ -234,6 +234,7 @@ class Menus:
     def _speak(self, language: str) -> None:
         """Speak it from the next start on; who has chosen it can read it, so it is said in it."""
         if not self._window.memory.keep(LANGUAGE_KEY, language):
+            self._window.tell(self._window.memory.unwritable())
             return
         sentence = marked("The language changes when Crossgrain is next opened.")
         wanted = language_of(self._window.memory)

@@ -211,7 +211,12 @@ class CuttingTable(QDialog):
             self.cuttings.keep(self.cutting)
         except OSError as error:
             why = said_of(error)
-            self.trouble.say(told("How far the cloth is cut cannot be kept ({why}).", why=why))
+            self.trouble.say(
+                told(
+                    "How far the cloth is cut cannot be kept ({why}): note it down, or make room.",
+                    why=why,
+                )
+            )
         else:
             self.trouble.say("")
 

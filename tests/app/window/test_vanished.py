@@ -223,3 +223,13 @@ def test_settings_that_cannot_be_written_hold_meanwhile_and_that_is_said_once(
     assert len(memory.recent()) == 1
     assert len(said) == 1
     assert "what you choose holds until Crossgrain ends" in said[0]
+
+
+def test_a_language_that_cannot_be_remembered_is_not_promised(
+    window: MainWindow, tmp_path: Path
+) -> None:
+    window.memory = unwritable(tmp_path)
+    for _ in range(2):  # each time that it is chosen
+        window.statusBar().clearMessage()
+        window.menus.languages["de"].trigger()
+        assert window.statusBar().currentMessage() == window.memory.unwritable()

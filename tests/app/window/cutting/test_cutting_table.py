@@ -225,7 +225,8 @@ def test_progress_that_cannot_be_kept_is_said(
     monkeypatch.setattr(Cuttings, "keep", full)
     press(table, Keys.Key_Space)
     assert table.trouble.text() == (
-        "How far the cloth is cut cannot be kept (No space left on device)."
+        "How far the cloth is cut cannot be kept (No space left on device): note it down, or make "
+        "room."
     )
     assert table.cloth.cuts_done == 1
     monkeypatch.undo()
