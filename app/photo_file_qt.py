@@ -7,24 +7,16 @@ error. What they say while a photo is read is heard here, and stays here.
 from __future__ import annotations
 
 import re
-import sys
 import zlib
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
 from os.path import isdir, isfile
 from pathlib import Path
-from typing import BinaryIO, TypeAlias
+from typing import BinaryIO
 
-from PySide6.QtCore import (
-    QMessageLogContext,
-    QSize,
-    QtMsgType,
-    qFormatLogMessage,
-    qInstallMessageHandler,
-)
+from PySide6.QtCore import QSize
 from PySide6.QtGui import QImage, QImageReader
 
 from app.os_words import said_of
+from app.qt_said import heard
 from core.language import told
 
 MOST_PIXELS = 1024  # of a photo's width, and eight times as many of its height
@@ -35,7 +27,6 @@ _PNG_MOST = 1_000_000  # pixels of a side, for libpng
 # marker are a camera's doing, and do no harm.
 _TORN = re.compile(r"Corrupt JPEG data: (?!\d{1,2} extraneous)|Premature end of JPEG")
 _OF_PICTURES = ("qt.gui.imageio", "qt.imageformats", "qt.svg")
-_Handler: TypeAlias = Callable[[QtMsgType, QMessageLogContext, str], None]
 
 
 def read_photo(path: Path, name: str) -> tuple[QImage, str]:
@@ -58,7 +49,7 @@ def read_photo(path: Path, name: str) -> tuple[QImage, str]:
         return NONE, _cannot(name, said_of(error))
     if not whole:
         return NONE, _damaged(name)
-    with _heard() as words:
+    with heard(*_OF_PICTURES) as words:
         return _read(path, name, words)
 
 
@@ -116,23 +107,3 @@ def _whole(file: BinaryIO) -> bool:
         if kind == b"IEND":
             return True
     return False
-
-
-@contextmanager
-def _heard() -> Iterator[list[str]]:
-    """What Qt says about pictures meanwhile; anything else is handed on."""
-    words: list[str] = []
-
-    def hear(kind: QtMsgType, context: QMessageLogContext, message: str) -> None:
-        if str(context.category).startswith(_OF_PICTURES):
-            words.append(message)
-        elif before is not None:
-            before(kind, context, message)
-        elif sys.stderr is not None:
-            print(qFormatLogMessage(kind, context, message), file=sys.stderr)
-
-    before: _Handler | None = qInstallMessageHandler(hear)
-    try:
-        yield words
-    finally:
-        qInstallMessageHandler(before)

@@ -8,16 +8,18 @@ for nothing; in a folder where it cannot be written nobody is told, and nobody c
 from __future__ import annotations
 
 from contextlib import suppress
-from os.path import realpath, samefile
+from os.path import exists, realpath, samefile
 from pathlib import Path
 from stat import S_ISREG
 from typing import TypeAlias
 
 from PySide6.QtCore import QLockFile, QSysInfo
 
+from app.qt_said import heard
 from core.language import told
 
 Stamp: TypeAlias = tuple[int, int]
+_GONE = "Could not remove our own lock file"  # since its folder has gone, or is locked now
 
 
 def stamp(path: Path) -> Stamp | None:
@@ -40,7 +42,9 @@ class Hold:
         """Hold `path` in place of what was held; else say who holds it, and change nothing."""
         path = Path(realpath(path))  # `resolve` fails for links in a ring
         if self._path is not None and _one_file(path, self._path):
-            return ""
+            if self._is_held():
+                return ""
+            self.let_go()  # the folder was gone, or could not be written
         lock = QLockFile(str(path.with_name(f".{path.name}.lock")))
         lock.setStaleLockTime(0)
         if not lock.tryLock(0) and lock.error() is QLockFile.LockError.LockFailedError:
@@ -49,10 +53,16 @@ class Hold:
         self._path, self._lock = path, lock
         return ""
 
+    def _is_held(self) -> bool:
+        """Whether the sign is there."""
+        lock = self._lock
+        return lock is not None and lock.isLocked() and exists(lock.fileName())
+
     def let_go(self) -> None:
         """Hold nothing."""
         if self._lock is not None:
-            self._lock.unlock()
+            with heard(_GONE):
+                self._lock.unlock()
         self._path = self._lock = None
 
 

@@ -9,18 +9,11 @@ from pathlib import Path
 from random import Random
 
 import pytest
-from PySide6.QtCore import (
-    QBuffer,
-    QByteArray,
-    QMessageLogContext,
-    QtMsgType,
-    qInstallMessageHandler,
-    qWarning,
-)
+from PySide6.QtCore import QBuffer, QByteArray
 from PySide6.QtGui import QColor, QImage, QImageWriter
 from PySide6.QtWidgets import QApplication
 
-from app.photo_file_qt import MOST_PIXELS, _heard, read_photo
+from app.photo_file_qt import MOST_PIXELS, read_photo
 
 RED = "#c00000"
 SVG = '<svg xmlns="http://www.w3.org/2000/svg" width="60" height="40"><rect width="60" height="40" '
@@ -199,20 +192,3 @@ def test_a_folder_is_no_photo(qapp: QApplication, tmp_path: Path) -> None:
     image, said = read_photo(tmp_path, "plum.jpg")
     assert image.isNull()
     assert said == "plum.jpg is a folder, no photo; the cloth is shown without it."
-
-
-def test_what_else_qt_says_meanwhile_is_handed_on(qapp: QApplication) -> None:
-    said: list[str] = []
-
-    def hear(kind: QtMsgType, context: QMessageLogContext, message: str) -> None:
-        said.append(message)
-
-    before = qInstallMessageHandler(hear)
-    try:
-        with _heard() as words:
-            qWarning("something else")
-        qWarning("afterwards")
-    finally:
-        qInstallMessageHandler(before)
-    assert said == ["something else", "afterwards"]
-    assert words == []

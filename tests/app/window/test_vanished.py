@@ -73,6 +73,7 @@ def test_without_its_folder_a_file_is_not_saved_until_the_folder_is_back(
     file.parent.mkdir()
     assert window.files.save()
     assert load(file) == window.document.project
+    assert Hold().take(file)  # and other windows are told again
 
 
 def test_a_folder_in_the_files_place_is_told_and_not_asked_about(
