@@ -64,12 +64,8 @@ def _repaired(problem: LayProblem, fresh: Lay, old: ClothLay, stop: Stop) -> Clo
     afresh = _renumbered(problem, fresh, old)
     staying = list(_free_to_stay(problem, list(_staying(problem, old))))
     gone = [placed for placed in old.placements if placed not in staying]
-    for kept in (
-        staying,
-        list(_without_ends(staying)),
-        _before(staying, gone),
-        _apart(staying, gone),
-    ):
+    ways = (tuple(staying), _without_ends(staying), _before(staying, gone), _apart(staying, gone))
+    for kept in dict.fromkeys(ways):
         found = _with_kept(problem, kept, stop, new)
         if found is not None and _worth(found) <= _worth(fresh) and is_right(problem, found):
             kept_lay = _renumbered(problem, found, old)
@@ -138,7 +134,7 @@ def _as_asked(part: Piece | Run, placed: Placement) -> bool:
     return there and sides[1] == part.strip and part.grain is not against and long_enough
 
 
-def _without_ends(staying: Sequence[Placement]) -> Iterator[Placement]:
+def _without_ends(staying: Sequence[Placement]) -> tuple[Placement, ...]:
     """All but the shortest segment of each run, which takes up what has changed of it."""
     ends: dict[tuple[str, int], Placement] = {}
     for placed in staying:
@@ -146,26 +142,26 @@ def _without_ends(staying: Sequence[Placement]) -> Iterator[Placement]:
             end = ends.setdefault((placed.name, placed.run_copy), placed)
             if _length(placed) <= _length(end):
                 ends[placed.name, placed.run_copy] = placed
-    return (placed for placed in staying if placed not in ends.values())
+    return tuple(placed for placed in staying if placed not in ends.values())
 
 
 def _length(segment: Placement) -> Inches:
     return segment.rect.along if segment.turned else segment.rect.across
 
 
-def _before(staying: Sequence[Placement], gone: Sequence[Placement]) -> list[Placement]:
+def _before(staying: Sequence[Placement], gone: Sequence[Placement]) -> tuple[Placement, ...]:
     """What ends before anything that is gone begins, on each sheet."""
-    return [
+    return tuple(
         placed
         for placed in staying
         if all(other.sheet != placed.sheet or placed.rect.end <= other.rect.y for other in gone)
-    ]
+    )
 
 
-def _apart(staying: Sequence[Placement], gone: Sequence[Placement]) -> list[Placement]:
+def _apart(staying: Sequence[Placement], gone: Sequence[Placement]) -> tuple[Placement, ...]:
     """What lies on cloth on hand from which nothing is gone."""
     spoilt = {placed.sheet for placed in gone}
-    return [p for p in staying if p.sheet not in spoilt and p.sheet.on != BOLT]
+    return tuple(p for p in staying if p.sheet not in spoilt and p.sheet.on != BOLT)
 
 
 def _with_kept(
