@@ -158,7 +158,11 @@ class MainWindow(PaperWork):
 
     def _plan(self) -> None:
         project = self.document.project
-        self.planner.ask(project, self.hand.previous(project))
+        previous, known = self.hand.previous(project), self.hand.known(project)
+        if known is not None:
+            self.planner.know(known)
+        else:
+            self.planner.ask(project, previous)
 
     def _show_project(self) -> None:
         self._show_photos()
@@ -190,15 +194,16 @@ class MainWindow(PaperWork):
         self.menus.show_units(self.document.project.units)
 
     def _planned(self, plan: Plan) -> None:
-        """A new plan: every view shows it."""
+        """A new plan: every view shows it, the picture first."""
         from core.lengths import show, typeset
 
         self.plan = plan
-        self.hand.keep(plan)
+        self.hand.keep(plan, whole=not self.planner.busy)
         self.centre.banner.tell("")
         self.parts.clear_refusal()
-        self.parts.show_plan(plan)
         self.centre.show_plan(plan)
+        self.centre.canvas.viewport().repaint()
+        self.parts.show_plan(plan)
         self.answer.show_plan(plan)
         units = plan.project.units
         width = show(plan.finished_width, units, unit=False)

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -77,6 +78,16 @@ class Planner(QObject):
         self._wanted, self._previous = job, previous
         self._late.start()
         self._send()
+
+    def know(self, plan: Plan) -> None:
+        """The plan of a project is known: it is emitted soon; whatever was asked before is void."""
+        self._number += 1
+        self._wanted, self._previous = plan.project, plan
+        QTimer.singleShot(0, self, partial(self._known, self._number, plan))
+
+    def _known(self, number: int, plan: Plan) -> None:
+        if number == self._number and self.busy:
+            self._settle(plan)
 
     @property
     def busy(self) -> bool:

@@ -58,9 +58,13 @@ class Hand(QObject):
         self.canvas.told.connect(window.tell)
         self.canvas.asked.connect(lambda verb: self.verbs[verb]())
 
-    def keep(self, plan: Plan) -> None:
-        """A plan is shown."""
-        self._plans.keep(plan)
+    def keep(self, plan: Plan, *, whole: bool) -> None:
+        """A plan is shown, or a draft of it."""
+        self._plans.keep(plan, whole=whole)
+
+    def known(self, project: Project) -> Plan | None:
+        """The plan of a project that one has come back to, by undoing or otherwise."""
+        return self._plans.of(project, whole=True)
 
     def previous(self, project: Project) -> Plan | None:
         """The plan that the next one is to be like: what was shown of this project, else the last.

@@ -94,6 +94,29 @@ def test_a_draft_that_is_the_plan_is_shown_once(
     assert results == [make_plan(bare)]
 
 
+def test_a_plan_that_is_known_comes_at_once_and_makes_older_asks_void(
+    live: Planner, results: list[object], slow: Project, demo: Project, qtbot: QtBot
+) -> None:
+    plan, settled = make_plan(demo, draft=True), []
+    live.ask(slow)
+    live.know(plan)
+    assert live.busy
+    live.when_settled(lambda: settled.append(list(results)))
+    wait(qtbot, live)
+    assert results == [plan]
+    assert settled == [[plan]]
+
+
+def test_an_ask_makes_a_known_plan_void(
+    live: Planner, results: list[object], demo: Project, qtbot: QtBot
+) -> None:
+    bare = new_project(Units.INCHES)
+    live.know(make_plan(demo, draft=True))
+    live.ask(bare)
+    wait(qtbot, live)
+    assert results == [make_plan(bare)]
+
+
 def test_frames_keep_coming_while_a_plan_is_made(
     live: Planner, results: list[object], slow: Project, demo: Project, qtbot: QtBot
 ) -> None:
