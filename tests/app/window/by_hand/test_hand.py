@@ -459,12 +459,12 @@ def test_a_pin_without_room_is_told_at_its_fields_and_the_last_plan_stays(hands:
     hands.document.put("fabrics[0].pins", [pin], "Pin B1")
     hands.planner.finish()
     assert hands.plan == plan
-    assert "reaches to 44 1/2 in across" in hands.window.centre.banner.text.text()
+    assert "reaches to 44\u00a01/2 in across" in hands.window.centre.banner.text.text()
     hands.window.centre.banner.go.click()
     section = hands.window.parts.section_at("fabrics[0].pins[0]")
     assert section is not None
     row = section.body.rows["x"]
-    assert "reaches to 44 1/2 in across" in row.problem.text()
+    assert "reaches to 44\u00a01/2 in across" in row.problem.text()
     hands.window.hand.best_lay()
     hands.planner.finish()
     assert not hands.window.centre.banner.isVisible()
