@@ -42,10 +42,10 @@ class AnswerPanel(QWidget):
         self._letters: dict[str, str] = {}  # of each piece's part, by the piece's label
         self._chosen: frozenset[str] = frozenset()
         self._quiet = False
-        buy, cut = answer_rows.BUY_HEADERS, answer_rows.CUT_HEADERS
+        buy = answer_rows.BUY_HEADERS
         self.buy = ReadTable(told("What to buy"), buy, 1, whole=True, numbers=(2, 3))
         self.notes = ReadTable(told("Before you cut"), ("",), 0, whole=True)
-        self.cut = ReadTable(told("What to cut"), cut, 1, whole=False, numbers=(3,))
+        self.cut = ReadTable(told("What to cut"), answer_rows.CUT_HEADERS, 1, whole=False)
         self.pieces = ReadTable(told("Pieces"), answer_rows.PIECE_HEADERS, 1, whole=False)
         self.order = ReadTable(told("Cut order"), ("", marked("Cut")), 1, whole=False)
         self.sewing = ReadTable(told("Sewing"), ("", marked("Sew")), 1, whole=False)

@@ -51,7 +51,8 @@ class FabricsEditor(QListWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         """Names that wrap otherwise need another height."""
         super().resizeEvent(event)
-        self._take_height()
+        if event.size().width() != event.oldSize().width():
+            self._take_height()
 
     def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
         super().changeEvent(event)
@@ -77,6 +78,16 @@ class FabricsEditor(QListWidget):
         self._take_height()
 
     def _take_height(self) -> None:
+        """As high as its rows, or as some. Whether it scrolls depends on their number alone.
+
+        Else a bar that comes makes names wrap, and so the list higher, and so the bar go.
+        """
+        policies = Qt.ScrollBarPolicy
+        scrolls = len(self._offered) > _ROWS_SHOWN
+        self.setVerticalScrollBarPolicy(
+            policies.ScrollBarAlwaysOn if scrolls else policies.ScrollBarAlwaysOff
+        )
+        self.doItemsLayout()
         last = self.item(min(len(self._offered), _ROWS_SHOWN) - 1)
         reach = self.visualItemRect(last).bottom() + self.verticalOffset() if last else _LEAST_HIGH
         self.setFixedHeight(reach + 1 + _AIR + 2 * self.frameWidth())

@@ -75,10 +75,8 @@ class FieldRow(QWidget):
         """Room for a line of some letters, whatever their size."""
         widget, metrics = cast(QWidget, self.editor), self.fontMetrics()
         widget.setMinimumHeight(metrics.height() + LINE_AIR)
-        if self.field.kind is not Kind.FLAG:  # whose words are as wide as they are
-            wide = LEAST_LETTERS * metrics.averageCharWidth()
-            words = widget.minimumSizeHint().width() if self.field.kind is Kind.CHOICE else 0
-            widget.setMinimumWidth(max(wide, words))
+        if self.field.kind not in (Kind.FLAG, Kind.CHOICE):  # which are as wide as their words
+            widget.setMinimumWidth(LEAST_LETTERS * metrics.averageCharWidth())
 
     def _watch_typing(self) -> None:
         self._pause = QTimer(self)

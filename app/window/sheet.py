@@ -50,6 +50,7 @@ QAbstractButton::right-arrow:disabled, QAbstractButton::left-arrow:disabled {{ i
 _TICKED = """
 QCheckBox::indicator, QRadioButton::indicator, QListWidget::indicator, QMenu::indicator {{
     width: {mark}px; height: {mark}px; }}
+QListWidget::item {{ min-height: {high}px; }}
 """
 _BORDER = re.compile(r"::indicator \{\s*border: (\d)px")
 _CHOICE = """
@@ -143,7 +144,9 @@ def sheet(paint: Paint, *, contrast: bool, percent: int, letters: int, fusion: b
 
 def ticked(mark: int, border: int) -> str:
     """The rules for what is to be ticked, so wide within a border; 0 where the style draws it."""
-    return _TICKED.format(mark=mark) + (_ROUND.format(radius=mark // 2 + border) if border else "")
+    return _TICKED.format(mark=mark, high=mark + 2 * border + 2) + (
+        _ROUND.format(radius=mark // 2 + border) if border else ""
+    )
 
 
 def border_of_ticked(text: str) -> int:
@@ -160,11 +163,6 @@ def choices(arrow: int, ground: str) -> str:
     """The rules for the arrow of a choice, so wide on a ground."""
     down = _mark("down-black" if ink_on(ground) == BLACK else "down-white")
     return _CHOICE.format(button=2 * arrow, arrow=arrow, down=down)
-
-
-def draws_ticked(text: str) -> bool:
-    """Whether a sheet draws what is to be ticked."""
-    return "::indicator:checked" in text
 
 
 def _framed(paint: Paint, line: int, percent: int) -> str:
