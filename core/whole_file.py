@@ -10,6 +10,8 @@ from pathlib import Path
 
 from core.language import told
 
+SHORT = 20  # characters of a file's name in that of its part, which else may become too long
+
 
 def write_whole(path: Path, data: bytes) -> None:
     """Put `data` at `path`; until it is all on the disk, an older file stays as it was.
@@ -36,7 +38,8 @@ def write_whole(path: Path, data: bytes) -> None:
 
 def _replace(target: Path, data: bytes) -> None:
     """Write beside the file, and put that in its place."""
-    handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name}.", suffix=".part")
+    start = f".{target.name[:SHORT]}."
+    handle, name = tempfile.mkstemp(dir=target.parent, prefix=start, suffix=".part")
     part = Path(name)
     try:
         with os.fdopen(handle, "wb") as out:

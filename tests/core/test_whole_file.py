@@ -66,6 +66,12 @@ def test_a_folder_that_is_not_there_is_said(tmp_path: Path) -> None:
     assert failed.value.filename == str(path)
 
 
+def test_a_name_as_long_as_can_be_is_written(tmp_path: Path) -> None:
+    path = tmp_path / f"{'縫' * 80}.crossgrain"  # 251 bytes, of 255
+    write_whole(path, b"new")
+    assert names(tmp_path) == [path.name]
+
+
 @POSIX
 def test_a_link_is_followed(tmp_path: Path) -> None:
     real, link = tmp_path / "real.json", tmp_path / "link.json"
