@@ -82,7 +82,7 @@ _WHERE = {
 def export_files(
     document: Document, plan: Plan | None, asker: Asker, kind: Kind
 ) -> tuple[Path, ...]:
-    """Ask for a folder, and write a plan's files there; those that were written."""
+    """Ask for a folder, and write a plan's files there; those files, if all were written."""
     plan = planned(document, plan, asker, told(_TITLES[kind]))
     if plan is None or (folder := asker.folder(told(_WHERE[kind]), _folder(document))) is None:
         return ()
@@ -106,7 +106,7 @@ def _made(plan: Plan, kind: Kind) -> Iterable[tuple[str, bytes]]:
 
 
 def _write(files: Mapping[Path, bytes], asker: Asker) -> tuple[Path, ...]:
-    """Write each file whole, up to the first that cannot be; those that were written."""
+    """Write each file whole, and return them; nothing if one cannot be, which is told."""
     written: list[Path] = []
     for path, data in files.items():
         try:
@@ -117,7 +117,7 @@ def _write(files: Mapping[Path, bytes], asker: Asker) -> tuple[Path, ...]:
                 done, all_ = len(written), len(files)
                 said += " " + told("Written before it: {done} of {all}.", done=done, all=all_)
             asker.tell(told("{file} was not written", file=path.name), said)
-            break
+            return ()
         written.append(path)
     return tuple(written)
 

@@ -147,6 +147,7 @@ def test_an_export_onto_a_disk_that_gets_full_says_how_far_it_came(
     assert "Nothing" not in said
     assert "Written before it: 1 of " in said
     assert len(list(asker.save_folder.iterdir())) == 1
+    assert "Exported" not in window.statusBar().currentMessage()
 
 
 def test_what_will_not_open_leaves_the_open_file_alone(
