@@ -16,6 +16,7 @@ from pathlib import Path
 from uuid import uuid4
 
 from PySide6.QtCore import QLockFile, QObject, QStandardPaths, QTimer, Signal
+from shiboken6 import isValid
 
 from app.os_words import said_of
 from app.window.document import Document
@@ -54,7 +55,10 @@ class Autosave(QObject):
         document.undo_stack.cleanChanged.connect(self._changed)
 
     def _changed(self) -> None:
-        if self._document.undo_stack.isClean():
+        stack = self._document.undo_stack
+        if not isValid(stack):
+            return  # it clears itself as it goes, and what was kept may be needed
+        if stack.isClean():
             self.let_go()
         elif not self._timer.isActive():
             self._timer.start()

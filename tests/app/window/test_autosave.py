@@ -11,6 +11,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QLockFile
 from pytestqt.qtbot import QtBot
+from shiboken6 import delete
 
 from app.window.asker import Answer, KeptAnswer
 from app.window.autosave import PAUSE_MS, Autosave, Kept, left_behind, recovery_folder
@@ -92,6 +93,16 @@ def test_nothing_is_kept_of_what_is_saved_or_undone(
     else:
         document.save(tmp_path / "a.crossgrain")
     assert list((tmp_path / "recovery").iterdir()) == []
+
+
+def test_what_was_kept_stays_when_the_document_goes(
+    document: Document, autosave: Autosave, tmp_path: Path, capfd: pytest.CaptureFixture[str]
+) -> None:
+    document.put("quilt.width", "50", "Change width")
+    autosave.keep()
+    delete(document)  # its undo stack clears itself, and says that all is as it was
+    assert len(kept_files(tmp_path)) == 1
+    assert capfd.readouterr().err == ""
 
 
 def test_a_full_disk_is_told_once_and_again_after_it_was_well(
