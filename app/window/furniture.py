@@ -44,9 +44,13 @@ class Sentence(QLabel):
         super().__init__()
         self.setWordWrap(True)
         self.setTextFormat(Qt.TextFormat.PlainText)  # a name like "<b>" is only a name
-        self._usual = name
+        self._usual, self._said = name, ""
         self.setObjectName(name)
         self.hide()
+
+    def text(self) -> str:
+        """The sentence as it was said."""
+        return self._said
 
     def say(self, text: str, look: str = "") -> None:
         """Show a sentence; "" for none. `look` is its look, if not the usual one."""
@@ -54,6 +58,7 @@ class Sentence(QLabel):
             self.setObjectName(name)
             self.style().unpolish(self)
             self.style().polish(self)
+        self._said = text
         self.setText(unbroken(text))
         self.setVisible(bool(text))
         self._take_room()

@@ -161,7 +161,7 @@ def test_a_refusal_is_said_aloud(
     window: MainWindow, planner: PlannerHere, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     said: list[str] = []
-    monkeypatch.setattr("app.window.centre.announce", lambda near, text: said.append(text))
+    monkeypatch.setattr("app.window.banner.announce", lambda near, text: said.append(text))
     window.document.put("binding.strip_width", "1/2", "Change strip width")
     planner.finish()
     assert len(said) == 1

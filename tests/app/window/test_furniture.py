@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFormLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFormLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
 from app.window.furniture import RowOrColumn, Sentence
@@ -72,3 +72,9 @@ def test_a_row_that_lacks_room_is_a_column(qtbot: QtBot) -> None:
     outer.resize(outer.minimumSizeHint().width(), 100)
     assert outer.width() < one.sizeHint().width() + other.sizeHint().width()
     qtbot.waitUntil(lambda: one.y() < other.y())
+
+
+def test_a_number_keeps_its_fraction_on_its_line(sentence: Sentence) -> None:
+    sentence.say(LONG)
+    assert sentence.text() == LONG
+    assert "50\N{NO-BREAK SPACE}1/2" in QLabel.text(sentence)

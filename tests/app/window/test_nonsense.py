@@ -117,7 +117,7 @@ def lines_of(row: FieldRow) -> list[QLineEdit]:
 
 def assert_a_sentence(said: str) -> None:
     assert 10 < len(said) < LONGEST_SENTENCE
-    assert said.replace("\N{NO-BREAK SPACE}", " ").isprintable()
+    assert said.isprintable()
 
 
 def assert_planned_or_refused(walk: Walk) -> None:
