@@ -10,7 +10,8 @@ from collections.abc import Iterator
 from typing import cast
 
 import pytest
-from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
+from PySide6.QtWidgets import QLineEdit, QWidget
+from pytestqt.qtbot import QtBot
 
 from app.languages import speak_language
 from app.window.document import Document
@@ -72,9 +73,10 @@ def project_with(kind: PartKind, units: Units = Units.INCHES) -> Project:
 class Walk:
     """The typed fields of one part of a project, in a panel of their own."""
 
-    def __init__(self, kind: PartKind, units: Units = Units.INCHES) -> None:
+    def __init__(self, kind: PartKind, qtbot: QtBot, units: Units = Units.INCHES) -> None:
         self.document = Document(project_with(kind, units))
         self.panel = PartsPanel(self.document)
+        qtbot.addWidget(self.panel)
         self.kind = kind
         for section in self._sections():
             assert section.body is not None
@@ -166,9 +168,9 @@ def try_all(walk: Walk, row: FieldRow, line: QLineEdit, texts: tuple[str, ...]) 
 
 @pytest.mark.parametrize("kind", PARTS, ids=[kind.key for kind in PARTS])
 def test_nonsense_in_a_field_is_refused_there_or_can_be_planned(
-    kind: PartKind, qapp: QApplication
+    kind: PartKind, qtbot: QtBot
 ) -> None:
-    walk = Walk(kind)
+    walk = Walk(kind, qtbot)
     for row in walk.fields().values():
         for line in lines_of(row):
             try_all(walk, row, line, NONSENSE)
@@ -185,16 +187,16 @@ SPOKEN = [("de", kind) for kind in PARTS] + [("en", kind) for kind in (FABRIC, B
     ids=[f"{language}-{kind.key}" for language, kind in SPOKEN],
 )
 def test_a_decimal_means_the_same_with_either_mark_and_is_shown_as_it_is_read(
-    language: str, kind: PartKind, qapp: QApplication
+    language: str, kind: PartKind, qtbot: QtBot
 ) -> None:
-    walk = Walk(kind, Units.CENTIMETRES)
+    walk = Walk(kind, qtbot, Units.CENTIMETRES)
     for row in walk.fields().values():
         for line in lines_of(row):
             try_all(walk, row, line, DECIMALS)
 
 
-def test_the_walk_comes_to_every_field_that_is_typed_in(qapp: QApplication) -> None:
-    walked = {name for kind in PARTS for name in Walk(kind).fields()}
+def test_the_walk_comes_to_every_field_that_is_typed_in(qtbot: QtBot) -> None:
+    walked = {name for kind in PARTS for name in Walk(kind, qtbot).fields()}
     parts = (*PARTS, *INNER)
     there = {
         (kind.key, field.key) for kind in parts for field in kind.fields if field.kind in TYPED
