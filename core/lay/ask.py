@@ -12,14 +12,16 @@ from itertools import count, islice
 from random import Random
 
 from core.lay.lay import BOLT, THE_BOLT, Rect
-from core.lay.partition import partitions
+from core.lay.partition import Side, partitions
 from core.lay.places import Arrangement, arrangements, box_of, end_of
 from core.lay.problem import Cloth, Flaw, LayProblem, Piece, Run
 from core.lay.rest import rest_of
 from core.lay.ticks import Board, Task, task_of
 from core.lengths import Inches
 
-MOST_ARRANGEMENTS, MOST_PARTITIONS = 3, 6
+MOST_ARRANGEMENTS, MOST_PARTITIONS = 3, 12
+# So many of the largest pieces are thought of when a sheet is cut up.
+MOST_LARGEST = 2
 
 
 @dataclass(frozen=True)
@@ -59,13 +61,24 @@ class Ask:
         ways = [self._free(task, placed, sheet, seed) for sheet in sheets]
         yield from _together(ways)
 
+    def _sides(self, task: Task) -> list[Side]:
+        """The sides of the largest pieces, the longest first."""
+        largest = sorted(self.pieces, key=lambda one: (-one.across * one.along, one.name))
+        sides = [
+            Side(along, int(length / task.tick))
+            for piece in largest[:MOST_LARGEST]
+            for along, length in ((True, piece.along), (False, piece.across))
+        ]
+        return list(dict.fromkeys(sides))
+
     def _free(
         self, task: Task, placed: Arrangement, whole: Board, seed: int
     ) -> Iterator[tuple[Board, ...]]:
         sheet, across, along, _, _ = whole
         kept = [_ticks(task, one.rect) for one in placed if one.sheet == sheet]
         flaws = [_ticks(task, flaw.rect) for flaw in self.flaws if flaw.sheet == sheet]
-        ways = partitions((0, 0, across, along), kept, flaws, Random(seed))
+        sides = self._sides(task)
+        ways = partitions((0, 0, across, along), kept, flaws, Random(seed), sides)
         for free in islice(ways, MOST_PARTITIONS):
             yield tuple(Board(sheet, int(w), int(h), int(x), int(y)) for x, y, w, h in free)
 

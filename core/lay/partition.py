@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from functools import partial
+from itertools import chain
 from random import Random
 from typing import NamedTuple, TypeAlias
 
@@ -30,22 +31,57 @@ class Chance(NamedTuple):
 Choice: TypeAlias = Callable[[list[Chance]], Chance]
 
 
+class Side(NamedTuple):
+    """The length of a piece along the sheet, or across it, for which room could be kept."""
+
+    along: bool
+    length: Measure
+
+
 def partitions(
-    box: Box, kept: Sequence[Box], flaws: Sequence[Box], rng: Random
+    box: Box, kept: Sequence[Box], flaws: Sequence[Box], rng: Random, sides: Sequence[Side] = ()
 ) -> Iterator[tuple[Box, ...]]:
-    """Different sets of free rectangles; raises `NotGuillotine` if what is kept comes not free."""
+    """Different sets of free rectangles; raises `NotGuillotine` if what is kept comes not free.
+
+    After those that leave most free come some with a whole end or edge of the sheet left
+    for a piece with one of these sides, where nothing is in the way.
+    """
     seen: set[tuple[Box, ...]] = set()
+    for free in map(tuple, map(sorted, _each(box, kept, flaws, rng, sides))):
+        if free not in seen:
+            seen.add(free)
+            yield free
+
+
+def _each(
+    box: Box, kept: Sequence[Box], flaws: Sequence[Box], rng: Random, sides: Sequence[Side]
+) -> Iterator[Iterator[Box]]:
     choices: list[Choice] = [
         lambda cuts: max(cuts, key=lambda cut: (cut.freed, cut.crosswise, -cut.at)),
         lambda cuts: max(cuts, key=lambda cut: (cut.crosswise, cut.freed, -cut.at)),
         lambda cuts: max(cuts, key=lambda cut: (not cut.crosswise, cut.freed, -cut.at)),
     ]
-    choices += [partial(_any, rng)] * AT_RANDOM
     for choice in choices:
-        free = tuple(sorted(_free(box, kept, flaws, choice)))
-        if free not in seen:
-            seen.add(free)
-            yield free
+        yield _free(box, kept, flaws, choice)
+    for _ in range(AT_RANDOM):
+        yield _free(box, kept, flaws, partial(_any, rng))
+    for band, rest in _bands(box, (*kept, *flaws), sides):
+        yield chain([band], _free(rest, kept, flaws, choices[0]))
+
+
+def _bands(box: Box, things: Sequence[Box], sides: Sequence[Side]) -> Iterator[tuple[Box, Box]]:
+    """Ends and edges of the sheet that a side just fits in and nothing lies on, each with the rest.
+
+    Of a sheet that nothing lies on there are none: it is free already.
+    """
+    for side in sides if things else ():
+        low, size = (box[1], box[3]) if side.along else (box[0], box[2])
+        if side.length < size:
+            near, rest = _halves(box, low + side.length, crosswise=side.along)
+            before, far = _halves(box, low + size - side.length, crosswise=side.along)
+            for band, other in ((near, rest), (far, before)):
+                if not any(overlap(band, thing) for thing in things):
+                    yield band, other
 
 
 def _any(rng: Random, cuts: list[Chance]) -> Chance:

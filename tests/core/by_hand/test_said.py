@@ -21,6 +21,7 @@ from core.plan_json import plan_document
 from core.project_file import dumps, load, loads
 from core.quilt import Kits, Project
 from core.refusal import Refusal
+from tests.core.demos import demo
 from tests.core.sound import assert_sound
 
 F = Fraction
@@ -243,3 +244,12 @@ def test_a_motif_that_no_piece_holds_says_what_it_is_for(project: Project) -> No
     fabric = replace(project.fabrics[NIGHT], motifs=(motif,))
     plan = make_plan(replace(project, fabrics=(fabric, *project.fabrics[1:])), draft=True)
     assert "motif for kite" in words(plan, NIGHT)
+
+
+def test_a_motif_amid_the_cloth_of_the_panels_buys_no_more_than_without_it() -> None:
+    """Room for a whole panel is kept before the label; the sleeve is joined from both sides."""
+    lights = demo("harbour-lights")
+    motif = {"x": "8 1/8", "y": "117 5/8", "across": "3 3/8", "along": "4", "name": "label"}
+    tide = make_plan(put(lights, "fabrics[2].motifs", [motif])).fabrics[TIDE]
+    assert tide.buy.along == make_plan(lights).fabrics[TIDE].buy.along
+    assert tide.lay.proved_least

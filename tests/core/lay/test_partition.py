@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.lay.partition import overlap, partitions
+from core.lay.partition import Side, overlap, partitions
 from core.lay.slabs import Box, NotGuillotine, slabs
 
 SHEET: Box = (0, 0, 20, 30)
@@ -50,13 +50,24 @@ boxes = st.builds(
 )
 
 
-@given(st.lists(boxes, max_size=4), st.lists(boxes, max_size=3))
+def test_an_end_is_left_for_a_piece_that_nothing_is_in_the_way_of() -> None:
+    found = set(partitions(SHEET, [(5, 20, 4, 4)], [], Random(0), [Side(True, 15)]))
+    assert [free for free in found if (0, 0, 20, 15) in free]
+    assert not [free for free in found if (0, 15, 20, 15) in free], "something lies there"
+    across = set(partitions(SHEET, [], [(5, 20, 4, 4)], Random(0), [Side(False, 10)]))
+    assert [free for free in across if (10, 0, 10, 30) in free]
+
+
+sides = st.lists(st.builds(Side, st.booleans(), st.integers(1, 25)), max_size=3)
+
+
+@given(st.lists(boxes, max_size=4), st.lists(boxes, max_size=3), sides)
 def test_free_rectangles_miss_everything_and_can_be_cut_free(
-    kept: list[Box], flaws: list[Box]
+    kept: list[Box], flaws: list[Box], sides: list[Side]
 ) -> None:
     kept = [one for i, one in enumerate(kept) if not any(overlap(one, o) for o in kept[:i])]
     try:
-        found = list(partitions(SHEET, kept, flaws, Random(0)))
+        found = list(partitions(SHEET, kept, flaws, Random(0), sides))
     except NotGuillotine:
         with pytest.raises(NotGuillotine):
             slabs(SHEET, [(one, one) for one in kept])
