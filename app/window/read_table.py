@@ -11,6 +11,7 @@ from PySide6.QtCore import (
     QEvent,
     QItemSelection,
     QItemSelectionModel,
+    QLocale,
     QModelIndex,
     QPersistentModelIndex,
     QSize,
@@ -36,7 +37,7 @@ from PySide6.QtWidgets import (
     QTableView,
 )
 
-from app.window.table_widths import shares, wanted_and_least
+from app.window.table_widths import bound, shares, wanted_and_least
 from app.window.tips import HEADERS
 from app.window.words import taught
 from core.language import told
@@ -127,6 +128,12 @@ def _tip(text: str) -> str | None:
 
 class _Airy(QStyledItemDelegate):
     """Cells with some air above and below; their words begin at the top."""
+
+    def displayText(  # noqa: N802 - Qt's name
+        self, value: object, locale: QLocale | QLocale.Language
+    ) -> str:
+        """A number keeps its unit on its line."""
+        return bound(str(value))
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
         return super().sizeHint(option, index) + QSize(0, AIR)

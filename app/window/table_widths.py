@@ -9,7 +9,17 @@ from math import ceil
 
 from PySide6.QtGui import QFontMetrics
 
-_BETWEEN_WORDS = re.compile(r"(?<![\d¼½¾⅓⅔⅛⅜⅝⅞₀-₉]) ")
+_AFTER_A_NUMBER = re.compile(r"(?<=[\d¼½¾⅓⅔⅛⅜⅝⅞₀-₉]) (?=(?:in|cm|mm|m|yd)\b|×)")
+NO_BREAK = "\u00a0"
+
+
+def bound(text: str) -> str:
+    """`text` whose numbers keep their unit, or the × behind them, on their line.
+
+    >>> bound("2½ yd (90 in)").split(" ")
+    ['2½\\xa0yd', '(90\\xa0in)']
+    """
+    return _AFTER_A_NUMBER.sub(NO_BREAK, text)
 
 
 def shares(
@@ -43,11 +53,11 @@ def shares(
 def wanted_and_least(texts: Iterable[str], metrics: QFontMetrics, most: int) -> tuple[int, int]:
     """Pixels that texts want, each on lines of its own, and those of their widest word.
 
-    A number and what follows it, a unit or a ×, are one word. Neither is more than `most`.
+    A number and its unit are one word. Neither is more than `most`.
     """
     once = set(texts)
     lines = {line for text in once for line in text.split("\n")}
-    words = {word for line in lines for word in _BETWEEN_WORDS.split(line)}
+    words = {word for line in lines for word in bound(line).split(" ")}
     wanted, least = (
         max(map(metrics.horizontalAdvance, pieces), default=0) for pieces in (lines, words)
     )

@@ -9,6 +9,7 @@ from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
 from app.window.read_table import ReadTable, Row
+from app.window.table_widths import NO_BREAK
 
 ROWS = [
     Row(("A", "border"), "A"),
@@ -84,3 +85,12 @@ def test_a_cell_teaches_the_words_of_the_trade_that_are_in_it(table: ReadTable) 
     tips = [table.rows.index(0, i).data(Qt.ItemDataRole.ToolTipRole) for i in range(2)]
     assert tips[0].startswith("<p>reach: ")
     assert tips[1] is None
+
+
+def test_a_number_keeps_its_unit_on_its_line_and_is_copied_as_it_is(table: ReadTable) -> None:
+    table.show_rows([Row(("A", "1½ in wide"), "A")])
+    shown = table.itemDelegate().displayText("1½ in wide", table.locale())  # type: ignore[attr-defined]
+    assert shown == f"1½{NO_BREAK}in wide"
+    table.selectAll()
+    table.copy()
+    assert QGuiApplication.clipboard().text() == "A\t1½ in wide"
