@@ -11,9 +11,7 @@ from PySide6.QtCore import (
     QEvent,
     QItemSelection,
     QItemSelectionModel,
-    QLocale,
     QModelIndex,
-    QPersistentModelIndex,
     QSize,
     Qt,
     QTimer,
@@ -23,7 +21,6 @@ from PySide6.QtGui import (
     QGuiApplication,
     QKeyEvent,
     QKeySequence,
-    QPainter,
     QPalette,
     QResizeEvent,
 )
@@ -32,18 +29,16 @@ from PySide6.QtWidgets import (
     QFrame,
     QHeaderView,
     QStyle,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
     QTableView,
 )
 
-from app.window.table_widths import bound, shares, wanted_and_least
+from app.window.airy_cells import AiryCells, Index
+from app.window.table_widths import shares, wanted_and_least
 from app.window.tips import HEADERS
 from app.window.words import taught
 from core.language import told
 
-Index = QModelIndex | QPersistentModelIndex
-AIR, GAP = 6, 6  # pixels, above and below words together, and between columns
+GAP = 6  # pixels between columns
 LEAST_WIDE = 16  # letters that the wide column has room for, before the others give way
 _MARGIN = QStyle.PixelMetric.PM_FocusFrameHMargin
 NOWHERE = QModelIndex()
@@ -126,29 +121,6 @@ def _tip(text: str) -> str | None:
     return "".join(f"<p>{escape(part)}</p>" for part in text.split("\n\n")) if text else None
 
 
-class _Airy(QStyledItemDelegate):
-    """Cells with some air above and below; their words begin at the top."""
-
-    def displayText(  # noqa: N802 - Qt's name
-        self, value: object, locale: QLocale | QLocale.Language
-    ) -> str:
-        """A number keeps its unit on its line."""
-        return bound(str(value))
-
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
-        return super().sizeHint(option, index) + QSize(0, AIR)
-
-    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        """What shows a cell as chosen fills it; the words keep off its edges."""
-        self.initStyleOption(option, index)
-        style = option.widget.style()
-        panel = QStyle.PrimitiveElement.PE_PanelItemViewItem
-        style.drawPrimitive(panel, option, painter, option.widget)
-        option.rect.adjust(0, AIR // 2, 0, -AIR // 2)
-        item = QStyle.ControlElement.CE_ItemViewItem
-        style.drawControl(item, option, painter, option.widget)
-
-
 class ReadTable(QTableView):
     """Shows `Rows`; `wide` is the column that takes what room there is.
 
@@ -183,7 +155,7 @@ class ReadTable(QTableView):
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.setItemDelegate(_Airy(self))
+        self.setItemDelegate(AiryCells(self))
         self.verticalHeader().hide()
         self.viewport().setBackgroundRole(QPalette.ColorRole.Window)
         self._set_headers(headers)

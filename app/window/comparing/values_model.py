@@ -8,7 +8,8 @@ from PySide6.QtCore import QAbstractTableModel, Qt
 from PySide6.QtGui import QFont, QGuiApplication
 
 from app.comparing import cell_note, value_text
-from app.window.read_table import NOWHERE, Index
+from app.window.airy_cells import Index
+from app.window.read_table import NOWHERE
 from core.compare.columns import Comparison
 from core.compare.rows import Cell, Row, rows
 from core.language import marked, told
