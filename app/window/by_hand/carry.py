@@ -74,9 +74,9 @@ class Carry:
         if (way := WAYS.get(Qt.Key(event.key()))) is not None:
             self._hold(stepped(self.plan, self.held, *way, self._marks(event)))
         elif event.key() == Qt.Key.Key_R:
-            self._turn()
+            self.turn()
         elif event.key() == Qt.Key.Key_S:
-            self._hold(on_next_sheet(self.plan, self.held))
+            self.next_cloth()
         elif event.key() in DOWN_KEYS:
             self.finish()
         elif event.key() == Qt.Key.Key_P:
@@ -95,7 +95,19 @@ class Carry:
         fine = modifiers & Qt.KeyboardModifier.ShiftModifier
         return 1 if fine else usual_marks(self.plan.project.units)
 
-    def _turn(self) -> None:
+    def next_cloth(self) -> None:
+        """Take it to the next cloth of its fabric, or say that there is none."""
+        held, fabric = (
+            on_next_sheet(self.plan, self.held),
+            self.plan.fabrics[self.held.place].fabric,
+        )
+        if held.sheet != self.held.sheet:
+            self._hold(held)
+        else:
+            self.canvas.said.say(told("There is no other cloth of {fabric}.", fabric=fabric.name))
+
+    def turn(self) -> None:
+        """Turn it a quarter, or say why it may not turn."""
         if self.held.may_turn:
             self._hold(turned(self.held))
         else:

@@ -12,7 +12,7 @@ from app.window.by_hand.mark import Mark, Marking
 from app.window.by_hand.overlay import HeldItem, SaidLine
 from app.window.canvas import Canvas, Fit
 from core.by_hand.edits import said_at, said_words
-from core.by_hand.holding import on_next_sheet, pick_up, turned
+from core.by_hand.holding import pick_up
 from core.by_hand.spot import first_spot
 from core.language import marked, told
 from core.plan import Plan
@@ -80,16 +80,14 @@ class HandCanvas(Canvas):
     def turn(self, key: str) -> None:
         """Turn the piece of that label where it lies; it is then in the hand."""
         self.carry(key)
-        if isinstance(self.gesture, Carry) and self.gesture.held.may_turn:
-            self.gesture.held = turned(self.gesture.held)
-            self.gesture.refresh()
+        if isinstance(self.gesture, Carry):
+            self.gesture.turn()
 
     def carry_on(self, key: str) -> None:
         """Pick up the piece of that label, and take it to the next cloth of its fabric."""
         self.carry(key)
-        if isinstance(self.gesture, Carry) and self.plan is not None:
-            self.gesture.held = on_next_sheet(self.plan, self.gesture.held)
-            self.gesture.refresh()
+        if isinstance(self.gesture, Carry):
+            self.gesture.next_cloth()
 
     def mark(self, marking: Marking) -> None:
         """Begin to mark a rectangle, on the cloth of the chosen piece or on the first."""

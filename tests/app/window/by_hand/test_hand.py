@@ -293,9 +293,18 @@ def test_what_may_turn_is_turned(hands: Hands) -> None:
 
 def test_what_may_not_turn_says_so(hands: Hands) -> None:
     hands.choose("B1")
-    hands.keys(Key.Key_M, Key.Key_R)
-    assert hands.said == "B1 may not turn: its grain would run wrong."
-    hands.keys(Key.Key_Escape)
+    for keys in ((Key.Key_M, Key.Key_R), (Key.Key_R,)):
+        hands.keys(*keys)
+        assert hands.said == "B1 may not turn: its grain would run wrong."
+        hands.keys(Key.Key_Escape)
+
+
+def test_where_there_is_no_other_cloth_that_is_said(hands: Hands) -> None:
+    hands.choose("B1")
+    for keys in ((Key.Key_M, Key.Key_S), (Key.Key_S,)):
+        hands.keys(*keys)
+        assert hands.said == "There is no other cloth of night sky."
+        hands.keys(Key.Key_Escape)
 
 
 def test_a_piece_is_taken_to_the_bolt(hands: Hands) -> None:
@@ -459,12 +468,12 @@ def test_a_pin_without_room_is_told_at_its_fields_and_the_last_plan_stays(hands:
     hands.document.put("fabrics[0].pins", [pin], "Pin B1")
     hands.planner.finish()
     assert hands.plan == plan
-    assert "reaches to 44\u00a01/2 in across" in hands.window.centre.banner.text.text()
+    assert "reaches to 44 1/2 in across" in hands.window.centre.banner.text.text()
     hands.window.centre.banner.go.click()
     section = hands.window.parts.section_at("fabrics[0].pins[0]")
     assert section is not None
     row = section.body.rows["x"]
-    assert "reaches to 44\u00a01/2 in across" in row.problem.text()
+    assert "reaches to 44 1/2 in across" in row.problem.text()
     hands.window.hand.best_lay()
     hands.planner.finish()
     assert not hands.window.centre.banner.isVisible()
