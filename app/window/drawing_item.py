@@ -19,7 +19,7 @@ TITLE_SHARE = 0.5  # of the headroom, for the letters
 TITLE_SIZE = 14.0  # pixels, at most
 SMALLEST_TITLE = 7.0
 MOST_TITLE = 100.0  # inches; a longer title is broken, unless its drawing is wider
-MOST_LINES = 4
+MOST_LINES = 5
 ROUND = 0.5  # inches round a drawing, for what its outlines take
 
 

@@ -38,7 +38,7 @@ QMenu::indicator {{ left: 5px; }}
 QMenu::item {{ padding: 3px {indent}px; }}
 QMenu::item:selected {{ background: palette(highlight); color: palette(highlighted-text); }}
 QMenu::right-arrow {{ image: url({right}); width: {mark}px; height: {mark}px; }}
-QMenu::separator {{ height: 1px; background: palette(mid); }}
+QMenu::separator {{ height: 1px; background: palette(placeholder-text); }}
 QTabBar::tab {{ min-height: {tab}px; }}
 QTabBar::scroller {{ width: {scroller}px; }}
 QAbstractButton::right-arrow {{ image: url({right}); }}
