@@ -68,8 +68,8 @@ class FoldHeading(QAbstractButton):
         room = width - left - GAP
         title = letters.boundingRect(QRect(left, AIR, room, PLENTY), WRAPPED, self._title())
         title.setWidth(room)
-        wanted = map(_advance, (letters, self.fontMetrics()), (self._title(), self.summary))
-        if self.isChecked() or sum(wanted) + 2 * GAP <= room:
+        aside = self.fontMetrics().horizontalAdvance(self.summary) + 2 * GAP
+        if self.isChecked() or letters.horizontalAdvance(self._title()) + aside <= room:
             return title, title
         below = QRect(left, title.bottom() + 1, room, PLENTY)
         summary = self.fontMetrics().boundingRect(below, WRAPPED, self.summary)
@@ -127,7 +127,3 @@ def _bold(font: QFont) -> QFont:
     font = QFont(font)
     font.setBold(True)
     return font
-
-
-def _advance(metrics: QFontMetrics, text: str) -> int:
-    return metrics.horizontalAdvance(text)
