@@ -17,6 +17,7 @@ from core.language import told
 ARROW_SHARE = 0.7  # of the height of the letters
 GAP, AIR = 8, 7  # pixels
 LEAST_WIDTH = 160
+MOST_LINES = 3  # of a title; what is longer ends in dots
 LONGEST = 18  # letters; a longer word may be cut off
 PLENTY = 10_000  # pixels, for words that may take as many lines as they like
 WRAPPED = Qt.TextFlag.TextWordWrap
@@ -66,18 +67,22 @@ class FoldHeading(QAbstractButton):
         letters = QFontMetrics(self._title_font())
         left = 2 * GAP + self._arrow()
         room = width - left - GAP
-        title = letters.boundingRect(QRect(left, AIR, room, PLENTY), WRAPPED, self._title())
+        shown = self._shown(room)
+        title = letters.boundingRect(QRect(left, AIR, room, PLENTY), WRAPPED, shown)
         title.setWidth(room)
         aside = self.fontMetrics().horizontalAdvance(self.summary) + 2 * GAP
-        if self.isChecked() or letters.horizontalAdvance(self._title()) + aside <= room:
+        if self.isChecked() or letters.horizontalAdvance(shown) + aside <= room:
             return title, title
         below = QRect(left, title.bottom() + 1, room, PLENTY)
         summary = self.fontMetrics().boundingRect(below, WRAPPED, self.summary)
         summary.setWidth(room)
         return title, summary
 
-    def _title(self) -> str:
-        return f"{self.text()} !" if self.trouble else self.text()
+    def _shown(self, room: int) -> str:
+        """The title, as much of it as goes on its lines."""
+        title = f"{self.text()} !" if self.trouble else self.text()
+        letters = QFontMetrics(self._title_font())
+        return letters.elidedText(title, Qt.TextElideMode.ElideRight, MOST_LINES * room)
 
     def _arrow(self) -> int:
         return round(self.fontMetrics().height() * ARROW_SHARE)
@@ -95,7 +100,7 @@ class FoldHeading(QAbstractButton):
         self._paint_arrow(painter, QRect(GAP, top, arrow, arrow))
         painter.setFont(self._title_font())
         painter.setPen(self.palette().color(QPalette.ColorRole.WindowText))
-        painter.drawText(title, WRAPPED, self._title())
+        painter.drawText(title, WRAPPED, self._shown(title.width()))
         if not self.isChecked():
             self._paint_summary(painter, summary, beside=summary == title)
         if self.hasFocus():

@@ -39,6 +39,11 @@ def test_else_it_stands_below_and_both_are_whole(heading: FoldHeading, width: in
         assert box.right() <= width
 
 
+def test_a_name_of_thousands_of_letters_ends_in_dots(heading: FoldHeading) -> None:
+    heading.say("cloth " * 1000, SUMMARY, trouble=False)
+    assert heading.heightForWidth(200) < 8 * heading.fontMetrics().height()
+
+
 def test_an_open_heading_has_no_summary_to_make_room_for(heading: FoldHeading) -> None:
     folded = heading.heightForWidth(160)
     heading.setChecked(True)
