@@ -13,6 +13,10 @@ from math import hypot
 from core.drawing.marks import Point
 from core.edge.outline import Outline
 
+# A band's inner corner is at most so many times its width from the outer one: at sharper
+# corners (below 39°) the band is drawn narrower than it is.
+MOST_MITRE = 3.0
+
 
 @dataclass(frozen=True, slots=True)
 class _Knee:
@@ -91,8 +95,10 @@ def _inwards(start: Point, end: Point) -> Point:
 
 
 def _mitre(first: Point, second: Point) -> Point:
-    share = 1 + first[0] * second[0] + first[1] * second[1]
-    return (first[0] + second[0]) / share, (first[1] + second[1]) / share
+    """Along the mitre; at a corner like a needle's no longer than a picture has room for."""
+    x, y = first[0] + second[0], first[1] + second[1]
+    share = max(1 + first[0] * second[0] + first[1] * second[1], hypot(x, y) / MOST_MITRE)
+    return x / share, y / share
 
 
 def within(outline: Sequence[Point], window: Sequence[Point]) -> tuple[Point, ...]:

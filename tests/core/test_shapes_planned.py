@@ -10,9 +10,11 @@ import pytest
 from app.packet.packet import packet_bytes
 from core.drawing.edge_map import draw_edge_map
 from core.drawing.quilt import draw_quilt
+from core.edit import put
 from core.plan import make_plan
 from core.project_file import load, to_document
 from core.shape import ShapeKind
+from tests.core.demos import demo
 from tests.core.sound import assert_drawing
 
 SHAPES = sorted((Path(__file__).resolve().parents[1] / "data" / "shapes").glob("*.crossgrain"))
@@ -41,3 +43,11 @@ def test_a_shape_is_written_as_it_stands(path: Path) -> None:
     written = to_document(load(path))
     for part in ("outline", "measured", "squaring", "take_up"):
         assert written.get(part) == said.get(part)
+
+
+def test_round_a_corner_like_a_needles_the_band_stays_on_the_picture() -> None:
+    points = [["8 5/8", "12 3/8"], ["5 1/2", "12 1/8"], ["27 7/8", "6 7/8"]]
+    sliver = put(demo("harbour-lights"), "outline", {"kind": "polygon", "points": points})
+    edge = draw_edge_map(make_plan(sliver, draft=True))
+    assert edge is not None
+    assert_drawing(edge)
