@@ -7,6 +7,7 @@ written then. The commands import no Qt.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from os import stat
 from os.path import isfile
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -127,6 +128,7 @@ def _window(argv: Sequence[str]) -> int:
 
 def _no_window(argv: Sequence[str]) -> int:
     """Say why no window opens."""
+    from app.os_words import said_of
     from core.language import told
 
     _speak(())
@@ -137,6 +139,12 @@ def _no_window(argv: Sequence[str]) -> int:
                 word=argv[0],
             )
         )
+    try:
+        stat(argv[0])
+    except (FileNotFoundError, ValueError):
+        pass
+    except OSError as error:
+        return complain(f"{argv[0]}: {said_of(error)}")
     return complain(
         told("{file}: there is no such file; give a .crossgrain file, or none", file=argv[0])
     )

@@ -6,6 +6,7 @@ import argparse
 import json
 import subprocess
 import sys
+from errno import EACCES
 from pathlib import Path
 
 import pytest
@@ -138,6 +139,17 @@ def test_words_that_mean_nothing_are_answered_in_one_sentence(
     [line] = capsys.readouterr().err.splitlines()
     assert line.startswith("crossgrain: ")
     assert words[0] in line
+
+
+def test_a_project_that_may_not_be_looked_at_is_not_called_missing(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    def locked(path: str) -> None:
+        raise PermissionError(EACCES, "Permission denied", path)
+
+    monkeypatch.setattr("app.command_line.stat", locked)
+    assert main(["away/quilt.crossgrain"]) == BAD_INPUT
+    assert capsys.readouterr().err == "crossgrain: away/quilt.crossgrain: Permission denied\n"
 
 
 @pytest.mark.parametrize(
