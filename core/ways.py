@@ -14,8 +14,8 @@ from itertools import product
 from math import prod
 from typing import TypeAlias
 
-from core.by_hand.minded import on_other_sheets
-from core.cloth_lay import CannotMind, cloth_problem, lay_one, paths_on
+from core.by_hand.minded import on_other_sheets, otherwise_cut
+from core.cloth_lay import CannotMind, cloth_problem, lay_one, paths_on, wanted_of
 from core.edge.outline import require_bindable
 from core.fabric import Fabric
 from core.finish.backing import BackingPlan, backing_options
@@ -35,7 +35,7 @@ from core.refusal import Refusal
 
 PartPlan: TypeAlias = BorderPlan | BackingPlan | BindingPlan | SleevePlan | LabelPlan
 Combination: TypeAlias = tuple[PartPlan, ...]
-Score: TypeAlias = tuple[int, int, int, int, Fraction, Fraction, int, Fraction]
+Score: TypeAlias = tuple[int, int, int, int, int, Fraction, Fraction, int, Fraction]
 
 MOST_COMBINATIONS = 32  # beyond this, parts are chosen one after the other
 # With more copies than a few in one lay, every try takes long: ways are told apart by a few
@@ -45,16 +45,14 @@ FEW_COPIES, IN_HASTE, TO_COMPARE, WITH_CARE = 3, 12, 40, 100
 
 @dataclass(frozen=True, slots=True)
 class Chosen:
-    """The combination that was kept, what it asks for, and its lay.
-
-    So many pins are left `aside`, since it has no such pieces.
-    """
+    """The combination that was kept, what it asks for, and its lay."""
 
     combination: Combination
     demands: tuple[Demand, ...]
     lay: Lay
     sizes: Sizes
-    aside: int = 0
+    aside: int = 0  # pins of pieces that it has not
+    otherwise_cut: int = 0  # pinned pieces of another size than when they were put down
 
     @property
     def borders(self) -> tuple[BorderPlan, ...]:
@@ -213,18 +211,20 @@ def lay_out(
     demands = for_copies(single, project.quilt.cut_together)
     cloths: list[ClothLay] = []
     unplaced: list[Unplaced] = []
-    aside = 0
+    aside = resized = 0
     for place, fabric in enumerate(project.fabrics):
         shared = for_one_lay(fabric, project.quilt.lays)
         problem = cloth_problem(shared, demands)
         aside += len(shared.pins) - len(problem.pins)
+        resized += otherwise_cut(shared, wanted_of(shared, demands))
         if held is not None and problem == cloth_problem(shared, held.demands):
             cloths.append(held.lay.cloths[place])
             continue
         lay = lay_one(problem, paths_on(shared, f"fabrics[{place}]", demands), iterations)
         cloths.extend(lay.cloths)
         unplaced.extend(lay.unplaced)
-    return Chosen(combination, demands, Lay(tuple(cloths), tuple(unplaced)), sizes, aside)
+    lay = Lay(tuple(cloths), tuple(unplaced))
+    return Chosen(combination, demands, lay, sizes, aside, resized)
 
 
 def for_one_lay(fabric: Fabric, lays: int) -> Fabric:
@@ -238,8 +238,8 @@ def for_one_lay(fabric: Fabric, lays: int) -> Fabric:
 
 
 def _score(project: Project, found: Chosen) -> Score:
-    """Smaller is better: all placed and matched, seams as preferred, pins minded, cost, length
-    bought, pieces, length used.
+    """Smaller is better: all placed and matched, seams as preferred, pins minded and their
+    pieces as they were, cost, length bought, pieces, length used.
 
     Pieces count before the length used, since a seam saved is worth more than
     a longer offcut of cloth that is paid for already.
@@ -253,6 +253,7 @@ def _score(project: Project, found: Chosen) -> Score:
         sum(1 for part in found.combination if _last_resort(part)),
         sum(1 for part in found.combination if getattr(part, "off_frame", False)),
         found.aside,
+        found.otherwise_cut,
         cost,
         sum((cloth.bought_along for cloth in found.lay.cloths), Fraction(0)),
         sum(len(cloth.placements) for cloth in found.lay.cloths),

@@ -322,6 +322,7 @@ def by_hand(draw: st.DrawFn, project: Project) -> Project:
     turned = st.sampled_from((False, False, True))
     length = lengths(18, 40, units)
     pins = st.builds(HandPin, pieces, x, y, on, turned, copy=st.none() | st.integers(1, 2))
+    pins |= st.builds(HandPin, pieces, x, y, on, turned, across=length, along=length)
     pins |= st.builds(HandPin, runs, x, y, on, turned, length=length)
     flaws = st.builds(HandFlaw, spots(units, 8), on, st.sampled_from(("", "stain", "Loch ½")))
     motifs = st.builds(HandMotif, st.none() | pieces, spots(units, 2), on)

@@ -50,10 +50,12 @@ def _require_same(project: Project, plan: Plan, place: int) -> None:
 def _pin_of(held: Holding, sheet: Sheet) -> HandPin:
     taken = held.taken
     pin = HandPin(taken.name, held.x, held.y, sheet, held.turned)
+    across, along = taken.rect.across, taken.rect.along
+    if taken.turned:
+        across, along = along, across
     if taken.run_copy is None:
-        return replace(pin, copy=taken.copy)
-    length = taken.rect.along if taken.turned else taken.rect.across
-    return replace(pin, length=length, run_copy=taken.run_copy)
+        return replace(pin, copy=taken.copy, across=across, along=along)
+    return replace(pin, length=across, run_copy=taken.run_copy)
 
 
 def _without_pin(

@@ -86,6 +86,15 @@ def _pins(
             aside.append(Aside(f"pins[{place}]", text))
 
 
+def otherwise_cut(fabric: Fabric, wanted: Sequence[Wanted]) -> int:
+    """How many pinned pieces are cut in another size than when they were put down."""
+    sizes = {part.name: (part.across, part.along) for part in wanted if isinstance(part, Piece)}
+    return sum(
+        pin.across is not None and sizes.get(pin.name, ()) != (pin.across, pin.along)
+        for pin in fabric.pins
+    )
+
+
 def called(said: HandPin) -> str:
     """What a pinned piece is called without its letter: "border 2 side 1"."""
     name = told_part(said.name)

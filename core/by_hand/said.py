@@ -25,6 +25,8 @@ class HandPin:
     """A piece or segment that must lie with its near corner at (x, y).
 
     `copy` None: any copy of the piece. `length` is a segment's, and None of a piece.
+    `across` and `along` are the sides that a piece was cut in when it was put down, None
+    where that is not known. They choose between ways to cut a part, and hold nothing.
     """
 
     name: str
@@ -35,6 +37,8 @@ class HandPin:
     copy: int | None = None
     length: Inches | None = None
     run_copy: int = 1
+    across: Inches | None = None
+    along: Inches | None = None
 
 
 @dataclass(frozen=True, slots=True)

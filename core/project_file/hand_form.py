@@ -50,6 +50,8 @@ def _pin(fields: Fields) -> HandPin:
         copy=fields.count("copy", most=MOST_PIECES) if fields.has("copy") else None,
         length=fields.length("length") if fields.has("length") else None,
         run_copy=fields.count("run_copy", 1, most=MOST_PIECES),
+        across=fields.length("across") if fields.has("across") else None,
+        along=fields.length("along") if fields.has("along") else None,
     )
     fields.done()
     return pin
@@ -91,6 +93,7 @@ def said_document(said: Said, units: Units) -> dict[str, Any]:
     """A pin, a flaw or a motif as the file has it."""
     on = {"on": said.sheet.on, "on_copy": said.sheet.copy}
     if isinstance(said, HandPin):
+        cut = {"across": said.across, "along": said.along}
         return {
             "name": said.name,
             "copy": said.copy,
@@ -100,6 +103,7 @@ def said_document(said: Said, units: Units) -> dict[str, Any]:
             "x": exact_text(said.x, units),
             "y": exact_text(said.y, units),
             "turned": said.turned,
+            **{key: exact_text(side, units) for key, side in cut.items() if side is not None},
         }
     sides = {
         key: exact_text(getattr(said.rect, key), units) for key in ("x", "y", "across", "along")

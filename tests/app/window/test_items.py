@@ -53,7 +53,8 @@ def described(name: str) -> Project:
 
 @cache
 def planned(name: str) -> Plan:
-    return make_plan(described(name), draft=True)
+    # A draft leaves out what else would come from the cloth of the backing.
+    return make_plan(described(name), draft=described(name).backing is None)
 
 
 def _fields() -> set[str]:

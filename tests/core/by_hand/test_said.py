@@ -172,6 +172,28 @@ def test_a_pin_chooses_the_way_of_cutting_that_has_its_piece(project: Project) -
     assert placed(plan, NIGHT, "border 2 side").rect.x == 20
 
 
+def test_a_piece_that_was_put_down_is_not_cut_in_another_size_to_buy_less(
+    project: Project,
+) -> None:
+    plain = put(put(project, "fabrics[2].one_way_print", False), "fabrics[2].motifs", [])
+    panels = make_plan(put(plain, "backing.seams", "lengthwise"), draft=True).part("backing panel")
+    assert panels.along is not None
+    held = pin("backing panel", across=f"{panels.across}", along=f"{panels.along}")
+    known, unknown = (
+        make_plan(pinned(plain, said, fabric=TIDE), draft=True)
+        for said in (held, pin("backing panel"))
+    )
+    assert (known.part("backing panel").across, known.part("backing panel").along) == (
+        panels.across,
+        panels.along,
+    )
+    assert unknown.part("backing panel").along != panels.along
+    assert known.fabrics[TIDE].buy.along > unknown.fabrics[TIDE].buy.along
+    written = dumps(known.project)
+    assert loads(written) == known.project
+    assert '"across"' not in dumps(unknown.project).split('"pins"')[1].split("]")[0]
+
+
 def test_a_flaw_beside_the_cloth_is_left_aside_and_one_half_on_it_is_cut_to_it(
     project: Project,
 ) -> None:
