@@ -185,12 +185,8 @@ class ReadTable(QTableView):
         self._settled()
 
     def choose(self, key: str) -> None:
-        """Choose the row that stands for `key`, if there is one."""
-        place = next((i for i, row in enumerate(self.rows.rows) if row.key == key), None)
-        if key and place is not None:
-            self.selectRow(place)
-        else:
-            self.clearSelection()
+        """Choose the row that stands for `key`, or none; whatever keys are held down."""
+        self.choose_all(frozenset({key}))
 
     def choose_all(self, keys: frozenset[str]) -> None:
         """Choose every row that stands for one of `keys`, and show the first."""

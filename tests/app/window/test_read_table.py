@@ -37,6 +37,14 @@ def test_chosen_rows_are_told_by_key(table: ReadTable) -> None:
     assert table.chosen() == frozenset()
 
 
+def test_one_row_is_chosen_alone_though_a_key_is_held_down(table: ReadTable) -> None:
+    table.choose("A")
+    QTest.keyPress(table, Qt.Key.Key_F9, Qt.KeyboardModifier.ShiftModifier)
+    table.choose("B")
+    QTest.keyRelease(table, Qt.Key.Key_F9)
+    assert table.chosen() == {"B"}
+
+
 def test_chosen_rows_are_copied_as_text(table: ReadTable, qtbot: QtBot) -> None:
     table.selectAll()
     QTest.keyClick(table, Qt.Key.Key_C, Qt.KeyboardModifier.ControlModifier)
