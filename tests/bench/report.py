@@ -53,7 +53,7 @@ def line(row: Row) -> str:
 
 def markdown(about: dict[str, str], rows: Sequence[Row]) -> str:
     """The whole table, as it is kept."""
-    head = ["# The lay, measured", "", ABOUT, ""]
+    head = ["# Measured", "", ABOUT, ""]
     head += [f"* {key}: {value}" for key, value in about.items()]
     table = ["", "| what | measured | bar | is it met | CPU s |", "|---|---|---|---|---|"]
     for row in rows:
