@@ -27,6 +27,7 @@ from core.plan import FabricPlan, Plan
 NOTHING = marked("Nothing to cut yet.\nAdd a border, a backing or a binding at the left.")
 NO_BINDING = marked("No binding yet.\nAdd one at the left.")
 SECTION_ENLARGED = 16.0  # times
+ALONE = 2.0  # times that, where there is no bias cloth
 SECTION_SHARE = 0.4  # of the width of bias cloth with its words
 TITLE_PIXELS = 12  # of a title's letters, at the usual size of words
 GAP = 2.0  # inches of table between two cloths, beside the room that each keeps round itself
@@ -136,7 +137,7 @@ class BindingView(Canvas):
         """Draw the plan's binding, one picture below the other."""
         section = draw_edge_section(plan)
         bias = _as_wide(bias_drawings(plan))
-        drawings = [] if section is None else [_beside(section, bias)]
+        drawings = [] if section is None else [_beside(section, bias, self.theme.words)]
         items: list[DrawingItem] = []
         top = 0.0
         for drawing in (*drawings, *bias):
@@ -147,10 +148,13 @@ class BindingView(Canvas):
         self.show_items(items)
 
 
-def _beside(section: Drawing, bias: Sequence[Drawing]) -> Drawing:
-    """The edge cut through, large enough that its words are read beside bias cloth."""
-    wide = SECTION_SHARE * bias[0].width if bias else SECTION_ENLARGED * section.width
-    return enlarged(section, wide / section.width)
+def _beside(section: Drawing, bias: Sequence[Drawing], words: float) -> Drawing:
+    """The edge cut through, large enough that its words are read: beside bias cloth, or alone.
+
+    Alone it is wider than its title, whatever the size of `words`; else that has all the room.
+    """
+    alone = ALONE * SECTION_ENLARGED * words
+    return enlarged(section, SECTION_SHARE * bias[0].width / section.width if bias else alone)
 
 
 def _as_wide(drawings: Sequence[Drawing]) -> list[Drawing]:

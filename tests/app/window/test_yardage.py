@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from pytestqt.qtbot import QtBot
 
+from app.style import SCREEN_LIGHT
 from app.window.drawing_item import DrawingItem
-from app.window.yardage import YardageView
+from app.window.yardage import BindingView, YardageView
 from core.by_hand.sheets import all_sheets_of
 from core.edit import add, put
 from core.plan import make_plan
@@ -59,3 +62,17 @@ def test_equal_pieces_on_hand_are_each_drawn(view: YardageView, demo: Project) -
         titles = [item.title for item in items(view)]
         assert max(map(titles.count, titles)) == 2
         assert len(set(items(view))) == len(titles)
+
+
+@pytest.mark.parametrize("words", [1.0, 2.0])
+def test_a_bound_edge_alone_is_wider_than_its_title(
+    qtbot: QtBot, demo: Project, words: float
+) -> None:
+    view = BindingView()
+    qtbot.addWidget(view)
+    view.set_theme(replace(SCREEN_LIGHT, words=words))
+    view.show_plan(make_plan(demo, draft=True))
+    [item] = view.scene().items()
+    assert isinstance(item, DrawingItem)
+    drawn = item.picture.drawing.width
+    assert item.boundingRect().width() == pytest.approx(drawn, abs=2)
