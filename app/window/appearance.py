@@ -65,24 +65,17 @@ class Appearance(QObject):
         super().__init__()
         self._closely = closely
         self._application = application
-        self._own_style = ""
+        self._own_style = application.style().objectName()  # before a sheet hides it
         self._own_font = QFont(application.font())
         self.look = Look.SYSTEM
         self.colours = Colours.USUAL
         self.text_percent = TEXT_SIZES[0]
-        if closely:
-            self._know_own_style()
         self._dress()
 
     def look_closely(self) -> None:
         """Ask the system for its settings too, from now on."""
         self._closely = True
-        self._know_own_style()
         self.follow()
-
-    def _know_own_style(self) -> None:
-        """Ask which style the system has, before another is worn; the first asking takes long."""
-        self._own_style = self._own_style or self._application.style().objectName()
 
     def wear(self, look: Look) -> None:
         """Change the look of every window."""
@@ -90,13 +83,11 @@ class Appearance(QObject):
         hints = self._application.styleHints()
         if look is Look.SYSTEM:
             hints.unsetColorScheme()
-            if self._own_style:
-                self._application.setStyle(self._own_style)
+            self._application.setStyle(self._own_style)
             self._application.setPalette(QPalette())
         else:
             from PySide6.QtCore import Qt  # only now: the window is seen sooner without it
 
-            self._know_own_style()
             palette, scheme = _PAINTS[look].palette(), Qt.ColorScheme
             hints.setColorScheme(scheme.Dark if is_dark(palette) else scheme.Light)
             self._application.setStyle("Fusion")
