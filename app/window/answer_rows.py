@@ -9,7 +9,7 @@ from collections.abc import Iterable, Iterator
 
 from app.binding_wording import bias_given, layers_by_place
 from app.window.read_table import Row
-from app.wording import batting_from, cost, part_size, purchase
+from app.wording import batting_from, cost, part_size, purchase, upper_first
 from core.drawing.cloth import sheet_title
 from core.drawing.said import notes_of
 from core.fabric import Grain
@@ -203,7 +203,7 @@ def _binding(plan: Plan, units: Units) -> Iterator[Row]:
     for where, layers in layers_by_place(binding):
         yield _row(told("Binding: layers {where}", where=where), layers)
     for name, given in bias_given(binding, units):
-        yield _row(_begun(told_part(name)), given)
+        yield _row(upper_first(told_part(name)), given)
     narrowest = show(binding.narrowest_usable_width, units, Rounding.UP)
     yield _row(told("Binding: narrowest usable width"), narrowest)
 
@@ -211,8 +211,3 @@ def _binding(plan: Plan, units: Units) -> Iterator[Row]:
 def _strips(binding: BindingPlan) -> str:
     joins = told_count("{count} join", "{count} joins", binding.joins)
     return told("{strips}, with {joins}", strips=binding.strips, joins=joins)
-
-
-def _begun(words: str) -> str:
-    """Words as a sentence begins."""
-    return words[:1].upper() + words[1:]

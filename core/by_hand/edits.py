@@ -166,7 +166,7 @@ def said_words(plan: Plan, path: str) -> str:
     fabric = plan.fabrics[int(place)].fabric
     said: HandFlaw | HandMotif = getattr(fabric, kind)[int(number)]
     size = show_size(said.rect.across, said.rect.along, plan.project.units)
-    return f"{said.called[:1].upper()}{said.called[1:]}, {size}"
+    return f"{said.called}, {size}"
 
 
 def without_taken(plan: Plan, held: Holding) -> Plan:

@@ -97,13 +97,11 @@ class Carry:
 
     def next_cloth(self) -> None:
         """Take it to the next cloth of its fabric, or say that there is none."""
-        held, fabric = (
-            on_next_sheet(self.plan, self.held),
-            self.plan.fabrics[self.held.place].fabric,
-        )
+        held = on_next_sheet(self.plan, self.held)
         if held.sheet != self.held.sheet:
             self._hold(held)
         else:
+            fabric = self.plan.fabrics[held.place].fabric
             self.canvas.said.say(told("There is no other cloth of {fabric}.", fabric=fabric.name))
 
     def turn(self) -> None:

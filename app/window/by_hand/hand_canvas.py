@@ -11,6 +11,7 @@ from app.window.by_hand.gesture import Gesture, Lane
 from app.window.by_hand.mark import Mark, Marking
 from app.window.by_hand.overlay import HeldItem, SaidLine
 from app.window.canvas import Canvas, Fit
+from app.wording import upper_first
 from core.by_hand.edits import said_at, said_words
 from core.by_hand.holding import pick_up
 from core.by_hand.spot import first_spot
@@ -162,7 +163,7 @@ class HandCanvas(Canvas):
             return ""
         tips = [f"{piece}. {told(HOW)}"] if (piece := super().tip_at(at)) else []
         if path := self._said_at(self.mapToScene(at)):
-            tips.append(f"{said_words(self.plan, path)}. {told(HOW_MARKED)}")
+            tips.append(f"{upper_first(said_words(self.plan, path))}. {told(HOW_MARKED)}")
         return "\n".join(tips)
 
     def _far(self, event: QMouseEvent) -> bool:

@@ -11,6 +11,7 @@ from PySide6.QtGui import QKeyEvent
 
 from app.window.by_hand.gesture import DOWN_KEYS, WAYS, Deed, Lane
 from app.window.by_hand.overlay import HeldItem
+from app.wording import upper_first
 from core.by_hand.holding import usual_marks
 from core.by_hand.spot import (
     Spot,
@@ -103,7 +104,7 @@ class Mark:
         here = (self.spot.place, self.spot.sheet)
         lane = next((one for one in self.canvas.lanes if (one.place, one.sheet) == here), None)
         word, trouble = self.marking.word, self._trouble
-        said = f"{word[:1].upper()}{word[1:]}, {said_of_spot(self.plan, self.spot)}{trouble}."
+        said = f"{upper_first(word)}, {said_of_spot(self.plan, self.spot)}{trouble}."
         self.canvas.said.say(typeset(said))
         self._item.setVisible(lane is not None)
         if lane is not None:
